@@ -1,0 +1,84 @@
+/** Numbers as people read them: in a unit, sensibly rounded, with the direction word of the player's hand. */
+import { signOf } from "./interval.ts";
+import type { Amount, Bounds, Direction, Hand, Metric, Unit } from "./plan-model.ts";
+
+/**
+ * A number in SI, written in `unit` with the decimals that a step of that size needs: 0.0349 rad → `2.0°`.
+ * The degree and percent signs stand as typography has them: `2°`, `70 %`.
+ */
+export function formatNumber(value: number, unit: Unit, step: number): string {
+  const inUnit = value / unit.factor;
+  const rounded = Math.round(inUnit / step) * step;
+  const digits = decimalsOf(step);
+  const number = (rounded === 0 ? 0 : rounded).toFixed(digits).replace("-", "−");
+  return number + unitSuffix(unit);
+}
+
+/** Decimals a step needs: 0.1 → 1, 0.25 → 2, 10 → 0. */
+function decimalsOf(step: number): number {
+  const text = String(step);
+  const point = text.indexOf(".");
+  return point < 0 ? 0 : text.length - point - 1;
+}
+
+function unitSuffix(unit: Unit): string {
+  if (unit.symbol === "") return "";
+  return unit.symbol.startsWith("°") ? unit.symbol : ` ${unit.symbol}`;
+}
+
+/**
+ * A reading of a metric, SI and target frame, as this player would hear it: `2.4° in-to-out`, `12 yd left`, `96.1 mph`.
+ * The word a hand gives a side is preferred to the plain one. `unit` is the one to show; the metric's own by default.
+ */
+export function formatReading(value: number, metric: Metric, hand: Hand, unit: Unit = metric.unit): string {
+  const step = stepIn(unit, metric);
+  if (metric.directions.length === 0) return formatNumber(value, unit, step);
+  const text = formatNumber(Math.abs(value), unit, step);
+  const sign = value < 0 ? -1 : 1;
+  const isZero = Math.round(Math.abs(value) / unit.factor / step) === 0;
+  const word = isZero ? undefined : wordFor(sign, metric.directions, hand);
+  return word === undefined ? text : `${text} ${word}`;
+}
+
+/** An amount without a side (a spread, a tolerance) of this metric. */
+export function formatAmount(value: number, metric: Metric, unit: Unit = metric.unit): string {
+  return formatNumber(value, unit, stepIn(unit, metric));
+}
+
+/** The metric's step, or the power of ten nearest to it where another unit is shown; one digit finer for statistics is the caller's choice. */
+function stepIn(unit: Unit, metric: Metric): number {
+  if (unit.factor === metric.unit.factor) return metric.step;
+  const exponent = Math.round(Math.log10((metric.step * metric.unit.factor) / unit.factor));
+  return Number(`1e${exponent}`);
+}
+
+/** The word for a side (+1 or -1 in the target frame) as a player of this hand says it. */
+export function wordFor(sign: 1 | -1, directions: readonly Direction[], hand: Hand): string | undefined {
+  const matching = directions.filter((direction) => signOf(direction, hand) === sign);
+  return (matching.find((direction) => direction.handed) ?? matching[0])?.word;
+}
+
+/** An amount as it was written: `2° in-to-out`. */
+export function writeAmount(amount: Amount): string {
+  const number = trimmed(amount.value / amount.unit.factor) + unitSuffix(amount.unit);
+  return amount.direction === null ? number : `${number} ${amount.direction.word}`;
+}
+
+/** Bounds as they are written in a plan: `within 2° of 1° in-to-out`. */
+export function writeBounds(bounds: Bounds): string {
+  switch (bounds.kind) {
+    case "within":
+      return bounds.centre.value === 0
+        ? `within ±${writeAmount(bounds.tolerance)}`
+        : `within ${writeAmount(bounds.tolerance)} of ${writeAmount(bounds.centre)}`;
+    case "between":
+      return `between ${writeAmount(bounds.one)} and ${writeAmount(bounds.other)}`;
+    default:
+      return `${bounds.kind} ${writeAmount(bounds.limit)}`;
+  }
+}
+
+/** Up to ten significant digits, so that 2° in radians and back is 2 again. */
+function trimmed(value: number): string {
+  return String(Number(value.toPrecision(10)));
+}

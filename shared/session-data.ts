@@ -1,0 +1,69 @@
+/**
+ * A session's shots as read from its tables: SI units, target frame (right, up and forward positive), one record a shot.
+ */
+import * as z from "zod/mini";
+
+/** A row of a data file. `line` counts from 1 as a text editor does. */
+export const Row = z.object({ file: z.string(), line: z.number() });
+export type Row = z.infer<typeof Row>;
+
+/** One shot. A metric that is missing in `values` is unknown; it is never zero. */
+export const Shot = z.object({
+  row: Row,
+  values: z.record(z.string(), z.number()),
+  /** Metrics in `values` that were computed from others, not read. */
+  derived: z.array(z.string()),
+  club: z.nullable(z.string()),
+  /** Name of the plan's block the shot was assigned to, or null. */
+  block: z.nullable(z.string()),
+  /** Why the data itself sets this shot aside, or null. */
+  excluded: z.nullable(z.string()),
+});
+export type Shot = z.infer<typeof Shot>;
+
+/** Something about a data file that somebody should know. Errors keep the file from being scored. */
+export const DataFinding = z.object({
+  code: z.enum([
+    "file-missing",
+    "file-empty",
+    "file-unreadable",
+    "not-a-table",
+    "column-missing",
+    "cell-unreadable",
+    "club-unknown",
+    "block-unknown",
+    "value-implausible",
+    "row-ragged",
+    "shots-unassigned",
+  ]),
+  severity: z.enum(["error", "warning"]),
+  file: z.string(),
+  /** Line of the file, from 1, and header of the column, where the finding is about one. */
+  line: z.nullable(z.number()),
+  column: z.nullable(z.string()),
+  /** The text found. */
+  text: z.nullable(z.string()),
+  /** What was found, what was expected, what to do: one sentence or two. */
+  message: z.string(),
+});
+export type DataFinding = z.infer<typeof DataFinding>;
+
+/** How shots were given to blocks. */
+export const Assignment = z.object({
+  method: z.enum(["column", "starts", "order"]),
+  /** Which reading was taken and why, in a sentence. */
+  explanation: z.string(),
+});
+export type Assignment = z.infer<typeof Assignment>;
+
+export const DataFile = z.object({ file: z.string(), sha256: z.string(), shots: z.number() });
+export type DataFile = z.infer<typeof DataFile>;
+
+export const SessionData = z.object({
+  files: z.array(DataFile),
+  /** In the order they were hit. */
+  shots: z.array(Shot),
+  assignment: Assignment,
+  findings: z.array(DataFinding),
+});
+export type SessionData = z.infer<typeof SessionData>;
