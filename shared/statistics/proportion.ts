@@ -29,11 +29,10 @@ export function shareVerdict(
   confidence: number,
   bound: Bound = "at least",
 ): Decision {
-  const critical = criticalCounts(n, share, confidence);
   if (!Number.isInteger(hits) || hits < 0 || hits > n) return "undecided";
-  if (critical.met !== undefined && hits >= critical.met) return bound === "at least" ? "met" : "missed";
-  if (critical.missed !== undefined && hits <= critical.missed)
-    return bound === "at least" ? "missed" : "met";
+  const { met: fewestAbove, missed: mostBelow } = criticalCounts(n, share, confidence);
+  if (fewestAbove !== undefined && hits >= fewestAbove) return bound === "at least" ? "met" : "missed";
+  if (mostBelow !== undefined && hits <= mostBelow) return bound === "at least" ? "missed" : "met";
   return "undecided";
 }
 

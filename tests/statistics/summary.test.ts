@@ -25,6 +25,10 @@ describe("mean and standard deviation", () => {
     expectNear(standardDeviation(values), numberIn(row.sd_17_digits), { relative }, row);
   });
 
+  test("a spread at the last digits, where the mean itself cannot be written", () => {
+    expectNear(standardDeviation([1e16, 1e16 + 2]), Math.SQRT2, { relative: 1e-15 }, {});
+  });
+
   test("equal values have exactly that mean and no spread", () => {
     fc.assert(
       fc.property(reading, fc.integer({ min: 2, max: 40 }), (x, n) => {
