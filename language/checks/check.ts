@@ -1,0 +1,72 @@
+/** What a check is. Every other file in this folder that exports `check` is one; its file name is its id. */
+import type { AstNode, CstNode, LangiumDocument } from "langium";
+import type { Document, DrillwrightAstType } from "../generated/ast.ts";
+import type { Names } from "../names/names.ts";
+
+/** A zero-based range of a text, as in the language server protocol. */
+export interface TextRange {
+  readonly start: { readonly line: number; readonly character: number };
+  readonly end: { readonly line: number; readonly character: number };
+}
+
+export interface TextEdit {
+  readonly range: TextRange;
+  readonly newText: string;
+}
+
+/** A change that removes a finding and brings no new one. */
+export interface Fix {
+  readonly title: string;
+  readonly edits: readonly TextEdit[];
+}
+
+/** Something a check has to say about a place in a file. */
+export interface Finding {
+  /** What is wrong, why, and what to do, in a coach's words. */
+  readonly message: string;
+  /** Where: a node, or one of its properties. */
+  readonly node: AstNode;
+  readonly property?: string;
+  readonly index?: number;
+  /** A narrower place than the node, where neither property nor node will do. */
+  readonly cst?: CstNode;
+  readonly fixes?: readonly Fix[];
+  /** The text is not needed and is shown faded. */
+  readonly unnecessary?: boolean;
+}
+
+export interface CheckContext {
+  readonly document: LangiumDocument<Document>;
+  readonly names: Names;
+  readonly report: (finding: Finding) => void;
+}
+
+export interface Check<Type extends keyof DrillwrightAstType = keyof DrillwrightAstType> {
+  /** The nodes it looks at. */
+  readonly on: readonly Type[];
+  /** Why it is worth saying. Shown in the reference. */
+  readonly reason: string;
+  /** Called once for each node. Parts of a node can be missing while a file is being typed only where the grammar says so. */
+  run(node: DrillwrightAstType[Type], context: CheckContext): void;
+  /** A file in which exactly the marked places, `«…»`, are reported by this check, and nothing by others. */
+  readonly reporting: string;
+  /** That file after the first fix of each finding. */
+  readonly fixed?: string;
+  /** A similar file in which nothing is reported. */
+  readonly silent: string;
+}
+
+/** Gives a check its types. */
+export function defineCheck<Type extends keyof DrillwrightAstType>(check: Check<Type>): Check<Type> {
+  return check;
+}
+
+export type Severity = "error" | "warning" | "hint";
+
+/** The id says how much weight a check has: `…-must-…` an error, `…-should-…` a warning, `…-could-…` a hint. */
+export function severityOf(id: string): Severity {
+  if (/(^|-)must(-|$)/.test(id)) return "error";
+  if (/(^|-)should(-|$)/.test(id)) return "warning";
+  if (/(^|-)could(-|$)/.test(id)) return "hint";
+  throw new Error(`The id of a check must contain must, should or could: ${id}`);
+}

@@ -1,0 +1,190 @@
+/** Turns what the parser and the checks have to say about a file into diagnostics. */
+import {
+  type AstNode,
+  AstUtils,
+  type Cancellation,
+  type CstNode,
+  type DocumentValidator,
+  interruptAndCheck,
+  type LangiumDocument,
+  type ParseResult,
+  type ValidationOptions,
+} from "langium";
+import type { DrillwrightServices } from "../core-module.ts";
+import { type Document, isBlock } from "../generated/ast.ts";
+import { CHECKS } from "../generated/checks.ts";
+import type { Names } from "../names/names.ts";
+import { type Check, type Finding, type Fix, type Severity, severityOf, type TextRange } from "./check.ts";
+import { cstOf } from "./edits.ts";
+
+/** The protocol's diagnostic, as the framework has it. */
+type Diagnostic = Awaited<ReturnType<DocumentValidator["validateDocument"]>>[number];
+
+/** `source` of the diagnostics that are about mistakes in the text. */
+export const MISTAKE_SOURCE = "drillwright";
+
+/** `code` of the diagnostics of parser and lexer. */
+export const SYNTAX_CODE = "syntax";
+
+/** More than this helps nobody, and floods an editor when a file is no plan at all. */
+const MOST_DIAGNOSTICS = 200;
+
+/** Nodes looked at between two chances to be interrupted. */
+const NODES_A_SLICE = 500;
+
+/** What a diagnostic carries for code actions. */
+export interface DiagnosticData {
+  readonly fixes: readonly Fix[];
+}
+
+type Entry = { readonly id: string; readonly severity: Severity; readonly check: Check };
+
+const SEVERITY_NUMBERS = { error: 1, warning: 2, hint: 4 } as const;
+const UNNECESSARY = 1;
+
+/** Runs every check in one walk over the tree. Cost: linear in the nodes. */
+export class DrillwrightDocumentValidator implements DocumentValidator {
+  private readonly names: Names;
+  private checks: ReadonlyMap<string, readonly Entry[]> | undefined;
+
+  constructor(services: DrillwrightServices) {
+    this.names = services.names.Names;
+  }
+
+  async validateDocument(
+    document: LangiumDocument,
+    _options?: ValidationOptions,
+    cancelToken?: Cancellation.CancellationToken,
+  ): Promise<Diagnostic[]> {
+    const diagnostics = syntaxDiagnostics(document.parseResult);
+    const broken = brokenParts(document.parseResult);
+    const report = (entry: Entry) => (finding: Finding) => {
+      diagnostics.push(toDiagnostic(entry, finding));
+    };
+    let visited = 0;
+    const nodes = AstUtils.streamAst(document.parseResult.value).iterator();
+    for (const node of nodes) {
+      if (++visited % NODES_A_SLICE === 0 && cancelToken !== undefined) await interruptAndCheck(cancelToken);
+      if (broken.has(node)) {
+        nodes.prune();
+        continue;
+      }
+      for (const entry of this.checksFor(node.$type)) {
+        entry.check.run(node as never, {
+          document: document as LangiumDocument<Document>,
+          names: this.names,
+          report: report(entry),
+        });
+      }
+    }
+    return inOrder(diagnostics).slice(0, MOST_DIAGNOSTICS);
+  }
+
+  private checksFor(type: string): readonly Entry[] {
+    this.checks ??= byType();
+    return this.checks.get(type) ?? [];
+  }
+}
+
+function byType(): Map<string, Entry[]> {
+  const result = new Map<string, Entry[]>();
+  for (const [id, check] of Object.entries(CHECKS as Readonly<Record<string, Check>>)) {
+    for (const type of check.on) {
+      const entries = result.get(type) ?? [];
+      entries.push({ id, severity: severityOf(id), check });
+      result.set(type, entries);
+    }
+  }
+  return result;
+}
+
+function toDiagnostic({ id, severity }: Entry, finding: Finding): Diagnostic {
+  const cst =
+    finding.cst ??
+    (finding.property === undefined ? undefined : cstOf(finding.node, finding.property, finding.index)) ??
+    finding.node.$cstNode;
+  return {
+    message: finding.message,
+    range: rangeOf(cst),
+    severity: SEVERITY_NUMBERS[severity],
+    code: id,
+    source: MISTAKE_SOURCE,
+    ...(finding.unnecessary ? { tags: [UNNECESSARY] } : {}),
+    data: { fixes: finding.fixes ?? [] } satisfies DiagnosticData,
+  };
+}
+
+/** A node that spans several lines is underlined on its first only. */
+function rangeOf(cst: CstNode | undefined): TextRange {
+  if (cst === undefined) return { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } };
+  const { start, end } = cst.range;
+  if (start.line === end.line) return { start, end };
+  const firstLine = cst.text.split(/\r?\n/, 1)[0] ?? "";
+  return { start, end: { line: start.line, character: start.character + firstLine.trimEnd().length } };
+}
+
+function syntaxDiagnostics({ lexerErrors, parserErrors }: ParseResult): Diagnostic[] {
+  const diagnostics: Diagnostic[] = [];
+  const add = (message: string, range: TextRange) => {
+    diagnostics.push({
+      message,
+      range,
+      severity: SEVERITY_NUMBERS.error,
+      code: SYNTAX_CODE,
+      source: MISTAKE_SOURCE,
+      data: { fixes: [] } satisfies DiagnosticData,
+    });
+  };
+  for (const error of lexerErrors) {
+    const start = { line: (error.line ?? 1) - 1, character: (error.column ?? 1) - 1 };
+    add(error.message, { start, end: { line: start.line, character: start.character + error.length } });
+  }
+  for (const error of parserErrors) {
+    const previous = "previousToken" in error ? (error.previousToken as typeof error.token) : undefined;
+    const token = Number.isFinite(error.token.startLine) ? error.token : previous;
+    if (token !== undefined && Number.isFinite(token.startLine)) {
+      add(error.message, {
+        start: { line: (token.startLine ?? 1) - 1, character: (token.startColumn ?? 1) - 1 },
+        end: { line: (token.endLine ?? 1) - 1, character: token.endColumn ?? 1 },
+      });
+    } else {
+      add(error.message, { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } });
+    }
+  }
+  return diagnostics;
+}
+
+/**
+ * The smallest blocks and declarations that hold a syntax error. What is missing in them is not looked at: one mistake,
+ * one message.
+ */
+function brokenParts({ value, parserErrors, lexerErrors }: ParseResult): ReadonlySet<AstNode> {
+  const broken = new Set<AstNode>();
+  const offsets = [
+    ...lexerErrors.map((error) => error.offset),
+    ...parserErrors.flatMap((error) => {
+      const previous = "previousToken" in error ? (error.previousToken as typeof error.token) : undefined;
+      return [error.token.startOffset, previous?.startOffset];
+    }),
+  ].filter((offset) => offset !== undefined && Number.isFinite(offset));
+  if (offsets.length === 0) return broken;
+  const parts = [...((value as Document).declarations ?? []), ...((value as Document).uses ?? [])];
+  for (const part of parts) {
+    const inner = "statements" in part ? part.statements.filter(isBlock) : [];
+    const holding = (node: AstNode) => offsets.some((offset) => holds(node, offset as number));
+    const brokenBlocks = inner.filter(holding);
+    for (const block of brokenBlocks) broken.add(block);
+    if (brokenBlocks.length === 0 && holding(part)) broken.add(part);
+  }
+  return broken;
+}
+
+function holds(node: AstNode, offset: number): boolean {
+  const cst = node.$cstNode;
+  return cst !== undefined && cst.offset <= offset && offset <= cst.end;
+}
+
+function inOrder(diagnostics: Diagnostic[]): Diagnostic[] {
+  const key = ({ range }: Diagnostic) => range.start.line * 100_000 + range.start.character;
+  return diagnostics.sort((a, b) => key(a) - key(b));
+}

@@ -1,0 +1,71 @@
+/** The language's services, wired. Nothing here knows an editor. */
+import {
+  createDefaultCoreModule,
+  createDefaultSharedCoreModule,
+  type DefaultSharedCoreModuleContext,
+  inject,
+  type LangiumCoreServices,
+  type LangiumSharedCoreServices,
+  type Module,
+  type PartialLangiumCoreServices,
+  type PartialLangiumSharedCoreServices,
+} from "langium";
+import { DrillwrightDocumentValidator } from "./checks/document-validator.ts";
+import { DrillwrightGeneratedModule, DrillwrightGeneratedSharedModule } from "./generated/module.ts";
+import { DrillwrightWorkspaceManager } from "./library/workspace-manager.ts";
+import { DrillwrightDocumentBuilder } from "./names/document-builder.ts";
+import { Names } from "./names/names.ts";
+import { DrillwrightScopeComputation } from "./names/scope-computation.ts";
+import { DrillwrightScopeProvider } from "./names/scope-provider.ts";
+import { DrillwrightLexerErrorMessages, DrillwrightParserErrorMessages } from "./syntax/error-messages.ts";
+import { createGuardedParser } from "./syntax/guarded-parser.ts";
+
+/** What the language adds to the framework's services. */
+export interface DrillwrightAddedServices {
+  names: { Names: Names };
+}
+
+export type DrillwrightServices = LangiumCoreServices & DrillwrightAddedServices;
+
+export const drillwrightModule: Module<
+  DrillwrightServices,
+  PartialLangiumCoreServices & DrillwrightAddedServices
+> = {
+  names: { Names: (services) => new Names(services.shared) },
+  parser: {
+    LangiumParser: (services) => createGuardedParser(services),
+    ParserErrorMessageProvider: () => new DrillwrightParserErrorMessages(),
+    LexerErrorMessageProvider: () => new DrillwrightLexerErrorMessages(),
+  },
+  references: {
+    ScopeComputation: (services) => new DrillwrightScopeComputation(services),
+    ScopeProvider: (services) => new DrillwrightScopeProvider(services),
+  },
+  validation: { DocumentValidator: (services) => new DrillwrightDocumentValidator(services) },
+};
+
+export const drillwrightSharedModule: Module<LangiumSharedCoreServices, PartialLangiumSharedCoreServices> = {
+  workspace: {
+    DocumentBuilder: (services) => new DrillwrightDocumentBuilder(services),
+    WorkspaceManager: (services) => new DrillwrightWorkspaceManager(services),
+  },
+};
+
+/** Services for hosts without an editor: the command line, tests, other programs. */
+export function createCoreServices(context: DefaultSharedCoreModuleContext): {
+  shared: LangiumSharedCoreServices;
+  drillwright: DrillwrightServices;
+} {
+  const shared = inject(
+    createDefaultSharedCoreModule(context),
+    DrillwrightGeneratedSharedModule,
+    drillwrightSharedModule,
+  );
+  const drillwright = inject(
+    createDefaultCoreModule({ shared }),
+    DrillwrightGeneratedModule,
+    drillwrightModule,
+  );
+  shared.ServiceRegistry.register(drillwright);
+  return { shared, drillwright };
+}

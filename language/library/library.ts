@@ -1,0 +1,18 @@
+/** The built-in vocabulary: `.drill` files beside this one, embedded so that every host has them. */
+import { URI } from "langium";
+import { LIBRARY_FILES } from "../generated/library.ts";
+
+/** Scheme of the library's URIs. Editors show its files read-only. */
+export const LIBRARY_SCHEME = "drillwright-library";
+
+/** Every library file with its text. */
+export function libraryFiles(): readonly { readonly uri: URI; readonly text: string }[] {
+  return Object.entries(LIBRARY_FILES).map(([name, text]) => ({
+    uri: URI.from({ scheme: LIBRARY_SCHEME, path: `/${name}` }),
+    text,
+  }));
+}
+
+export function isLibraryUri(uri: URI): boolean {
+  return uri.scheme === LIBRARY_SCHEME;
+}

@@ -1,0 +1,106 @@
+/** Whole files and whole sessions: from the tree to the model. The files must have been linked and be free of errors. */
+import { type AstNode, AstUtils, type LangiumDocument } from "langium";
+import type {
+  Club as ClubModel,
+  Metric as MetricModel,
+  PlanModel,
+  ScoringInput,
+} from "../../shared/plan-model.ts";
+import type { DrillwrightServices } from "../core-module.ts";
+import {
+  Club,
+  type Document,
+  isClub,
+  isMetric,
+  isPlan,
+  isPlayer,
+  isSession,
+  isSource,
+  Metric,
+  type Session,
+} from "../generated/ast.ts";
+import type { FileName } from "./place.ts";
+import { lowerPlan } from "./plan.ts";
+import { lowerPlayer, lowerSession, lowerSource, planOf, playerOf, sourcesOf } from "./session.ts";
+import { lowerClub, lowerMetric } from "./vocabulary.ts";
+
+const FORMAT = "drillwright/plan-model";
+const VERSION = 1;
+
+type File = LangiumDocument<Document>;
+
+export class Lowering {
+  private readonly services: DrillwrightServices;
+  private readonly fileName: FileName;
+
+  /** @param fileName how locations in the model name a file. */
+  constructor(services: DrillwrightServices, fileName: FileName) {
+    this.services = services;
+    this.fileName = fileName;
+  }
+
+  /** What a file declares, what its sessions refer to, and the vocabulary they can use. @throws IncompleteError */
+  document(file: File): PlanModel {
+    const { declarations } = file.parseResult.value;
+    const sessions = declarations.filter(isSession);
+    const plans = distinct([...declarations.filter(isPlan), ...sessions.map(planOf)]);
+    const players = distinct([...declarations.filter(isPlayer), ...sessions.map(playerOf)]);
+    const sources = distinct([...declarations.filter(isSource), ...sessions.flatMap(sourcesOf)]);
+    const files = filesOf(file, [...plans, ...sources]);
+    return {
+      format: FORMAT,
+      version: VERSION,
+      metrics: [...this.metrics(files).values()],
+      clubs: this.clubs(files),
+      plans: plans.map((plan) => lowerPlan(plan, this.fileName, (node) => this.documentation(node))),
+      players: players.map((player) => lowerPlayer(player, this.fileName)),
+      sources: sources.map((source) => lowerSource(source, this.fileName)),
+      sessions: sessions.map((session) => lowerSession(session, this.fileName)),
+    };
+  }
+
+  /** A session with all that its scoring needs. @throws IncompleteError */
+  session(session: Session): ScoringInput {
+    const plan = planOf(session);
+    const sources = sourcesOf(session);
+    const files = filesOf(AstUtils.getDocument<Document>(session), [plan, ...sources]);
+    return {
+      session: lowerSession(session, this.fileName),
+      plan: lowerPlan(plan, this.fileName, (node) => this.documentation(node)),
+      player: lowerPlayer(playerOf(session), this.fileName),
+      sources: new Map(sources.map((source) => [source.name, lowerSource(source, this.fileName)])),
+      metrics: this.metrics(files),
+      clubs: this.clubs(files),
+    };
+  }
+
+  /** The metrics that can be meant in these files. Where two have the same name the first file's is taken. */
+  private metrics(files: readonly File[]): Map<string, MetricModel> {
+    const metrics = new Map<string, MetricModel>();
+    for (const metric of this.visible(files, Metric.$type).filter(isMetric)) {
+      if (!metrics.has(metric.name)) metrics.set(metric.name, lowerMetric(metric));
+    }
+    return metrics;
+  }
+
+  private clubs(files: readonly File[]): ClubModel[] {
+    return this.visible(files, Club.$type).filter(isClub).map(lowerClub);
+  }
+
+  private visible(files: readonly File[], type: typeof Metric.$type | typeof Club.$type): AstNode[] {
+    return distinct(files.flatMap((file) => [...this.services.names.Names.visible(file, type)]));
+  }
+
+  private documentation(node: AstNode): string | undefined {
+    return this.services.documentation.DocumentationProvider.getDocumentation(node);
+  }
+}
+
+/** The file itself and those in which the nodes stand. */
+function filesOf(file: File, nodes: readonly AstNode[]): File[] {
+  return distinct([file, ...nodes.map((node) => AstUtils.getDocument<Document>(node))]);
+}
+
+function distinct<T>(items: readonly T[]): T[] {
+  return [...new Set(items)];
+}

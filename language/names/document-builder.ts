@@ -1,0 +1,22 @@
+/** Rebuilds only what a change can touch. */
+import { DefaultDocumentBuilder, type LangiumDocument, type LangiumSharedCoreServices } from "langium";
+import type { Document } from "../generated/ast.ts";
+import { Names } from "./names.ts";
+
+/**
+ * A file depends on the files it uses, whether they exist or not, and on nothing else. The default would look at every
+ * reference of every file, and relink each file with an unknown name at each keystroke in any other.
+ */
+export class DrillwrightDocumentBuilder extends DefaultDocumentBuilder {
+  private readonly names: Names;
+
+  constructor(services: LangiumSharedCoreServices) {
+    super(services);
+    this.names = new Names(services);
+  }
+
+  protected override shouldRelink(document: LangiumDocument, changedUris: Set<string>): boolean {
+    const files = this.names.usedFiles(document as LangiumDocument<Document>);
+    return files.some(({ uri }) => changedUris.has(uri.toString()));
+  }
+}

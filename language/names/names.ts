@@ -1,0 +1,84 @@
+/** What a name means in a file: its own declarations, those of the files it uses, and the built-in library. */
+import type { LangiumDocument, LangiumDocuments, LangiumSharedCoreServices, URI } from "langium";
+import type { Document, Use } from "../generated/ast.ts";
+import { isLibraryUri } from "../library/library.ts";
+import { type NamedNode, type NamedType, nameTableOf } from "./name-table.ts";
+import { useTarget } from "./use-target.ts";
+
+/** A `use` statement and the file it reaches; no document where there is no such file. */
+export interface UsedFile {
+  readonly use: Use;
+  readonly uri: URI;
+  readonly document: LangiumDocument<Document> | undefined;
+}
+
+export class Names {
+  private readonly documents: LangiumDocuments;
+  private libraryDocuments: readonly LangiumDocument<Document>[] | undefined;
+
+  constructor(services: LangiumSharedCoreServices) {
+    this.documents = services.workspace.LangiumDocuments;
+  }
+
+  /** The files that `document` brings in, in order. Not transitive: a file says itself what it relies on. */
+  usedFiles(document: LangiumDocument<Document>): readonly UsedFile[] {
+    const files: UsedFile[] = [];
+    for (const use of document.parseResult.value.uses ?? []) {
+      const uri = useTarget(use, document.uri);
+      if (uri !== undefined) files.push({ use, uri, document: this.get(uri) });
+    }
+    return files;
+  }
+
+  /** Everything of that type and name that can be meant in `document`: its own first, then used files, then the library. */
+  find(document: LangiumDocument<Document>, type: NamedType, name: string): readonly NamedNode[] {
+    const found: NamedNode[] = [];
+    for (const visible of this.visibleDocuments(document)) {
+      found.push(...nameTableOf(visible.parseResult.value).get(type, name));
+    }
+    return found;
+  }
+
+  /** Everything of that type that can be meant in `document`. */
+  *visible(document: LangiumDocument<Document>, type: NamedType): Iterable<NamedNode> {
+    for (const visible of this.visibleDocuments(document)) {
+      yield* nameTableOf(visible.parseResult.value).all(type);
+    }
+  }
+
+  /** The declarations of that type and name in files that `document` does not see. Linear in the workspace's files. */
+  elsewhere(document: LangiumDocument<Document>, type: NamedType, name: string): readonly NamedNode[] {
+    const seen = new Set(this.visibleDocuments(document));
+    const found: NamedNode[] = [];
+    for (const other of this.documents.all) {
+      const candidate = other as LangiumDocument<Document>;
+      if (!seen.has(candidate)) found.push(...nameTableOf(candidate.parseResult.value).get(type, name));
+    }
+    return found;
+  }
+
+  /** The file itself, the files it uses, and the library. */
+  visibleDocuments(document: LangiumDocument<Document>): readonly LangiumDocument<Document>[] {
+    const visible = [document];
+    for (const { document: used } of this.usedFiles(document)) {
+      if (used !== undefined && !visible.includes(used)) visible.push(used);
+    }
+    for (const library of this.library()) if (library !== document) visible.push(library);
+    return visible;
+  }
+
+  /** The built-in vocabulary. Known once the workspace is loaded, and never changed. */
+  library(): readonly LangiumDocument<Document>[] {
+    if (this.libraryDocuments === undefined || this.libraryDocuments.length === 0) {
+      this.libraryDocuments = this.documents.all
+        .filter((document) => isLibraryUri(document.uri))
+        .map((document) => document as LangiumDocument<Document>)
+        .toArray();
+    }
+    return this.libraryDocuments;
+  }
+
+  private get(uri: URI): LangiumDocument<Document> | undefined {
+    return this.documents.getDocument(uri) as LangiumDocument<Document> | undefined;
+  }
+}

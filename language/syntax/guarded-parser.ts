@@ -1,0 +1,41 @@
+/** Keeps the parser from being hurt by what is not a plan at all. */
+import {
+  type AstNode,
+  createLangiumParser,
+  type LangiumCoreServices,
+  type LangiumParser,
+  type ParseResult,
+  type ParserOptions,
+} from "langium";
+
+/** Longest text that is parsed, in UTF-16 code units. The syntax tree takes about a hundred times as much memory. */
+export const LONGEST_TEXT = 1_000_000;
+
+/** A parser that answers every text with a tree: an empty one and an error where the text is too long or nested too deeply. */
+export function createGuardedParser(services: LangiumCoreServices): LangiumParser {
+  const guarded = createLangiumParser(services);
+  let parse = guarded.parse.bind(guarded);
+  guarded.parse = <T extends AstNode>(text: string, options?: ParserOptions): ParseResult<T> => {
+    if (text.length > LONGEST_TEXT) {
+      return refused(
+        parse<T>(""),
+        `This file has ${text.length} characters; a plan file may have ${LONGEST_TEXT}. Split it, or leave it out of the folder.`,
+      );
+    }
+    try {
+      return parse<T>(text, options);
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      const fresh = createLangiumParser(services); // the old one was left in the middle of its work
+      parse = fresh.parse.bind(fresh);
+      return refused(parse<T>(""), "This file is nested too deeply to be read. Check its brackets.");
+    }
+  };
+  return guarded;
+}
+
+function refused<T extends AstNode>(empty: ParseResult<T>, message: string): ParseResult<T> {
+  const token = { image: "", startOffset: 0, tokenTypeIdx: 0, tokenType: { name: "file" } };
+  const context = { ruleStack: [], ruleOccurrenceStack: [] };
+  return { ...empty, parserErrors: [{ name: "Refused", message, token, resyncedTokens: [], context }] };
+}

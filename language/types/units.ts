@@ -1,0 +1,52 @@
+/** What a unit is worth in SI, and which dimension it belongs to. */
+import type { Unit as UnitModel } from "../../shared/plan-model.ts";
+import type { Dimension, Metric, Quantity, Unit, UnitName } from "../generated/ast.ts";
+import { isShownIn } from "../generated/ast.ts";
+
+/** The unit one, which is not written. */
+export const ONE: UnitModel = { symbol: "", factor: 1 };
+
+/** The name of the dimension of plain numbers and shares. */
+export const RATIO = "ratio";
+
+/** The unit as the model has it, under the name it was written with. A unit stated without a factor is an SI unit. */
+export function unitModel(name: UnitName): UnitModel {
+  return { symbol: primarySymbol(name.$container), factor: factorOf(name.$container) };
+}
+
+/** The unit's worth in the SI unit of its dimension. A unit that ends up defined by itself is worth 1. */
+export function factorOf(unit: Unit, seen: ReadonlySet<Unit> = new Set()): number {
+  if (unit.factor === undefined || seen.has(unit)) return 1;
+  const base = unit.base?.ref?.$container;
+  return base === undefined ? unit.factor : unit.factor * factorOf(base, new Set([...seen, unit]));
+}
+
+/** The name under which amounts in this unit are written out. */
+export function primarySymbol(unit: Unit): string {
+  return unit.names[0]?.name ?? "";
+}
+
+export function dimensionOfUnit(name: UnitName): Dimension {
+  return name.$container.$container;
+}
+
+/** The unit an amount is written in; the unit one where none is stated or it is unknown. */
+export function unitOfQuantity(quantity: Quantity): UnitModel {
+  const unit = quantity.unit?.ref;
+  return unit === undefined ? ONE : unitModel(unit);
+}
+
+/** The unit and the step in which a metric is shown; the dimension's first unit in steps of 0.01 where it is not stated. */
+export function shownIn(metric: Metric): { unit: UnitModel; step: number } {
+  const stated = metric.statements.find(isShownIn);
+  if (stated !== undefined) {
+    return { unit: stated.unit?.ref ? unitModel(stated.unit.ref) : ONE, step: stated.step || 0.01 };
+  }
+  const first = metric.dimension?.ref?.units[0]?.names[0];
+  return { unit: first === undefined ? ONE : unitModel(first), step: 0.01 };
+}
+
+/** The units an amount of this dimension may be written in, one symbol each, in the order they are declared. */
+export function unitSymbols(dimension: Dimension): string[] {
+  return dimension.units.map(primarySymbol).filter((symbol) => symbol !== "");
+}
