@@ -45,7 +45,12 @@ export function formatAmount(value: number, metric: Metric, unit: Unit = metric.
   return formatNumber(value, unit, stepIn(unit, metric));
 }
 
-/** The metric's step, or the power of ten nearest to it where another unit is shown; one digit finer for statistics is the caller's choice. */
+/** The metric shown one digit finer than its readings, as a statistic may have to be. */
+export function finer(metric: Metric): Metric {
+  return { ...metric, step: Number((metric.step / 10).toPrecision(3)) };
+}
+
+/** The metric's step, or the power of ten nearest to it where another unit is shown. */
 function stepIn(unit: Unit, metric: Metric): number {
   if (unit.factor === metric.unit.factor) return metric.step;
   const exponent = Math.round(Math.log10((metric.step * metric.unit.factor) / unit.factor));

@@ -5,11 +5,12 @@ import type { Truth } from "./verdict.ts";
 
 /** The shots of a block that count, in the order they were hit, seen by a criterion. */
 export interface CountedShots {
-  /** How many shots the block asks for. */
+  /** How many shots the block asks for; of a block that asks for "at least" so many, that number. */
   readonly asked: number;
-  /** How many of them have been hit and count. Arrays below have this length. */
+  /** How many shots have been hit and count: more than `asked` only where the block asks for "at least" so many. Arrays below have this length. */
   readonly size: number;
   readonly hand: Hand;
+  /** Every name has an answer: a metric that is not declared is shown as a plain number. */
   readonly metric: (name: string) => Metric;
   /** A metric's values, SI and target frame; undefined where unknown. */
   readonly values: (metric: string) => readonly (number | undefined)[];
@@ -22,22 +23,31 @@ export interface CountedShots {
 /** A verdict and what it rests on. Shots are given as indices into the counted shots. */
 export interface Outcome {
   readonly verdict: Verdict;
+  /** For people: what was asked for, and what was seen. */
   readonly required: string;
   readonly observed: string;
+  /** The observed number in SI, a share from 0 to 1, or a count; null when nothing could be observed. */
   readonly value: number | null;
+  /** How many shots entered the number. */
   readonly shotsUsed: number;
   readonly tally: Tally | null;
   readonly interval: Limits | null;
+  /** What would settle it: stated where the verdict is open, null where it is met or missed. */
   readonly settles: string | null;
-  /** The shots that decided. */
+  /** The shots that decided; of an open verdict those that keep it open. */
   readonly deciding: readonly number[];
   readonly cautions: readonly string[];
 }
 
+/** The criteria of one kind. */
+export type CriterionOf<Kind extends Criterion["kind"]> = Extract<Criterion, { kind: Kind }>;
+
 /** The meaning of one kind of criterion. */
 export interface CriterionKind<Kind extends Criterion["kind"]> {
   /** The criterion in a sentence, for hovers and reports. */
-  readonly sentence: (criterion: Extract<Criterion, { kind: Kind }>) => string;
+  readonly sentence: (criterion: CriterionOf<Kind>) => string;
+  /** The metrics it reads from every shot, besides those of the block's targets and requirements. */
+  readonly metrics: (criterion: CriterionOf<Kind>) => readonly string[];
   /** The verdict over these shots. Cost: linear in the shots, but for the tails of a distribution. */
-  readonly evaluate: (criterion: Extract<Criterion, { kind: Kind }>, shots: CountedShots) => Outcome;
+  readonly evaluate: (criterion: CriterionOf<Kind>, shots: CountedShots) => Outcome;
 }

@@ -1,0 +1,29 @@
+/** The kinds of criteria. A kind of the plan model that is missing here does not compile. */
+import type { Criterion } from "../../shared/plan-model.ts";
+import { count } from "./count/evaluate.ts";
+import type { CountedShots, CriterionKind, CriterionOf, Outcome } from "./criterion.ts";
+import { run } from "./run/evaluate.ts";
+import { share } from "./share/evaluate.ts";
+import { statistic } from "./statistic/evaluate.ts";
+
+const kinds: { readonly [Kind in Criterion["kind"]]: CriterionKind<Kind> } = { count, share, run, statistic };
+
+/** The criterion in a sentence: what it asks for, and whether it is about these shots or about ability. */
+export function sentence(criterion: Criterion): string {
+  return kindOf(criterion).sentence(criterion);
+}
+
+/** The metrics a criterion reads from every shot, besides those of the block's targets and requirements. */
+export function metricsReadBy(criterion: Criterion): readonly string[] {
+  return kindOf(criterion).metrics(criterion);
+}
+
+/** The verdict on a criterion over these shots. */
+export function evaluate(criterion: Criterion, shots: CountedShots): Outcome {
+  return kindOf(criterion).evaluate(criterion, shots);
+}
+
+/** The compiler does not follow that the entry found under a criterion's kind takes that criterion. */
+function kindOf<Kind extends Criterion["kind"]>(criterion: CriterionOf<Kind>): CriterionKind<Kind> {
+  return kinds[criterion.kind as Kind];
+}
