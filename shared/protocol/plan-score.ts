@@ -1,0 +1,20 @@
+import type { Range } from "../plan-model.ts";
+import type { Verdict } from "../score-report.ts";
+import type { Declared } from "./message.ts";
+
+/** What a person needs to see of the score of one plan: which session is shown on it, and how it came out. */
+export interface PlanScore {
+  readonly plan: Declared;
+  /** Where the plan stands in its document. */
+  readonly range: Range;
+  /** The session shown on the plan; null where no session practised it. */
+  readonly session: Declared | null;
+  /** True where somebody picked the session; false where it is simply the latest. */
+  readonly picked: boolean;
+  /** All goals of the plan together; null where it sets none, or could not be scored. */
+  readonly verdict: Verdict | null;
+  /** How many goals came out how. */
+  readonly goals: Readonly<Record<Verdict, number>>;
+  /** Why the plan could not be scored, and what to do about it, in a sentence; null where it could. */
+  readonly problem: string | null;
+}
