@@ -1,0 +1,60 @@
+/**
+ * The only list of the commands an editor offers. The extension registers each of them, its manifest is made from them.
+ * The server registers none of these ids: a client that did the same would fail to start.
+ */
+
+export const COMMAND_CATEGORY = "Drillwright";
+
+export interface Command {
+  /** What it does, beginning with a verb. */
+  readonly title: string;
+  /** One of the editor's own icons. Every command with a button has one. */
+  readonly icon?: `$(${string})`;
+  /** When the command palette lists it; `false` for commands that need an argument. */
+  readonly palette: string | true | false;
+  /** Where else it is offered. */
+  readonly menus?: Readonly<Partial<Record<Menu, MenuEntry>>>;
+}
+
+export type Menu = "editor/title" | "editor/context";
+
+export interface MenuEntry {
+  readonly when: string;
+  readonly group: string;
+}
+
+/** A plan or session of one's own is open; the built-in vocabulary has nothing to score. */
+const inDrillFile = "editorLangId == drillwright && resourceScheme != drillwright-library";
+const onDrillFile = "resourceLangId == drillwright && resourceScheme != drillwright-library";
+
+/** Every command by its id. */
+export const COMMANDS = {
+  "drillwright.scoreSession": {
+    title: "Score the Session",
+    icon: "$(checklist)",
+    palette: inDrillFile,
+    menus: {
+      "editor/title": { when: onDrillFile, group: "navigation" },
+      "editor/context": { when: onDrillFile, group: "drillwright@1" },
+    },
+  },
+  "drillwright.pickSession": {
+    title: "Pick the Session to Show",
+    palette: inDrillFile,
+    menus: { "editor/context": { when: onDrillFile, group: "drillwright@2" } },
+  },
+  "drillwright.showRows": {
+    title: "Show the Rows behind a Verdict",
+    palette: false,
+  },
+  "drillwright.showOutput": {
+    title: "Show the Output Log",
+    palette: true,
+  },
+  "drillwright.restartServer": {
+    title: "Restart the Language Server",
+    palette: true,
+  },
+} as const satisfies Readonly<Record<`drillwright.${string}`, Command>>;
+
+export type CommandId = keyof typeof COMMANDS;
