@@ -89,7 +89,7 @@ export const SETTINGS = {
 
 export type SettingName = keyof typeof SETTINGS;
 
-type Value<S extends Setting> = S extends ChoiceSetting<infer Choice> ? Choice : boolean;
+type Value<S extends Setting> = S extends ChoiceSetting ? Extract<keyof S["choices"], string> : boolean;
 
 /** A value for every setting. */
 export type Settings = { readonly [Name in SettingName]: Value<(typeof SETTINGS)[Name]> };
