@@ -87,13 +87,14 @@ function settlesCount(
   if (verdict === "not-measured") return settlesUnmeasured(standing);
   if (verdict !== "undecided") return null;
   const { stillNeeded, stillPossible } = result;
-  const among = openShots(standing);
+  const open = openShots(standing);
+  const among = standing.toCome > 0 && standing.unknown > 0 ? "among" : "of";
   if (claim.bound === "most") {
     const allowed = stillPossible - stillNeeded;
-    return `allows ${allowed === 0 ? "none" : allowed} of ${among}`;
+    return `allows ${allowed === 0 ? "none" : allowed} ${among} ${open}`;
   }
-  if (stillPossible === 1) return `needs ${among}`;
-  return `needs ${stillNeeded === stillPossible ? "all" : stillNeeded} of ${among}`;
+  if (stillPossible === 1) return `needs ${open}`;
+  return stillNeeded === stillPossible ? `needs all of ${open}` : `needs ${stillNeeded} ${among} ${open}`;
 }
 
 /** The shots that are still open: `the next 6 shots and the 2 that could not be judged`. */

@@ -1,0 +1,176 @@
+/** Parts of plan models from short phrases, so that tests read like plans. What is not understood throws. */
+import type {
+  Amount,
+  Bounds,
+  Condition,
+  Criterion,
+  Direction,
+  Location,
+  Metric,
+  Subject,
+  Unit,
+} from "../../shared/plan-model.ts";
+
+export const units: Record<string, Unit> = {
+  "": { symbol: "", factor: 1 },
+  "°": { symbol: "°", factor: Math.PI / 180 },
+  yd: { symbol: "yd", factor: 0.9144 },
+};
+
+const right: Direction = { word: "right", sign: 1, handed: false };
+const left: Direction = { word: "left", sign: -1, handed: false };
+const sides = (plus: string, minus: string): Direction[] => [
+  right,
+  { word: plus, sign: 1, handed: true },
+  left,
+  { word: minus, sign: -1, handed: true },
+];
+const upAndDown: Direction[] = [
+  { word: "up", sign: 1, handed: false },
+  { word: "down", sign: -1, handed: false },
+];
+
+/** A small vocabulary, with the numbers and words of the built-in one. */
+export const vocabulary: ReadonlyMap<string, Metric> = new Map(
+  [
+    metric("club-path", "°", 0.1, sides("in-to-out", "out-to-in")),
+    metric("face-to-path", "°", 0.1, sides("open", "closed")),
+    metric("attack-angle", "°", 0.1, upAndDown),
+    metric("smash-factor", "", 0.01, []),
+    metric("carry", "yd", 1, []),
+    metric("offline", "yd", 1, [right, left]),
+  ].map((entry) => [entry.name, entry]),
+);
+
+function metric(name: string, unit: string, step: number, directions: Direction[]): Metric {
+  return { name, dimension: "", unit: unitCalled(unit), step, directions, plausible: null, formula: null };
+}
+
+export function metricCalled(name: string): Metric {
+  return found(vocabulary.get(name), `metric "${name}"`);
+}
+
+/** `2°`, `10 yd left`, `1.15`. */
+export function amount(phrase: string): Amount {
+  const parts = /^([\d.]+) ?(°|yd)?(?: (\S+))?$/.exec(phrase.trim());
+  const [, number, unit = "", word] = found(parts, `amount "${phrase}"`);
+  const directions = [...vocabulary.values()].flatMap((entry) => entry.directions);
+  return {
+    value: Number(number) * unitCalled(unit).factor,
+    unit: unitCalled(unit),
+    direction:
+      word === undefined
+        ? null
+        : found(
+            directions.find((direction) => direction.word === word),
+            word,
+          ),
+  };
+}
+
+/** `within ±2°`, `within 2° of 1° in-to-out`, `between 6° down and 2° down`, `at most 2.5°`, `above 140 yd`. */
+export function bounds(phrase: string): Bounds {
+  const within = /^within ±?(.+?)(?: of (.+))?$/.exec(phrase);
+  if (within?.[1] !== undefined) {
+    const tolerance = amount(within[1]);
+    const centre = within[2] === undefined ? { ...tolerance, value: 0 } : amount(within[2]);
+    return { kind: "within", tolerance, centre };
+  }
+  const between = /^between (.+) and (.+)$/.exec(phrase);
+  if (between?.[1] !== undefined && between[2] !== undefined)
+    return { kind: "between", one: amount(between[1]), other: amount(between[2]) };
+  const limit = /^(at least|at most|below|above) (.+)$/.exec(phrase);
+  const [, kind, written] = found(limit, `bounds "${phrase}"`);
+  return { kind: kind as "at least", limit: amount(found(written, phrase)) };
+}
+
+/** Tests joined by `;` for "and" and `|` for "or": `club-path within ±2°; carry at least 150 yd | …`. */
+export function condition(phrase: string): Condition {
+  const test = (text: string) => {
+    const [name = "", ...rest] = text.trim().split(" ");
+    return { metric: name, bounds: bounds(rest.join(" ")) };
+  };
+  return { anyOf: phrase.split("|").map((part) => ({ allOf: part.split(";").map(test) })) };
+}
+
+/** `on target`, or `with` and a condition. */
+export function subject(phrase: string): Subject {
+  return phrase === "on target"
+    ? { kind: "on-target" }
+    : { kind: "meeting", condition: condition(phrase.replace(/^with /, "")) };
+}
+
+export const somewhere: Location = {
+  file: "plan.drill",
+  range: { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } },
+};
+
+/**
+ * A criterion as the plan says it:
+ * `at least 7 of 10 shots on target`, `at most 20 % of shots with offline above 20 yd left at 80 % confidence`,
+ * `3 in a row on target`, `average club-path within ±2° at 90 % confidence`, `spread of carry at most 8 yd`.
+ */
+export function criterion<Kind extends Criterion["kind"]>(
+  kind: Kind,
+  text: string,
+): Extract<Criterion, { kind: Kind }> {
+  const made = anyCriterion(text);
+  if (made.kind !== kind) throw new Error(`"${text}" is a ${made.kind}, not a ${kind}.`);
+  return made as Extract<Criterion, { kind: Kind }>;
+}
+
+export function anyCriterion(text: string, id = text): Criterion {
+  const common = { id, text, location: somewhere };
+  const [, claim = "", percent] = found(/^(.*?)(?: at ([\d.]+) % confidence)?$/.exec(text), text);
+  const confidence = percent === undefined ? null : Number(percent) / 100;
+
+  const count = /^at (least|most) (\d+) of (\d+) shots (.+)$/.exec(claim);
+  if (count?.[4] !== undefined) {
+    const bound = count[1] as "least" | "most";
+    return {
+      kind: "count",
+      ...common,
+      bound,
+      count: Number(count[2]),
+      outOf: Number(count[3]),
+      subject: subject(count[4]),
+    };
+  }
+  const share = /^at (least|most) ([\d.]+) % of shots (.+)$/.exec(claim);
+  if (share?.[3] !== undefined) {
+    const bound = share[1] as "least" | "most";
+    return {
+      kind: "share",
+      ...common,
+      bound,
+      share: Number(share[2]) / 100,
+      subject: subject(share[3]),
+      confidence,
+    };
+  }
+  const run = /^(\d+) in a row (.+)$/.exec(claim);
+  if (run?.[2] !== undefined)
+    return { kind: "run", ...common, length: Number(run[1]), subject: subject(run[2]) };
+  const [, statistic, name = "", test = ""] = found(
+    /^(average|median|spread)(?: of)? (\S+) (.+)$/.exec(claim),
+    text,
+  );
+  return {
+    kind: "statistic",
+    ...common,
+    statistic: statistic as "average",
+    metric: name,
+    bounds: bounds(test),
+    confidence,
+  };
+}
+
+function unitCalled(symbol: string): Unit {
+  return found(units[symbol], `unit "${symbol}"`);
+}
+
+function found<Value>(value: Value | null | undefined, what: string): Value {
+  if (value === null || value === undefined)
+    throw new Error(`The test vocabulary does not understand ${what}.`);
+  return value;
+}
