@@ -6,6 +6,7 @@
 export const COMMAND_CATEGORY = "Drillwright";
 
 export interface Command {
+  readonly id: `drillwright.${string}`;
   /** What it does, beginning with a verb. */
   readonly title: string;
   /** One of the editor's own icons. Every command with a button has one. */
@@ -27,9 +28,10 @@ export interface MenuEntry {
 const inDrillFile = "editorLangId == drillwright && resourceScheme != drillwright-library";
 const onDrillFile = "resourceLangId == drillwright && resourceScheme != drillwright-library";
 
-/** Every command by its id. */
+/** Every command by the last part of its id. */
 export const COMMANDS = {
-  "drillwright.scoreSession": {
+  scoreSession: {
+    id: "drillwright.scoreSession",
     title: "Score the Session",
     icon: "$(checklist)",
     palette: inDrillFile,
@@ -38,23 +40,27 @@ export const COMMANDS = {
       "editor/context": { when: onDrillFile, group: "drillwright@1" },
     },
   },
-  "drillwright.pickSession": {
+  pickSession: {
+    id: "drillwright.pickSession",
     title: "Pick the Session to Show",
     palette: inDrillFile,
     menus: { "editor/context": { when: onDrillFile, group: "drillwright@2" } },
   },
-  "drillwright.showRows": {
+  showRows: {
+    id: "drillwright.showRows",
     title: "Show the Rows behind a Verdict",
     palette: false,
   },
-  "drillwright.showOutput": {
+  showOutput: {
+    id: "drillwright.showOutput",
     title: "Show the Output Log",
     palette: true,
   },
-  "drillwright.restartServer": {
+  restartServer: {
+    id: "drillwright.restartServer",
     title: "Restart the Language Server",
     palette: true,
   },
-} as const satisfies Readonly<Record<`drillwright.${string}`, Command>>;
+} as const satisfies Readonly<Record<string, Command>>;
 
-export type CommandId = keyof typeof COMMANDS;
+export type CommandName = keyof typeof COMMANDS;
