@@ -60,10 +60,10 @@ export const Expression = z.discriminatedUnion("kind", [
   z.object({
     kind: z.literal("operation"),
     operator: z.enum(["+", "-", "*", "/"]),
-    get left() {
+    get left(): z.ZodMiniType<Expression> {
       return Expression;
     },
-    get right() {
+    get right(): z.ZodMiniType<Expression> {
       return Expression;
     },
   }),
