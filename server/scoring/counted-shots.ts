@@ -1,0 +1,78 @@
+/** The shots of one block as columns, so that every criterion reads a metric or a condition once for all shots. */
+import { questionOf, reading } from "../../language/criteria/condition.ts";
+import type { CountedShots } from "../../language/criteria/criterion.ts";
+import { allOf, type Truth } from "../../language/criteria/verdict.ts";
+import type { Block, Condition, Hand, Metric, Statement } from "../../shared/plan-model.ts";
+import type { Shot } from "../../shared/session-data.ts";
+
+/** One truth a shot. */
+export type Truths = readonly Truth[];
+
+/** A target or requirement, and how each shot stood to it. */
+export interface StatementTruths {
+  readonly statement: Statement;
+  readonly truths: Truths;
+}
+
+/** What the report shows of a block, and what its criteria are given. */
+export interface BlockColumns {
+  readonly targets: readonly StatementTruths[];
+  readonly requirements: readonly StatementTruths[];
+  /** For each shot whether it meets all targets; unknown throughout where the block has none. */
+  readonly onTarget: Truths;
+  readonly forCriteria: CountedShots;
+}
+
+export function columnsOf(
+  block: Block,
+  asked: number,
+  shots: readonly Shot[],
+  hand: Hand,
+  vocabulary: ReadonlyMap<string, Metric>,
+): BlockColumns {
+  const truthsOf = (condition: Condition): Truths => {
+    const isTrue = questionOf(condition, hand);
+    return shots.map((shot) => isTrue(shot.values));
+  };
+  const answered = (statements: readonly Statement[]): StatementTruths[] =>
+    statements.map((statement) => ({ statement, truths: truthsOf(statement.condition) }));
+  const together = (columns: readonly Truths[]): Truths =>
+    shots.map((_, index) => allOf(columns.map((truths) => truths[index])));
+
+  const targets = answered(block.targets);
+  const requirements = answered(block.requirements);
+  const onTarget =
+    targets.length === 0 ? shots.map(() => undefined) : together(targets.map(({ truths }) => truths));
+  const admitted = together(requirements.map(({ truths }) => truths));
+  const hitsOnTarget = together([onTarget, admitted]);
+  const columns = new Map<string, readonly (number | undefined)[]>();
+
+  const forCriteria: CountedShots = {
+    asked,
+    size: shots.length,
+    hand,
+    metric: (name) => vocabulary.get(name) ?? undeclared(name),
+    values: (metric) => {
+      const known = columns.get(metric) ?? shots.map(({ values }) => reading(values, metric));
+      columns.set(metric, known);
+      return known;
+    },
+    hits: (subject) =>
+      subject.kind === "on-target" ? hitsOnTarget : together([truthsOf(subject.condition), admitted]),
+    admitted,
+  };
+  return { targets, requirements, onTarget, forCriteria };
+}
+
+/** A metric that nobody declared is shown as a plain number. */
+function undeclared(name: string): Metric {
+  return {
+    name,
+    dimension: "",
+    unit: { symbol: "", factor: 1 },
+    step: 0.01,
+    directions: [],
+    plausible: null,
+    formula: null,
+  };
+}

@@ -1,0 +1,77 @@
+/** One block: how its shots stood to its targets and requirements, and the verdicts on its goals. */
+import { evaluate } from "../../language/criteria/criteria.ts";
+import type { CountedShots } from "../../language/criteria/criterion.ts";
+import { verdictOfAll } from "../../language/criteria/verdict.ts";
+import type { Criterion, Hand, Metric } from "../../shared/plan-model.ts";
+import type { BlockResult, ConditionResult, CriterionResult, Tally } from "../../shared/score-report.ts";
+import type { Row, Shot } from "../../shared/session-data.ts";
+import { columnsOf, type StatementTruths, type Truths } from "./counted-shots.ts";
+import type { BlockShots } from "./set-aside.ts";
+
+/** From this share of a block's shots on, leaving shots out deserves a word beside every verdict. */
+const MUCH_LEFT_OUT = 0.2;
+
+export function scoreBlock(
+  blockShots: BlockShots,
+  hand: Hand,
+  vocabulary: ReadonlyMap<string, Metric>,
+): BlockResult {
+  const { block, asked, hit, counted } = blockShots;
+  const { targets, requirements, onTarget, forCriteria } = columnsOf(block, asked, counted, hand, vocabulary);
+  const cautions = leftOutCautions(blockShots);
+  const criteria = block.success.map((criterion) =>
+    scoreCriterion(criterion, forCriteria, counted, cautions),
+  );
+  return {
+    name: block.name,
+    kind: block.kind,
+    location: block.location,
+    verdict: verdictOfAll(criteria.map(({ verdict }) => verdict)),
+    shots: { asked, hit, counted: counted.length },
+    onTarget: block.targets.length === 0 ? null : tallyOf(onTarget),
+    targets: targets.map((target) => conditionResult(target, counted)),
+    requirements: requirements.map((requirement) => conditionResult(requirement, counted)),
+    criteria,
+  };
+}
+
+function scoreCriterion(
+  criterion: Criterion,
+  forCriteria: CountedShots,
+  counted: readonly Shot[],
+  cautions: readonly string[],
+): CriterionResult {
+  const { id, kind, text, location } = criterion;
+  const { verdict, deciding, ...outcome } = evaluate(criterion, forCriteria);
+  const evidence = {
+    ...outcome,
+    rows: rowsAt(counted, deciding),
+    cautions: [...outcome.cautions, ...cautions],
+  };
+  return { id, kind, text, location, verdict, evidence };
+}
+
+function conditionResult({ statement, truths }: StatementTruths, counted: readonly Shot[]): ConditionResult {
+  return {
+    text: statement.text,
+    location: statement.location,
+    tally: tallyOf(truths),
+    misses: counted.filter((_, index) => truths[index] === false).map(({ row }) => row),
+  };
+}
+
+function rowsAt(counted: readonly Shot[], indices: readonly number[]): Row[] {
+  return indices.map((index) => counted[index]?.row).filter((row) => row !== undefined);
+}
+
+function tallyOf(truths: Truths): Tally {
+  const hits = truths.filter((truth) => truth === true).length;
+  const misses = truths.filter((truth) => truth === false).length;
+  return { hits, misses, unknown: truths.length - hits - misses };
+}
+
+function leftOutCautions({ hit, leftOut }: BlockShots): readonly string[] {
+  return leftOut > 0 && leftOut / hit >= MUCH_LEFT_OUT
+    ? [`${leftOut} of the block's ${hit} shots were set aside before scoring.`]
+    : [];
+}

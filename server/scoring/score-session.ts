@@ -1,0 +1,35 @@
+/**
+ * Scores one session: its shots against the goals of its plan.
+ *
+ * Pure and reproducible: the same input, data and version give the same report.
+ */
+import { verdictOfAll } from "../../language/criteria/verdict.ts";
+import type { ScoringInput } from "../../shared/plan-model.ts";
+import { SCORE_REPORT_FORMAT, SCORE_REPORT_VERSION, type ScoreReport } from "../../shared/score-report.ts";
+import type { SessionData } from "../../shared/session-data.ts";
+import { notesOn } from "./notes.ts";
+import { scoreBlock } from "./score-block.ts";
+import { sortShots } from "./set-aside.ts";
+
+/** The report on a session. Where the player's hand is not stated, direction words are a right-hander's, and a note says so. */
+export function scoreSession(input: ScoringInput, data: SessionData, tool: { version: string }): ScoreReport {
+  const { plan, session, player, metrics } = input;
+  const hand = player.hand ?? "right";
+  const sorted = sortShots(plan, data, hand);
+  const blocks = sorted.blocks.map((block) => scoreBlock(block, hand, metrics));
+  return {
+    format: SCORE_REPORT_FORMAT,
+    version: SCORE_REPORT_VERSION,
+    tool: tool.version,
+    plan: { name: plan.name, location: plan.location },
+    session: { name: session.name, date: session.date, location: session.location },
+    player: { name: player.name, hand: player.hand },
+    data: [...data.files],
+    assignment: data.assignment,
+    verdict: verdictOfAll(blocks.map(({ verdict }) => verdict).filter((verdict) => verdict !== null)),
+    blocks,
+    setAside: [...sorted.setAside],
+    findings: [...data.findings],
+    notes: notesOn(input, data, sorted),
+  };
+}
