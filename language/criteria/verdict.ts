@@ -34,8 +34,3 @@ export function verdictOfAll(verdicts: readonly Verdict[]): Verdict | null {
   if (verdicts.every((verdict) => verdict === "not-measured")) return "not-measured";
   return verdicts.every((verdict) => verdict === "met") ? "met" : "undecided";
 }
-
-/** The verdict in words. */
-export function inWords(verdict: Verdict): string {
-  return verdict === "not-measured" ? "not measured" : verdict;
-}

@@ -1,0 +1,48 @@
+/** Listens only to changes that can matter. */
+import { type LangiumSharedCoreServices, URI } from "langium";
+import { DefaultDocumentUpdateHandler, type LangiumSharedServices } from "langium/lsp";
+import { type DidChangeWatchedFilesParams, FileChangeType } from "vscode-languageserver";
+import { FILE_ENDING } from "../../language/names/use-target.ts";
+
+export class DrillwrightDocumentUpdateHandler extends DefaultDocumentUpdateHandler {
+  private readonly services: LangiumSharedCoreServices;
+
+  constructor(services: LangiumSharedServices) {
+    super(services);
+    this.services = services;
+  }
+
+  /** A closed file counts as it is on disk again: what was not saved is forgotten. */
+  override didCloseDocument({ document }: { document: { uri: string } }): void {
+    this.fireDocumentUpdate([URI.parse(document.uri)], []);
+  }
+
+  /**
+   * Every file is watched, since a folder that is moved or deleted is announced by its own name only. Files that are
+   * no plans are told to the listeners, but make the language look at nothing.
+   */
+  override didChangeWatchedFiles(params: DidChangeWatchedFilesParams): void {
+    this.onWatchedFilesChangeEmitter.fire(params);
+    const relevant = params.changes.filter(({ uri, type }) =>
+      type === FileChangeType.Deleted ? this.isKnown(uri) : uri.endsWith(FILE_ENDING) || isMaybeFolder(uri),
+    );
+    if (relevant.length > 0) {
+      const of = (deleted: boolean) =>
+        relevant
+          .filter(({ type }) => (type === FileChangeType.Deleted) === deleted)
+          .map(({ uri }) => URI.parse(uri));
+      this.fireDocumentUpdate(of(false), of(true));
+    }
+  }
+
+  private isKnown(uri: string): boolean {
+    return this.services.workspace.LangiumDocuments.all.some((document) => {
+      const known = document.uri.toString();
+      return known === uri || known.startsWith(`${uri}/`);
+    });
+  }
+}
+
+function isMaybeFolder(uri: string): boolean {
+  return !(uri.split("/").at(-1) ?? "").includes(".");
+}

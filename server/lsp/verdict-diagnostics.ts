@@ -1,0 +1,137 @@
+/** The verdicts of a report as diagnostics on the lines that set the goals. */
+import {
+  type Diagnostic,
+  type DiagnosticRelatedInformation,
+  DiagnosticSeverity,
+} from "vscode-languageserver";
+import type { Location } from "../../shared/plan-model.ts";
+import type {
+  BlockResult,
+  ConditionResult,
+  CriterionResult,
+  ScoreReport,
+  Tally,
+  Verdict,
+} from "../../shared/score-report.ts";
+import type { DataFinding, Row } from "../../shared/session-data.ts";
+import { inWords } from "../../shared/verdict.ts";
+import { blockSummary } from "../report/summary.ts";
+
+/** `source` of verdicts, so that nobody takes them for mistakes in the text. */
+export const VERDICT_SOURCE = "drillwright score";
+/** `source` of what is wrong with a data file. */
+export const DATA_SOURCE = "drillwright data";
+
+/** How a verdict is shown; null hides it. */
+export type Levels = Readonly<Record<Verdict, DiagnosticSeverity | null>>;
+
+export const DEFAULT_LEVELS: Levels = {
+  met: DiagnosticSeverity.Information,
+  missed: DiagnosticSeverity.Warning,
+  undecided: DiagnosticSeverity.Hint,
+  "not-measured": DiagnosticSeverity.Hint,
+};
+
+/** Rows that a diagnostic leads to; more would bury the first. */
+const MOST_ROWS = 10;
+/** Data findings shown for one file; the rest is counted. */
+const MOST_FINDINGS = 20;
+
+/** Diagnostics by the URI of the file they stand in. Cost: linear in the report. */
+export function verdictDiagnostics(report: ScoreReport, levels: Levels): Map<string, Diagnostic[]> {
+  const result = new Map<string, Diagnostic[]>();
+  const add = (location: Location, diagnostic: Omit<Diagnostic, "range">) => {
+    const list = result.get(location.file) ?? [];
+    list.push({ range: location.range, ...diagnostic });
+    result.set(location.file, list);
+  };
+  const addVerdict = (location: Location, verdict: Verdict, message: string, rows: readonly Row[]) => {
+    const severity = levels[verdict];
+    if (severity === null) return;
+    add(location, {
+      severity,
+      code: verdict,
+      source: VERDICT_SOURCE,
+      message,
+      relatedInformation: related(rows),
+    });
+  };
+  for (const block of report.blocks) {
+    if (block.verdict !== null) {
+      addVerdict(block.location, block.verdict, `${inWords(block.verdict)}: ${blockSummary(block)}`, []);
+    }
+    for (const target of block.targets) {
+      addVerdict(target.location, targetVerdict(target, block), targetMessage(target), target.misses);
+    }
+    for (const criterion of block.criteria) {
+      addVerdict(criterion.location, criterion.verdict, criterionMessage(criterion), criterion.evidence.rows);
+    }
+  }
+  addFindings(report, add);
+  return result;
+}
+
+/** A target asks nothing by itself: its line tells how many shots met it, at the level of what is known. */
+function targetVerdict({ tally }: ConditionResult, block: BlockResult): Verdict {
+  if (tally.hits + tally.misses === 0) return "not-measured";
+  return tally.unknown > 0 || block.shots.counted < block.shots.asked ? "undecided" : "met";
+}
+
+function targetMessage({ tally }: ConditionResult): string {
+  if (tally.hits + tally.misses === 0) return "not measured: no shot has the readings this target needs.";
+  return `${tallyText(tally)} met this target.`;
+}
+
+function tallyText({ hits, misses, unknown }: Tally): string {
+  const known = `${hits} of ${hits + misses + unknown} shots`;
+  return unknown === 0 ? known : `${known} (${unknown} unknown)`;
+}
+
+function criterionMessage({ verdict, evidence }: CriterionResult): string {
+  const lines = [`${inWords(verdict)}: ${evidence.observed} (required: ${evidence.required})`];
+  if (evidence.interval !== null) lines.push(evidence.interval.text);
+  if (evidence.settles !== null) lines.push(evidence.settles);
+  lines.push(...evidence.cautions);
+  return lines.join("\n");
+}
+
+function related(rows: readonly Row[]): DiagnosticRelatedInformation[] {
+  return rows.slice(0, MOST_ROWS).map((row, index) => ({
+    location: { uri: row.file, range: lineRange(row.line) },
+    message:
+      index === MOST_ROWS - 1 && rows.length > MOST_ROWS
+        ? `line ${row.line}, and ${rows.length - MOST_ROWS} more`
+        : `line ${row.line}`,
+  }));
+}
+
+function addFindings(
+  report: ScoreReport,
+  add: (location: Location, diagnostic: Omit<Diagnostic, "range">) => void,
+): void {
+  const shown = new Map<string, number>();
+  for (const finding of report.findings) {
+    const count = (shown.get(finding.file) ?? 0) + 1;
+    shown.set(finding.file, count);
+    if (count > MOST_FINDINGS) continue;
+    add(report.session.location, {
+      severity: finding.severity === "error" ? DiagnosticSeverity.Error : DiagnosticSeverity.Warning,
+      code: finding.code,
+      source: DATA_SOURCE,
+      message: finding.message,
+      relatedInformation: findingPlace(finding),
+    });
+  }
+}
+
+function findingPlace(finding: DataFinding): DiagnosticRelatedInformation[] {
+  if (finding.line === null) return [];
+  const message =
+    finding.column === null ? `line ${finding.line}` : `line ${finding.line}, column ${finding.column}`;
+  return [{ location: { uri: finding.file, range: lineRange(finding.line) }, message }];
+}
+
+/** A line of a file, counted from 1, as a range. */
+function lineRange(line: number): Location["range"] {
+  return { start: { line: line - 1, character: 0 }, end: { line, character: 0 } };
+}

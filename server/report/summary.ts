@@ -1,0 +1,42 @@
+/** One line about a block or a whole session. */
+
+import type { BlockResult, ScoreReport, Verdict } from "../../shared/score-report.ts";
+import { inWords } from "../../shared/verdict.ts";
+
+/** `12 of 18 on target · 2 goals met · 1 undecided` */
+export function blockSummary(block: BlockResult): string {
+  const parts: string[] = [];
+  const { onTarget } = block;
+  if (onTarget !== null && onTarget.hits + onTarget.misses > 0) {
+    parts.push(`${onTarget.hits} of ${block.shots.asked} on target`);
+  } else if (block.shots.hit > 0) {
+    parts.push(`${block.shots.counted} of ${block.shots.asked} shots`);
+  }
+  parts.push(...goalCounts(block.criteria.map(({ verdict }) => verdict)));
+  return parts.join(" · ") || "no shots";
+}
+
+/** `"Second try", 2026-10-12: 3 goals met · 1 missed` */
+export function sessionSummary(report: ScoreReport): string {
+  const { name, date } = report.session;
+  const verdicts = report.blocks.flatMap((block) => block.criteria.map(({ verdict }) => verdict));
+  const goals = goalCounts(verdicts).join(" · ") || "no goals set";
+  return `${name}${date === null ? "" : `, ${date}`}: ${goals}`;
+}
+
+function goalCounts(verdicts: readonly Verdict[]): string[] {
+  const counts = Object.entries(goalTally(verdicts)) as [Verdict, number][];
+  return counts
+    .filter(([, count]) => count > 0)
+    .map(([verdict, count], index) => {
+      const noun = index > 0 ? "" : count === 1 ? " goal" : " goals";
+      return `${count}${noun} ${inWords(verdict)}`;
+    });
+}
+
+/** How many goals came out how. */
+export function goalTally(verdicts: readonly Verdict[]): Record<Verdict, number> {
+  const tally: Record<Verdict, number> = { met: 0, missed: 0, undecided: 0, "not-measured": 0 };
+  for (const verdict of verdicts) tally[verdict]++;
+  return tally;
+}
