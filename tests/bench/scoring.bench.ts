@@ -1,0 +1,72 @@
+/**
+ * How long scoring takes in the process, without reading files: run with `node tests/bench/scoring.bench.ts`.
+ * It prints medians and decides nothing. The figures should grow with shots times criteria.
+ */
+import { scoreSession } from "../../server/scoring/score-session.ts";
+import type { Shot } from "../../shared/session-data.ts";
+import { metricCalled } from "../criteria/words.ts";
+import { data, input, plan } from "../scoring/practice.ts";
+
+const RUNS = 21;
+const WARM_UP = 5;
+
+for (const [shots, criteria] of [
+  [200, 20],
+  [10_000, 30],
+] as const) {
+  const session = data(shotsOf(shots));
+  const scoring = input(
+    plan({
+      shots,
+      target: ["club-path within 2° of 1° in-to-out", "face-to-path within ±2°"],
+      require: "attack-angle between 6° down and 2° down",
+      leaveOut: "smash-factor below 1.15",
+      success: Array.from({ length: criteria }, (_, index) => goal(index, shots)),
+    }),
+  );
+  const times = Array.from({ length: WARM_UP + RUNS }, () => {
+    const start = performance.now();
+    scoreSession(scoring, session, { version: "bench" });
+    return performance.now() - start;
+  }).slice(WARM_UP);
+  const median = times.toSorted((a, b) => a - b)[Math.floor(RUNS / 2)] ?? Number.NaN;
+  console.log(`${shots} shots, ${criteria} criteria: ${median.toFixed(2)} ms (median of ${RUNS})`);
+}
+
+/** Every kind of criterion in turn. */
+function goal(index: number, shots: number): string {
+  const goals = [
+    `at least ${Math.floor(shots / 2)} of ${shots} shots on target`,
+    "at least 40 % of shots with carry at least 150 yd; offline within ±10 yd",
+    "at least 30 % of shots on target at 80 % confidence",
+    "4 in a row with club-path within ±2°",
+    "average club-path between 1° out-to-in and 3° in-to-out at 90 % confidence",
+    "median carry at least 148 yd",
+    "spread of offline at most 9 yd",
+  ];
+  return goals[index % goals.length] ?? "";
+}
+
+/** Scattered readings from a fixed sequence: the same shots in every run. */
+function shotsOf(count: number): Shot[] {
+  let state = 1;
+  const scatter = (centre: number, width: number, metric: string) => {
+    state = (state * 48_271) % 2_147_483_647;
+    return (centre + width * (state / 2_147_483_647 - 0.5)) * metricCalled(metric).unit.factor;
+  };
+  return Array.from({ length: count }, (_, index) => ({
+    row: { file: "shots.csv", line: index + 2 },
+    values: {
+      "club-path": scatter(1, 6, "club-path"),
+      "face-to-path": scatter(0, 5, "face-to-path"),
+      "attack-angle": scatter(-4, 5, "attack-angle"),
+      "smash-factor": scatter(1.35, 0.3, "smash-factor"),
+      carry: scatter(150, 30, "carry"),
+      offline: scatter(0, 30, "offline"),
+    },
+    derived: [],
+    club: null,
+    block: "Gate",
+    excluded: null,
+  }));
+}
