@@ -16,7 +16,8 @@ export interface Table {
   readonly rows: readonly TableRow[];
 }
 
-const SEPARATORS = { comma: ",", semicolon: ";", tab: "\t" } as const;
+/** Of separators that fit equally well, which is all of them where there is one column, the first: no number holds it. */
+const SEPARATORS = { tab: "\t", semicolon: ";", comma: "," } as const;
 
 /** How many lines are searched for the header when it does not stand where the source says. */
 const HEADER_SEARCH = 50;

@@ -1,0 +1,242 @@
+import { describe, expect, test } from "vitest";
+import { assign } from "../../server/import/assign.ts";
+import type { Hit } from "../../server/import/hits.ts";
+import type { Block, Plan } from "../../shared/plan-model.ts";
+import { block, NOWHERE, scoringInput } from "../support/scoring-input.ts";
+
+interface Described {
+  readonly club?: string;
+  readonly named?: string | null;
+  readonly aside?: boolean;
+  readonly file?: string;
+  readonly line?: number;
+}
+
+/** So many shots alike. */
+const shots = (count: number, described: Described = {}): Described[] => Array(count).fill(described);
+
+interface Situation {
+  readonly blocks: readonly Block[];
+  readonly plan?: Partial<Plan>;
+  readonly starts?: readonly (readonly [block: string, row: number])[];
+}
+
+/** Assigns shots that stand on the lines from 2 on. Blocks come back as runs: `Gate 3, Test 2`. */
+function assigned(described: readonly Described[], { blocks, plan = {}, starts = [] }: Situation) {
+  const hits = described.map(
+    ({ club, named, aside, file = "shots.csv", line }, place): Hit => ({
+      row: { file, line: line ?? place + 2 },
+      values: {},
+      club: club ?? null,
+      namedBlock: named,
+      excluded: aside ? "marked N in column Use" : null,
+    }),
+  );
+  const session = { starts: starts.map(([block, row]) => ({ block, row, location: NOWHERE })) };
+  const input = scoringInput({ blocks, plan, session });
+  const { blocks: given, assignment } = assign(hits, input.plan, input.session);
+  return { runs: runs(given), ...assignment };
+}
+
+function runs(blocks: readonly (string | null)[]): string {
+  const found: { name: string; length: number }[] = [];
+  for (const block of blocks) {
+    const last = found.at(-1);
+    if (last?.name === (block ?? "none")) last.length++;
+    else found.push({ name: block ?? "none", length: 1 });
+  }
+  return found.map(({ name, length }) => `${name} ${length}`).join(", ");
+}
+
+const gateAndTest = [block("Gate", 3), block("Test", 2)];
+
+describe("by the names in the tables", () => {
+  test("every shot belongs to the block its row names", () => {
+    const named = ["Test", "Test", "Gate", "Gate", null, "Test"].map((named) => ({ named }));
+    const result = assigned([...named, {}], { blocks: gateAndTest });
+    expect(result.method).toBe("column");
+    expect(result.runs).toBe("Test 2, Gate 2, none 1, Test 1, none 1");
+    expect(result.explanation).toBe("The tables name the block of each shot.");
+  });
+
+  test("names that stand on one row each are marks, and blocks go on below them", () => {
+    const result = assigned([{}, { named: "Gate" }, {}, {}, { named: "Test" }, {}], { blocks: gateAndTest });
+    expect(result.runs).toBe("none 1, Gate 3, Test 2");
+    expect(result.explanation).toContain("on one row only");
+  });
+
+  test("names go before starts, and it is said so", () => {
+    const result = assigned(shots(2, { named: "Gate" }), { blocks: gateAndTest, starts: [["Test", 2]] });
+    expect(result.runs).toBe("Gate 2");
+    expect(result.explanation).toContain("The starts that the session states were therefore not needed.");
+  });
+
+  test("names the plan does not have are no names to go by", () => {
+    const result = assigned(shots(5, { named: null }), { blocks: gateAndTest });
+    expect([result.method, result.runs]).toEqual(["order", "Gate 3, Test 2"]);
+  });
+});
+
+describe("by the starts in the session", () => {
+  test("a block goes on from its row until another starts", () => {
+    const result = assigned(shots(6), {
+      blocks: gateAndTest,
+      starts: [
+        ["Gate", 3],
+        ["Test", 6],
+      ],
+    });
+    expect([result.method, result.runs]).toEqual(["starts", "none 1, Gate 3, Test 2"]);
+    expect(result.explanation).toBe("Blocks start on the rows that the session states.");
+  });
+
+  test("starts may be written in any order, and point between two shots", () => {
+    const described = [{ line: 2 }, { line: 5 }, { line: 9 }];
+    const result = assigned(described, {
+      blocks: gateAndTest,
+      starts: [
+        ["Test", 6],
+        ["Gate", 1],
+      ],
+    });
+    expect(result.runs).toBe("Gate 2, Test 1");
+  });
+
+  test("where the newest shot stands at the top, a block goes on upwards", () => {
+    const described = [6, 5, 4, 3, 2].map((line) => ({ line }));
+    const result = assigned(described, {
+      blocks: gateAndTest,
+      starts: [
+        ["Gate", 6],
+        ["Test", 3],
+      ],
+    });
+    expect(result.runs).toBe("Gate 3, Test 2");
+  });
+
+  test("a row past the last shot is pointed out", () => {
+    const result = assigned(shots(2), {
+      blocks: gateAndTest,
+      starts: [
+        ["Gate", 2],
+        ["Test", 40],
+      ],
+    });
+    expect(result.runs).toBe("Gate 2");
+    expect(result.explanation).toContain(
+      'Row 40, where "Test" should start, is past the last shot, so it has none.',
+    );
+  });
+
+  test("with several tables, a row that is not below the one before is one of the next table", () => {
+    const first = [2, 3, 4].map((line) => ({ file: "a.csv", line }));
+    const second = [2, 3, 4].map((line) => ({ file: "b.csv", line }));
+    const starts = [
+      ["Gate", 2],
+      ["Test", 4],
+      ["Gate", 3],
+    ] as const;
+    const result = assigned([...first, ...second], { blocks: gateAndTest, starts });
+    expect(result.runs).toBe("Gate 2, Test 2, Gate 2");
+    expect(result.explanation).toContain("next table");
+  });
+});
+
+describe("in the order of the plan", () => {
+  test("each block takes its number of shots", () => {
+    const result = assigned(shots(5), { blocks: gateAndTest });
+    expect([result.method, result.runs]).toEqual(["order", "Gate 3, Test 2"]);
+    expect(result.explanation).toBe(
+      "Neither the tables nor the session say where blocks start, so each block took its number of shots in the order of the plan. The plan asks for 5 shots, the tables hold 5.",
+    );
+  });
+
+  test("shots that are missing are missing at the end, and it is said so", () => {
+    const result = assigned(shots(4), { blocks: gateAndTest });
+    expect(result.runs).toBe("Gate 3, Test 1");
+    expect(result.explanation).toContain('"Test" has 1 of its 2 shots.');
+    expect(result.explanation).toContain('say so in the session: block "Test" from row …');
+  });
+
+  test("shots too many stay with the last block, and it is said so", () => {
+    const result = assigned(shots(7), { blocks: gateAndTest });
+    expect(result.runs).toBe("Gate 3, Test 4");
+    expect(result.explanation).toContain('"Test" has 4 shots where 2 were asked for.');
+  });
+
+  test("a block that asks for at least so many may have more", () => {
+    const open = block("Test", 2, null, { shots: [{ count: 2, open: true, club: null, effort: null }] });
+    expect(assigned(shots(7), { blocks: [block("Gate", 3), open] }).explanation).not.toContain(
+      "were asked for",
+    );
+  });
+
+  test("shots set aside belong to a block but use up none of its number", () => {
+    const described = [...shots(2), { aside: true }, ...shots(1), { aside: true }, ...shots(2)];
+    const result = assigned(described, { blocks: gateAndTest });
+    expect(result.runs).toBe("Gate 5, Test 2");
+    expect(result.explanation).toContain(
+      "The plan asks for 5 shots, the tables hold 5 and 2 more that they set aside.",
+    );
+  });
+
+  test("several lines of shots count together", () => {
+    const both = block("Wake up", 0, null, {
+      shots: [2, 3].map((count) => ({ count, open: false, club: null, effort: null })),
+    });
+    expect(assigned(shots(6), { blocks: [both, block("Gate", 1)] }).runs).toBe("Wake up 5, Gate 1");
+  });
+
+  test("a block that asks for no number gets none, unless it is the last", () => {
+    const blocks = [block("Talk", 0), block("Gate", 2), block("Play", 0)];
+    const result = assigned(shots(5), { blocks });
+    expect(result.runs).toBe("Gate 2, Play 3");
+    expect(result.explanation).toContain('"Talk" asks for no number of shots and got none.');
+  });
+
+  test("without a block, no shot has one", () => {
+    expect(assigned(shots(2), { blocks: [] }).runs).toBe("none 2");
+  });
+});
+
+describe("in the order of the plan, with clubs", () => {
+  const wedge = { club: "gap-wedge" };
+  const iron = { club: "7-iron" };
+  const blocks = [block("Wake up", 3, "gap-wedge"), block("Gate", 3, "7-iron"), block("Test", 2, "7-iron")];
+
+  test("a change to the next block's club ends a block early", () => {
+    const result = assigned([...shots(2, wedge), ...shots(5, iron)], { blocks });
+    expect(result.runs).toBe("Wake up 2, Gate 3, Test 2");
+    expect(result.explanation).toContain(
+      '"Wake up" has 2 of its 3 shots, because the club changes to 7-iron.',
+    );
+  });
+
+  test("a block keeps the shots that follow with its own club", () => {
+    const result = assigned([...shots(5, wedge), ...shots(5, iron)], { blocks });
+    expect(result.runs).toBe("Wake up 5, Gate 3, Test 2");
+    expect(result.explanation).toContain('"Wake up" has 5 shots where 3 were asked for.');
+  });
+
+  test("a shot set aside with the next block's club begins that block", () => {
+    const result = assigned([...shots(3, wedge), { ...iron, aside: true }, ...shots(5, iron)], { blocks });
+    expect(result.runs).toBe("Wake up 3, Gate 4, Test 2");
+  });
+
+  test("shots without a known club, or with one neither block uses, go by number", () => {
+    const result = assigned(
+      [...shots(2, wedge), {}, { club: "driver" }, ...shots(2, iron), ...shots(2, iron)],
+      { blocks },
+    );
+    expect(result.runs).toBe("Wake up 3, Gate 3, Test 2");
+  });
+
+  test("a block that names no club uses the plan's first", () => {
+    const unnamed = [block("Wake up", 3, "gap-wedge"), block("Gate", 3)];
+    const result = assigned([...shots(2, wedge), ...shots(3, iron)], {
+      blocks: unnamed,
+      plan: { clubs: ["7-iron", "driver"] },
+    });
+    expect(result.runs).toBe("Wake up 2, Gate 3");
+  });
+});

@@ -1,0 +1,42 @@
+/** Imports one table in the words of a test: text in, shots and findings out. */
+import { type ImportedFile, importSession } from "../../server/import/import-session.ts";
+import type { Column, Source } from "../../shared/plan-model.ts";
+import type { DataFinding, SessionData } from "../../shared/session-data.ts";
+import { type Stated, scoringInput, source } from "../support/scoring-input.ts";
+
+export interface TableTest extends Omit<Stated, "sources"> {
+  readonly columns: readonly Column[];
+  readonly source?: Partial<Source>;
+}
+
+export function file(
+  content: ImportedFile["content"],
+  path = "shots.csv",
+  source = "Bay table",
+): ImportedFile {
+  return { path, source, content, sha256: "0".repeat(64) };
+}
+
+export function importTable(
+  content: Uint8Array | string,
+  { columns, source: stated, ...rest }: TableTest,
+): SessionData {
+  return importSession(scoringInput({ ...rest, sources: [source(columns, stated)] }), [file(content)]);
+}
+
+/** Readings of one metric in the unit worth `factor` in SI, rounded as a reader would, undefined where unknown. */
+export function readings({ shots }: SessionData, metric: string, factor = 1): (number | undefined)[] {
+  return shots.map(({ values }) => {
+    const value = values[metric];
+    return value === undefined ? undefined : Number((value / factor).toPrecision(9));
+  });
+}
+
+/** Findings as `severity code line column`, for tests that expect a finding but not its words. */
+export function outline(findings: readonly DataFinding[]): string[] {
+  return findings.map(({ severity, code, line, column }) =>
+    [severity, code, ...(line === null ? [] : [`line ${line}`]), ...(column === null ? [] : [column])].join(
+      " ",
+    ),
+  );
+}

@@ -1,0 +1,190 @@
+import { describe, expect, test } from "vitest";
+import { column, metricColumn } from "../support/scoring-input.ts";
+import { importTable, outline, readings } from "./import-table.ts";
+
+const carry = column("Carry", metricColumn("carry", "m"));
+const side = column("Side", metricColumn("offline", "m", "right"));
+const columns = [carry, side];
+
+describe("separators", () => {
+  test.each([
+    ["comma", "No,Carry,Side\n1,150,3"],
+    ["semicolon", "No;Carry;Side\n1;150;3"],
+    ["tab", "No\tCarry\tSide\n1\t150\t3"],
+  ] as const)("a %s is found from the header", (separator, text) => {
+    for (const stated of [{}, { separator }]) {
+      const data = importTable(text, { columns, source: stated });
+      expect(readings(data, "carry")).toEqual([150]);
+      expect(readings(data, "offline")).toEqual([3]);
+      expect(data.findings).toEqual([]);
+    }
+  });
+
+  test("the separator is the one under which the columns are found, not the most frequent one", () => {
+    const text = "No;Carry;Remark, in words, if any, at all\n1;150;good, straight, high, long";
+    expect(readings(importTable(text, { columns: [carry] }), "carry")).toEqual([150]);
+  });
+
+  test("one column needs none", () => {
+    const data = importTable("Carry\n150,5\n151\n", { columns: [carry], source: { decimal: "comma" } });
+    expect([readings(data, "carry"), data.findings]).toEqual([[150.5, 151], []]);
+  });
+});
+
+describe("the header", () => {
+  test.each([" carry ;SIDE", "\uFEFFCarry;Side", '"Carry"; "Side"', "Carry\u00a0;  side"])(
+    "is found as %j",
+    (header) => {
+      const data = importTable(`${header}\n150;3`, { columns });
+      expect([readings(data, "carry"), readings(data, "offline"), data.findings]).toEqual([[150], [3], []]);
+    },
+  );
+
+  test("is found in either Unicode form of an accent", () => {
+    const accented = column("Écart", metricColumn("offline", "m", "right"));
+    expect(readings(importTable("E\u0301cart\n4", { columns: [accented] }), "offline")).toEqual([4]);
+  });
+
+  test("as written goes before much alike", () => {
+    const data = importTable("carry;Carry\n1;150", { columns: [carry] });
+    expect([readings(data, "carry"), data.findings]).toEqual([[150], []]);
+  });
+
+  test("may stand below other lines, which are not looked at", () => {
+    const text = 'Export of "today\n\nPlayer;P-01\nCarry;Side\n150;3\n';
+    const data = importTable(text, { columns, source: { headerRow: 4 } });
+    expect(data.shots.map(({ row }) => row.line)).toEqual([5]);
+    expect(data.findings).toEqual([]);
+  });
+
+  test("that stands twice is one error, if it is one that is read", () => {
+    const twice = importTable("Carry;Side;Carry\n150;3;151", { columns });
+    expect(outline(twice.findings)).toEqual(["error column-ambiguous line 1 Carry"]);
+    const other = importTable("No;Carry;Side;No\n1;150;3;1", { columns });
+    expect(other.findings).toEqual([]);
+  });
+
+  test("that lacks a column is one error, which says what there is", () => {
+    const data = importTable("No;Cary;Side\n1;150;3", { columns });
+    expect(outline(data.findings)).toEqual(["error column-missing line 1 Carry"]);
+    expect(data.findings[0]?.message).toBe(
+      'The table has no column "Carry", which source "Bay table" reads. Did you mean "Cary"? It has "No", "Cary", "Side".',
+    );
+    expect(data.shots).toEqual([]);
+  });
+
+  test("the column that gives the order must be there, too", () => {
+    const data = importTable("Carry;Side\n150;3", { columns, source: { orderedBy: "Time" } });
+    expect(outline(data.findings)).toEqual(["error column-missing line 1 Time"]);
+  });
+
+  test("on another line than stated is one error, which says where it is", () => {
+    const data = importTable("Bay 4\n\nCarry;Side\n150;3", { columns });
+    expect(outline(data.findings)).toEqual(["error not-a-table line 1"]);
+    expect(data.findings[0]?.message).toBe(
+      'Line 1 should hold the column names "Carry", "Side", but it reads "Bay 4". Line 3 holds them: write `header row 3` in source "Bay table".',
+    );
+  });
+
+  test("past the end of the file is one error", () => {
+    const data = importTable("Carry;Side\n150;3", { columns, source: { headerRow: 9 } });
+    expect(outline(data.findings)).toEqual(["error not-a-table line 9"]);
+    expect(data.findings[0]?.message).toContain("the file ends before it");
+  });
+});
+
+describe("lines", () => {
+  test.each([
+    ["LF", "\n"],
+    ["CRLF", "\r\n"],
+    ["CR", "\r"],
+  ])("are counted as an editor does, from 1, with %s", (_, end) => {
+    const text = ["Carry;Note", "150;", "", '151;"two', 'lines"', ";;", "152;x", ""].join(end);
+    const data = importTable(text, { columns: [carry] });
+    expect(data.shots.map(({ row }) => row.line)).toEqual([2, 4, 7]);
+    expect(readings(data, "carry")).toEqual([150, 151, 152]);
+    expect(data.findings).toEqual([]);
+  });
+
+  test("may end in different ways in one file", () => {
+    expect(readings(importTable("Carry\n150\r\n151\r152", { columns: [carry] }), "carry")).toEqual([
+      150, 151, 152,
+    ]);
+  });
+});
+
+describe("quotation marks", () => {
+  test("keep separators, quotation marks and line ends inside a cell", () => {
+    const text = 'Note,Carry\n"a, ""b""\nc","1,150"\n';
+    expect(readings(importTable(text, { columns: [carry] }), "carry")).toEqual([1150]);
+  });
+
+  test("inside a cell without them are text", () => {
+    expect(readings(importTable('Note;Carry\n5" putt;150\n', { columns: [carry] }), "carry")).toEqual([150]);
+  });
+
+  test("that are never closed are one error, where they open", () => {
+    const data = importTable('Note;Carry\n"two\nlines";150\nfine;151\n"open;152\nfine;153\n', {
+      columns: [carry],
+    });
+    expect(outline(data.findings)).toEqual(["error file-unreadable line 5 Note"]);
+    expect(data.shots).toEqual([]);
+  });
+
+  test("that swallow other rows are reported", () => {
+    const data = importTable('Note;Carry\n"a;150\nb;151\nc";152\n', { columns: [carry] });
+    expect(outline(data.findings)).toEqual(["warning row-ragged line 2"]);
+    expect(readings(data, "carry")).toEqual([152]);
+  });
+});
+
+describe("rows that are no shots", () => {
+  const data = (text: string) =>
+    importTable(text, { columns: [column("Club", { kind: "club", spellings: [] }), ...columns] });
+
+  test("a row of units, and a header that is repeated, are passed over", () => {
+    const read = data("Club;Carry;Side\n;[m];m\n7i;150;3\nClub;Carry;Side\n7i;151;4\n");
+    expect([readings(read, "carry"), read.findings]).toEqual([[150, 151], []]);
+  });
+
+  test("a first shot that was not measured is not taken for a row of units", () => {
+    const read = data("Club;Carry;Side\n7i;error;-\n7i;151;4\n");
+    expect(readings(read, "carry")).toEqual([undefined, 151]);
+  });
+
+  test("statistics under the shots are passed over, and reported", () => {
+    const read = data("Club;Carry;Side\n7i;150;3\n7i;152;5\n\nAverage;151;4\nStd. dev.;1,4;1,4\nMax;152;5\n");
+    expect(readings(read, "carry")).toEqual([150, 152]);
+    expect(outline(read.findings)).toEqual([5, 6, 7].map((line) => `warning row-skipped line ${line}`));
+  });
+
+  test("a row that begins with a word that may be a statistic, or a name, is a shot where it stands alone", () => {
+    const read = importTable("Who;Carry\nMax;150\nMax;151\n", { columns: [carry] });
+    expect([readings(read, "carry"), read.findings]).toEqual([[150, 151], []]);
+  });
+
+  test("text under the table is passed over, and reported", () => {
+    const read = data("Club;Carry;Side\n7i;150;3\nexported on a Monday\n");
+    expect(readings(read, "carry")).toEqual([150]);
+    expect(outline(read.findings)).toEqual(["warning row-ragged line 3"]);
+  });
+});
+
+describe("rows of another length than the header", () => {
+  test("leave what is missing unknown, and say so", () => {
+    const data = importTable("Carry;Side\n150\n151;4", { columns });
+    expect(readings(data, "offline")).toEqual([undefined, 4]);
+    expect(outline(data.findings)).toEqual(["warning row-ragged line 2"]);
+  });
+
+  test("may end in separators too many", () => {
+    expect(importTable("Carry;Side\n150;3;;\n", { columns }).findings).toEqual([]);
+  });
+
+  test("are not read where their cells may be shifted", () => {
+    const data = importTable("Club,Carry,Side\n7i,150,5,3\n7i,151,4\n", { columns });
+    expect(readings(data, "carry")).toEqual([undefined, 151]);
+    expect(readings(data, "offline")).toEqual([undefined, 4]);
+    expect(outline(data.findings)).toEqual(["warning row-ragged line 2"]);
+  });
+});
