@@ -50,7 +50,7 @@ function testQuestion({ metric, bounds }: ShotTest, hand: Hand): ShotQuestion {
 
 /** A shot's reading of a metric; undefined where there is none, or none that is a number. */
 export function reading(readings: Readings, metric: string): number | undefined {
-  const value = Object.hasOwn(readings, metric) ? readings[metric] : undefined;
+  const value = readings[metric];
   return Number.isFinite(value) ? value : undefined;
 }
 

@@ -91,6 +91,7 @@ test("only the first shots of a longer block count", () => {
   expect(evaluate(threeOfFour, shotsLike("TTFFTTTT", { asked: 18 }))).toMatchObject({
     verdict: "missed",
     tally: { hits: 2, misses: 2, unknown: 0 },
+    deciding: [2, 3],
   });
 });
 

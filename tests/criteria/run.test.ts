@@ -57,6 +57,7 @@ describe("a run of three", () => {
   test("the first of the longest runs is shown", () => {
     expect(evaluate(threeInARow, shotsLike("TFTTTFTTT"))).toMatchObject({ value: 3, deciding: [2, 3, 4] });
     expect(evaluate(threeInARow, shotsLike("FFTFTT"))).toMatchObject({ value: 2, deciding: [4, 5] });
+    expect(evaluate(threeInARow, shotsLike("TUTT"))).toMatchObject({ value: 2, deciding: [2, 3] });
     expect(evaluate(threeInARow, shotsLike("FFF"))).toMatchObject({ value: 0, deciding: [] });
   });
 });

@@ -14,12 +14,13 @@ describe("of the shots hit", () => {
   const tenth = criterion("share", "at most 10 % of shots with offline at least 20 yd right");
 
   test.each([
-    [7, 3, "met"], // 0.7 × 10 is 7.000000000000001 in binary
-    [6, 4, "missed"],
-  ])("%d of 10 need 7: %s", (hits, rest, verdict) => {
-    expect(evaluate(seventy, shotsLike(result(hits, rest)))).toMatchObject({
+    [11, 9, "met"], // 0.55 × 20 is 11.000000000000002 in binary
+    [10, 10, "missed"],
+  ])("%d hits and %d misses, where 11 of 20 are needed: %s", (hits, misses, verdict) => {
+    const fiftyFive = criterion("share", "at least 55 % of shots on target");
+    expect(evaluate(fiftyFive, shotsLike(result(hits, misses)))).toMatchObject({
       verdict,
-      required: "at least 70 % of shots on target (7 of 10)",
+      required: "at least 55 % of shots on target (11 of 20)",
     });
   });
 

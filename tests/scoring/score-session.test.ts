@@ -48,6 +48,14 @@ describe("a block", () => {
     expect(report.criteria[2]).toMatchObject({ evidence: { shotsUsed: 4 } });
   });
 
+  test("so it is with a goal that names its own condition", () => {
+    const words = { ...gate, success: "at most 4 of 5 shots with club-path within ±9°" };
+    expect(scoreBlock(words, fiveShots).criteria[0]).toMatchObject({
+      verdict: "met",
+      evidence: { tally: { hits: 4, misses: 1, unknown: 0 } },
+    });
+  });
+
   test("points at the rows that decided", () => {
     expect(report.criteria.map(({ evidence }) => linesOf(evidence.rows))).toEqual([
       [2, 3],

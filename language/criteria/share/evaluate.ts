@@ -10,7 +10,7 @@ import { judgeCount, judged, observedHits, plannedShots } from "../hits.ts";
 import { percent, predicate, qualified, roundedPercent } from "../wording.ts";
 import { judgeAbility } from "./ability.ts";
 
-/** 70 % of 10 shots is 7.000000000000001 in binary, and must ask for 7. In shots. */
+/** In shots: 55 % of 20 is 11.000000000000002 in binary, and must ask for 11. */
 const SLACK = 1e-9;
 
 export const share: CriterionKind<"share"> = {
