@@ -1,0 +1,64 @@
+/** The files of `examples/`, read by the language's own services, and their sessions, scored. */
+import { createHash } from "node:crypto";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { posix } from "node:path";
+import { type LangiumDocument, URI } from "langium";
+import { NodeFileSystem } from "langium/node";
+import { createCoreServices } from "../../language/core-module.ts";
+import { type Document, isSession } from "../../language/generated/ast.ts";
+import { Lowering } from "../../language/lowering/document.ts";
+import { runSession } from "../../server/scoring/run-session.ts";
+import type { ScoreReport } from "../../shared/score-report.ts";
+
+export const examplesFolder = new URL("../../examples/", import.meta.url);
+
+/** Where the file stands under `examples/`, with slashes on every system. */
+export type ExamplePath = string;
+
+/** All `.drill` files, by where they stand. */
+export function drillFiles(): ExamplePath[] {
+  return readdirSync(examplesFolder, { recursive: true, encoding: "utf8" })
+    .map((path) => path.replaceAll("\\", "/"))
+    .filter((path) => path.endsWith(".drill"))
+    .sort();
+}
+
+export interface Examples {
+  /** By where the file stands. */
+  readonly documents: ReadonlyMap<ExamplePath, LangiumDocument<Document>>;
+  /** The reports on the sessions, by the file that declares them. */
+  readonly reports: ReadonlyMap<ExamplePath, ScoreReport>;
+}
+
+/** Builds all files together, as an editor that opened the folder would, and scores every session. */
+export async function loadExamples(): Promise<Examples> {
+  const { shared, drillwright } = createCoreServices(NodeFileSystem);
+  await shared.workspace.WorkspaceManager.initializeWorkspace([]);
+  const documents = new Map<ExamplePath, LangiumDocument<Document>>();
+  for (const path of drillFiles()) {
+    const uri = URI.parse(new URL(path, examplesFolder).href);
+    const document = await shared.workspace.LangiumDocuments.getOrCreateDocument(uri);
+    documents.set(path, document as LangiumDocument<Document>);
+  }
+  await shared.workspace.DocumentBuilder.build([...documents.values()], { validation: true });
+
+  const paths = new Map([...documents].map(([path, { uri }]) => [uri.toString(), path]));
+  const lowering = new Lowering(drillwright, (uri) => paths.get(uri.toString()) ?? uri.toString());
+  const reports = new Map<ExamplePath, ScoreReport>();
+  for (const [path, document] of documents) {
+    for (const session of document.parseResult.value.declarations.filter(isSession)) {
+      if (reports.has(path)) throw new Error(`${path} declares two sessions; the examples keep one a file.`);
+      reports.set(path, await runSession(lowering.session(session), dataFiles, { version: "test" }));
+    }
+  }
+  return { documents, reports };
+}
+
+const dataFiles = {
+  locate: (path: string, sessionFile: string) => posix.join(posix.dirname(sessionFile), path),
+  read: async (file: string) => {
+    const url = new URL(file, examplesFolder);
+    return existsSync(url) ? readFileSync(url) : undefined;
+  },
+  sha256: (content: Uint8Array) => createHash("sha256").update(content).digest("hex"),
+};

@@ -1,0 +1,82 @@
+/** A score report as lines to read, for comparing with what is expected. */
+import type {
+  BlockResult,
+  ConditionResult,
+  CriterionResult,
+  ScoreReport,
+  SetAside,
+  Tally,
+} from "../../shared/score-report.ts";
+
+export function writeReport(report: ScoreReport): string {
+  const { session, plan, player, data, assignment } = report;
+  const lines = [
+    `${session.name}, ${session.date ?? "no date"}: ${report.verdict ?? "no goals"}`,
+    `plan: ${plan.name}`,
+    `player: ${player.name}, ${player.hand ?? "no hand stated"}`,
+    ...data.map(({ file, shots }) => `data: ${file}, ${shots} shots`),
+    `blocks by ${assignment.method}: ${assignment.explanation}`,
+    ...report.blocks.flatMap((block) => ["", ...blockLines(block)]),
+    ...section("set aside", report.setAside.map(setAsideLine)),
+    ...section(
+      "findings",
+      report.findings.map(({ code, line, message }) => `line ${line ?? "-"}, ${code}: ${message}`),
+    ),
+    ...section("notes", report.notes),
+  ];
+  return `${lines.join("\n")}\n`;
+}
+
+function blockLines({
+  name,
+  kind,
+  verdict,
+  shots,
+  onTarget,
+  targets,
+  requirements,
+  criteria,
+}: BlockResult): string[] {
+  const counts = `asked ${shots.asked}, hit ${shots.hit}, counted ${shots.counted}`;
+  return [
+    `${name} (${kind}): ${verdict ?? "no goals"}; ${counts}${onTarget ? `; on target ${tallyText(onTarget)}` : ""}`,
+    ...[...targets, ...requirements].map(conditionLine),
+    ...criteria.flatMap(criterionLines),
+  ];
+}
+
+function conditionLine({ text, tally, misses }: ConditionResult): string {
+  return `  ${text}: ${tallyText(tally)}${misses.length > 0 ? `; missed in lines ${linesOf(misses)}` : ""}`;
+}
+
+function criterionLines({ text, verdict, evidence }: CriterionResult): string[] {
+  const { required, observed, interval, settles, rows, cautions } = evidence;
+  return [
+    `  [${verdict}] ${text}`,
+    ...(required === text ? [] : [`    required: ${required}`]),
+    `    observed: ${observed}`,
+    ...(interval === null
+      ? []
+      : [`    at ${interval.confidence * 100} % confidence: ${interval.text}, by ${interval.method}`]),
+    ...(settles === null ? [] : [`    settles: ${settles}`]),
+    ...cautions.map((caution) => `    caution: ${caution}`),
+    ...(rows.length > 0 ? [`    lines: ${linesOf(rows)}`] : []),
+  ];
+}
+
+function setAsideLine({ row, block, reason, location }: SetAside): string {
+  const plan = location === null ? "" : `, by line ${location.range.start.line + 1} of the plan`;
+  return `line ${row.line}, ${block ?? "no block"}: ${reason}${plan}`;
+}
+
+function section(title: string, lines: readonly string[]): string[] {
+  return lines.length === 0 ? [] : ["", `${title}:`, ...lines.map((line) => `  ${line}`)];
+}
+
+function tallyText({ hits, misses, unknown }: Tally): string {
+  return `${hits} yes, ${misses} no, ${unknown} unknown`;
+}
+
+function linesOf(rows: readonly { readonly line: number }[]): string {
+  return rows.map(({ line }) => line).join(" ");
+}
