@@ -8,9 +8,10 @@ import type { Amount, Bounds, Direction, Hand, Metric, Unit } from "./plan-model
  */
 export function formatNumber(value: number, unit: Unit, step: number): string {
   const inUnit = value / unit.factor;
-  const rounded = Math.round(inUnit / step) * step;
-  const digits = decimalsOf(step);
-  const number = (rounded === 0 ? 0 : rounded).toFixed(digits).replace("-", "−");
+  // Halves go away from zero, so that mirror images are shown with the same digits.
+  const rounded = Math.round(Math.abs(inUnit) / step) * step;
+  const sign = inUnit < 0 && rounded > 0 ? "−" : "";
+  const number = sign + rounded.toFixed(decimalsOf(step));
   return number + unitSuffix(unit);
 }
 

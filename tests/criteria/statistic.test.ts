@@ -54,6 +54,16 @@ describe("of the shots hit", () => {
     );
   });
 
+  test("mirror images are shown with the same digits", () => {
+    const median = criterion("statistic", "median club-path between 1° out-to-in and 1° in-to-out");
+    expect(evaluate(median, shotsWith("club-path", [0.8, 1.3])).observed).toBe(
+      "median 1.1° in-to-out over 2 shots",
+    );
+    expect(evaluate(median, shotsWith("club-path", [-0.8, -1.3], { hand: "left" })).observed).toBe(
+      "median 1.1° in-to-out over 2 shots",
+    );
+  });
+
   test("exactly at the limit counts as inside, in spite of binary fractions", () => {
     const average = criterion("statistic", "average smash-factor at least 0.2");
     expect(evaluate(average, shotsWith("smash-factor", [0.1, 0.2, 0.3].toReversed())).verdict).toBe("met");
