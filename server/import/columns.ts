@@ -78,11 +78,8 @@ function placeOf(
 ): { index: number; header: string } | undefined {
   const [index, second] = header.find(name);
   if (index === undefined) {
-    const meant = nearest(name, header.names);
-    const advice =
-      meant === undefined
-        ? `It has ${list(header.names)}.`
-        : `Did you mean ${quote(meant)}? It has ${list(header.names)}.`;
+    const meant = nearest(name, header.names) ?? longer(name, header.names);
+    const advice = `${meant === undefined ? "" : `Did you mean ${quote(meant)}? `}It has ${list(header.names)}.`;
     report({
       code: "column-missing",
       severity: "error",
@@ -104,4 +101,10 @@ function placeOf(
     return undefined;
   }
   return { index, header: header.names[index] ?? name };
+}
+
+/** A name with something added, as a unit in brackets. */
+function longer(name: string, names: readonly string[]): string | undefined {
+  const start = name.trim().toLowerCase();
+  return names.find((candidate) => candidate.trim().toLowerCase().startsWith(start));
 }

@@ -60,7 +60,7 @@ function wantedHeaders(source: Source): string[] {
   return [...new Set(source.orderedBy === null ? names : [...names, source.orderedBy])];
 }
 
-/** Text holds no NUL and hardly any other control characters. */
+/** Why the content is not text at all; undefined where it may be. Text holds no NUL. */
 function whyBinary(text: string): string | undefined {
   if (text.startsWith("PK\u0003\u0004")) {
     return "This is a workbook or an archive, not a table of text. Export the sheet as CSV and name that file.";
@@ -104,8 +104,9 @@ function likeliestHeader(body: string, source: Source, wanted: readonly string[]
 function headerCells(body: string, separator: string): readonly string[] {
   try {
     return split(body, separator, 1)[0] ?? [];
-  } catch {
-    return []; // a quotation mark that is never closed; the whole table will say so, or another separator fits
+  } catch (error) {
+    if (error instanceof CsvError) return []; // a quotation mark is never closed: another separator may fit
+    throw error;
   }
 }
 

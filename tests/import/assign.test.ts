@@ -164,11 +164,26 @@ describe("in the order of the plan", () => {
     expect(result.explanation).toContain('"Test" has 4 shots where 2 were asked for.');
   });
 
-  test("a block that asks for at least so many may have more", () => {
-    const open = block("Test", 2, null, { shots: [{ count: 2, open: true, club: null, effort: null }] });
-    expect(assigned(shots(7), { blocks: [block("Gate", 3), open] }).explanation).not.toContain(
-      "were asked for",
+  const atLeast = (name: string, count: number) =>
+    block(name, 0, null, { shots: [{ count, open: true, club: null, effort: null }] });
+
+  test("a surplus goes to the one block that asks for at least so many", () => {
+    const middle = assigned(shots(9), {
+      blocks: [block("Wake up", 2), atLeast("Gate", 3), block("Test", 2)],
+    });
+    expect(middle.runs).toBe("Wake up 2, Gate 5, Test 2");
+    expect(middle.explanation).toContain(
+      '"Gate" asks for at least 3 and was given what is left over, 5 in all.',
     );
+    const last = assigned(shots(7), { blocks: [block("Gate", 3), atLeast("Test", 2)] });
+    expect(last.runs).toBe("Gate 3, Test 4");
+  });
+
+  test("a surplus that two blocks could have stays at the end", () => {
+    const blocks = [atLeast("Wake up", 2), atLeast("Gate", 3), block("Test", 2)];
+    expect(assigned(shots(9), { blocks }).runs).toBe("Wake up 2, Gate 3, Test 4");
+    const play = [atLeast("Gate", 3), block("Play", 0)];
+    expect(assigned(shots(9), { blocks: play }).runs).toBe("Gate 3, Play 6");
   });
 
   test("shots set aside belong to a block but use up none of its number", () => {

@@ -125,6 +125,11 @@ describe("implausible readings", () => {
     expect(data.findings[0]?.message).toContain("between 20.0° out-to-in and 30.0° in-to-out");
   });
 
+  test("are not put in words that depend on a hand nobody stated", () => {
+    const data = importTable("Path\n31\n", { columns: [path], hand: null });
+    expect(data.findings[0]?.message).toContain("between 20.0° left and 30.0° right");
+  });
+
   test("are judged in the mirror for a left-hander, where the metric's words mirror", () => {
     const data = importTable("Path\n-31\n21\n-30\n20\n", { columns: [path], hand: "left" });
     expect(outline(data.findings)).toEqual([
@@ -155,8 +160,11 @@ describe("clubs", () => {
       "warning club-unknown line 3 Club",
       "warning club-unknown line 5 Club",
     ]);
+    expect(data.findings[1]?.message).toContain(
+      '"?" in column "Club", in line 5, is no club that is known. Say which',
+    );
     expect(data.findings[0]?.message).toBe(
-      '"7j" in column "Club", on 2 rows, the first in line 3, is no club that is known; did you mean 7-iron? Say so in source "Bay table": `column "Club" is club where "7j" is 7-iron`.',
+      '"7j" in column "Club", on 2 rows, the first in line 3, is no club that is known; did you mean "7-iron"? Say which it is in source "Bay table": `column "Club" is club where "7j" is 7-iron`.',
     );
   });
 });
@@ -199,6 +207,12 @@ test("marks that set a shot aside are found whatever the case and the spaces aro
     null,
     null,
   ]);
+});
+
+test("a blank may be a mark, too", () => {
+  const blank = column("Use", { kind: "exclusion", texts: [""] });
+  const data = importTable("Use;Carry\n;1\nY;2\n", { columns: [blank, carry] });
+  expect(data.shots.map((shot) => shot.excluded)).toEqual(["blank in column Use", null]);
 });
 
 test("where two columns hold one metric, the first in the source that has a reading counts", () => {

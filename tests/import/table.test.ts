@@ -73,6 +73,11 @@ describe("the header", () => {
     expect(data.shots).toEqual([]);
   });
 
+  test("that has a longer name is suggested, but not taken", () => {
+    const data = importTable("Carry [yd];Side\n150;3", { columns });
+    expect(data.findings[0]?.message).toContain('Did you mean "Carry [yd]"?');
+  });
+
   test("the column that gives the order must be there, too", () => {
     const data = importTable("Carry;Side\n150;3", { columns, source: { orderedBy: "Time" } });
     expect(outline(data.findings)).toEqual(["error column-missing line 1 Time"]);

@@ -1,0 +1,78 @@
+/** Reading the column of one metric. */
+import type { Hand, Metric, ScoringInput, Source, Unit } from "../../shared/plan-model.ts";
+import { formatReading } from "../../shared/quantity.ts";
+import type { DataFinding } from "../../shared/session-data.ts";
+import { type Bound, stateHand } from "./columns.ts";
+import { quote, type Report } from "./finding.ts";
+import { type DecimalMark, parseNumber } from "./number.ts";
+import { type Notation, readCell } from "./reading.ts";
+import type { TableRow } from "./table.ts";
+
+/**
+ * A function that reads one column's cell in a row and adds the reading to `values`, unless the metric has one there
+ * already. What cannot be read, or is not plausible, is reported; the latter is added all the same.
+ */
+export function metricReader(column: Bound<"metric">, source: Source, input: ScoringInput, report: Report) {
+  const { metric: name, unit, positive } = column.content;
+  const metric = input.metrics.get(name);
+  const { hand } = input.player;
+  const directions = metric?.directions ?? [];
+  const notation: Notation = { decimal: source.decimal, unit, positive, directions, hand };
+  const plausible = metric && plausibleRange(metric, hand, unit);
+  const complain: Complain = (code, line, text, message) =>
+    report({
+      code,
+      severity: "warning",
+      line,
+      column: column.header,
+      text,
+      message: `${quote(text)} in column ${quote(column.header)} ${message}`,
+    });
+  return ({ cells, line }: TableRow, values: Record<string, number>): void => {
+    const text = (cells[column.index] ?? "").trim();
+    const reading = readCell(text, notation);
+    if (reading === "blank") return;
+    if (reading === "hand-missing") {
+      const message = `means a side that depends on the hand, so the reading is left unknown. ${stateHand(input.player)}`;
+      complain(reading, line, text, message);
+    } else if (reading === "unreadable") {
+      const message = `is not ${expected(notation)}; the reading is left unknown.${otherMark(text, source)}`;
+      complain("cell-unreadable", line, text, message);
+    } else {
+      if (plausible !== undefined && (reading < plausible.low || reading > plausible.high)) {
+        const message = `is no plausible ${name}, which lies ${plausible.text}. The reading is kept: check the unit and the sign of the column in source ${quote(source.name)}.`;
+        complain("value-implausible", line, text, message);
+      }
+      if (!Object.hasOwn(values, name)) values[name] = reading;
+    }
+  };
+}
+
+type Complain = (code: DataFinding["code"], line: number, text: string, message: string) => void;
+
+/** The plausible readings of a player of this hand, SI and target frame, and in words: `between 0 m and 350 m`. */
+function plausibleRange(metric: Metric, hand: Hand | null, unit: Unit) {
+  const { plausible, directions } = metric;
+  if (plausible === null) return undefined;
+  // The range is given for a right-hander; where the metric's words mirror with the hand, so does the range.
+  const mirrored = hand === "left" && directions.some((direction) => direction.handed);
+  const low = mirrored ? -plausible.high : plausible.low;
+  const high = mirrored ? -plausible.low : plausible.high;
+  const sayable = { ...metric, directions: directions.filter(({ handed }) => !handed || hand !== null) };
+  const [from, to] = [low, high].map((end) => formatReading(end, sayable, hand ?? "right", unit));
+  return { low, high, text: `between ${from} and ${to}` };
+}
+
+function expected({ unit, directions }: Notation): string {
+  const words = [...new Set(directions.map((direction) => direction.word))];
+  const inUnit = unit.symbol === "" ? "" : ` in ${unit.symbol}`;
+  return words.length === 0 ? `a number${inUnit}` : `a number${inUnit}, with or without ${words.join(", ")}`;
+}
+
+/** A hint where the text would be a number if decimals stood after the other mark. */
+function otherMark(text: string, source: Source): string {
+  const other: DecimalMark = source.decimal === "comma" ? "point" : "comma";
+  return parseNumber(text, other) === undefined
+    ? ""
+    : ` Where decimals stand after a ${other}, write \`decimal ${other}\` in source ${quote(source.name)}.`;
+}

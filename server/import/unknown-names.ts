@@ -1,0 +1,62 @@
+/** Names of clubs and blocks that nobody knows. */
+import type { ScoringInput, Source } from "../../shared/plan-model.ts";
+import { list, plural, quote, type Report } from "./finding.ts";
+import { nearest } from "./nearest.ts";
+
+/** A text that is not known, and where it was met. */
+export interface UnknownText {
+  readonly text: string;
+  readonly column: string;
+  readonly firstLine: number;
+  count: number;
+}
+
+/** Texts of one column that nothing is known by, each reported once. */
+export class UnknownNames {
+  readonly #texts = new Map<string, UnknownText>();
+  readonly #column: string;
+  readonly #message: (found: UnknownText) => string;
+
+  constructor(column: string, message: (found: UnknownText) => string) {
+    this.#column = column;
+    this.#message = message;
+  }
+
+  note(text: string, line: number): void {
+    const known = this.#texts.get(text);
+    if (known === undefined) this.#texts.set(text, { text, column: this.#column, firstLine: line, count: 1 });
+    else known.count++;
+  }
+
+  reportAs(code: "club-unknown" | "block-unknown", report: Report): void {
+    for (const found of this.#texts.values()) {
+      const { text, column, firstLine } = found;
+      report({ code, severity: "warning", line: firstLine, column, text, message: this.#message(found) });
+    }
+  }
+}
+
+/** What to say about a text that is no known club. */
+export function unknownClub(found: UnknownText, source: Source, { clubs }: ScoringInput): string {
+  const names = new Map(
+    clubs.flatMap((club) => [club.name, ...club.spellings].map((text) => [text, club.name] as const)),
+  );
+  const meant = names.get(nearest(found.text, names.keys()) ?? "");
+  const club = meant ?? clubs[0]?.name ?? "…";
+  return `${where(found)} is no club that is known${didYouMean(meant)} Say which it is in source ${quote(source.name)}: \`column ${quote(found.column)} is club where ${quote(found.text)} is ${club}\`.`;
+}
+
+/** What to say about a text that is none of the plan's blocks. */
+export function unknownBlock(found: UnknownText, { plan }: ScoringInput): string {
+  const names = plan.blocks.map((block) => block.name);
+  return `${where(found)} is no block of plan ${quote(plan.name)}${didYouMean(nearest(found.text, names))} It has ${list(names)}.`;
+}
+
+function where({ text, column, count, firstLine }: UnknownText): string {
+  const rows = count === 1 ? "" : `on ${plural(count, "row")}, the first `;
+  return `${quote(text)} in column ${quote(column)}, ${rows}in line ${firstLine},`;
+}
+
+function didYouMean(name: string | undefined): string {
+  return name === undefined ? "." : `; did you mean ${quote(name)}?`;
+}
