@@ -1,0 +1,80 @@
+import { l10n, type QuickPickItem, Uri, window } from "vscode";
+import type { Declared } from "../../shared/protocol/message.ts";
+import { selectSession } from "../../shared/protocol/select-session.ts";
+import { type PlanSessions, type PracticedSession, sessions } from "../../shared/protocol/sessions.ts";
+import { spotOf } from "../drill-document.ts";
+import { ask } from "../messages.ts";
+import type { Workbench } from "../workbench.ts";
+
+interface SessionItem extends QuickPickItem {
+  /** Null for the latest. */
+  readonly session: PracticedSession | null;
+}
+
+/** Asks which session to show on a plan: the one a code lens gives, else the one at the cursor. */
+export async function pickSession({ client }: Workbench, given?: Declared | Uri): Promise<void> {
+  const plan = given instanceof Uri ? undefined : given;
+  const spot = spotOf(given);
+  const file = plan?.file ?? (spot && client.code2ProtocolConverter.asUri(spot.uri));
+  if (file === undefined) {
+    void window.showInformationMessage(l10n.t("Open a plan or a session to pick what is shown on it."));
+    return;
+  }
+  const plans = await ask(client, sessions, { file });
+  const chosen = plan
+    ? plans.find((each) => each.plan.file === plan.file && each.plan.name === plan.name)
+    : await choosePlan(plans, file, spot?.line ?? 0);
+  if (chosen === undefined) {
+    if (plans.length === 0) void window.showInformationMessage(l10n.t("This file is about no plan."));
+    return;
+  }
+  if (chosen.sessions.length === 0) {
+    void window.showInformationMessage(
+      l10n.t(
+        'No session has practised "{0}" yet. Write one: `session "…" { plan "{0}" … }`.',
+        chosen.plan.name,
+      ),
+    );
+    return;
+  }
+  const item = await window.showQuickPick(items(chosen), {
+    title: l10n.t("Session Shown on {0}", chosen.plan.name),
+    placeHolder: l10n.t("Pick the session whose verdicts are shown"),
+    matchOnDescription: true,
+  });
+  if (item === undefined) return;
+  const session = item.session && { file: item.session.file, name: item.session.name };
+  await ask(client, selectSession, { plan: chosen.plan, session });
+}
+
+async function choosePlan(
+  plans: readonly PlanSessions[],
+  file: string,
+  line: number,
+): Promise<PlanSessions | undefined> {
+  const here = plans.find(
+    ({ plan, range }) => plan.file === file && range.start.line <= line && line <= range.end.line,
+  );
+  if (here !== undefined || plans.length <= 1) return here ?? plans[0];
+  const item = await window.showQuickPick(
+    plans.map((each) => ({ label: each.plan.name, each })),
+    { title: l10n.t("Plan to Pick a Session for") },
+  );
+  return item?.each;
+}
+
+function items({ sessions, shown, picked }: PlanSessions): SessionItem[] {
+  const mark = (isShown: boolean) => (isShown ? "$(check) " : "");
+  return [
+    {
+      label: `${mark(!picked)}${l10n.t("The latest session")}`,
+      description: sessions[0]?.name ?? "",
+      session: null,
+    },
+    ...sessions.map((session) => ({
+      label: `${mark(picked && session.file === shown?.file && session.name === shown.name)}${session.name}`,
+      description: [session.date, session.player].filter((part) => part !== null).join(" · "),
+      session,
+    })),
+  ];
+}

@@ -1,0 +1,45 @@
+import { l10n, ProgressLocation, type Uri, window } from "vscode";
+import type { PlanScore } from "../../shared/protocol/plan-score.ts";
+import { score } from "../../shared/protocol/score.ts";
+import { spotOf } from "../drill-document.ts";
+import { ask } from "../messages.ts";
+import { goalsText, scoreAt } from "../score-texts.ts";
+import type { Workbench } from "../workbench.ts";
+
+/** How long the outcome stands in the status bar, in milliseconds. */
+const OUTCOME_STANDS = 8000;
+
+/** Reads the data of a document's sessions again and scores them. */
+export async function scoreSession({ client }: Workbench, given?: Uri): Promise<void> {
+  const spot = spotOf(given);
+  if (spot === undefined) {
+    void window.showInformationMessage(l10n.t("Open a plan or a session to score it."));
+    return;
+  }
+  const file = client.code2ProtocolConverter.asUri(spot.uri);
+  const scores = await window.withProgress(
+    { location: ProgressLocation.Window, title: l10n.t("Scoring the session") },
+    () => ask(client, score, { file }),
+  );
+  tell(scoreAt(scores, file, spot.line));
+}
+
+function tell(score: PlanScore | undefined): void {
+  if (score === undefined) {
+    void window.showInformationMessage(
+      l10n.t("There is nothing to score here: the file declares no plan, and no session of one."),
+    );
+  } else if (score.session === null) {
+    void window.showInformationMessage(
+      l10n.t(
+        'No session has practised "{0}" yet. Write one: `session "…" { plan "{0}" … }`.',
+        score.plan.name,
+      ),
+    );
+  } else if (score.problem !== null) {
+    void window.showWarningMessage(score.problem);
+  } else {
+    const outcome = `${score.session.name}: ${goalsText(score, l10n.t)}`;
+    window.setStatusBarMessage(`$(checklist) ${outcome}`, OUTCOME_STANDS);
+  }
+}

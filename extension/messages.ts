@@ -1,0 +1,22 @@
+/** The messages of `shared/protocol`, sent and heard through the language client. */
+import type { Disposable } from "vscode";
+import type { LanguageClient } from "vscode-languageclient/node";
+import type { NotificationMessage, RequestMessage } from "../shared/protocol/message.ts";
+
+/** Asks the server, once it runs. Rejects when the server cannot answer. */
+export async function ask<Params, Result>(
+  client: LanguageClient,
+  message: RequestMessage<Params, Result>,
+  params: Params,
+): Promise<Result> {
+  return client.sendRequest<Result>(message.method, params);
+}
+
+/** Listens to what the server tells, also after it was restarted. */
+export function hear<Params>(
+  client: LanguageClient,
+  message: NotificationMessage<Params>,
+  listener: (params: Params) => void,
+): Disposable {
+  return client.onNotification(message.method, listener);
+}

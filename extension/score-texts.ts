@@ -1,0 +1,75 @@
+/** Scores in words, for the status bar and after scoring. Knows no editor, so that its sentences can be tested. */
+import type { PlanScore } from "../shared/protocol/plan-score.ts";
+import type { Verdict } from "../shared/score-report.ts";
+
+/** Puts a sentence into the language of the editor, and values into the places `{0}`, `{1}` … of it. */
+export type Translate = (sentence: string, ...values: (string | number)[]) => string;
+
+/** The longest session name that leaves room for others in a status bar. */
+const LONGEST_NAME = 32;
+
+/** Which of a document's scores somebody looks at whose cursor is in a line: that of the plan there, else the first. */
+export function scoreAt(scores: readonly PlanScore[], file: string, line: number): PlanScore | undefined {
+  const isHere = ({ plan, range }: PlanScore) =>
+    plan.file === file && range.start.line <= line && line <= range.end.line;
+  return scores.find(isHere) ?? scores[0];
+}
+
+/** The session and how it came out, in a few words: `Missed · P-07: start line`. */
+export function shortText({ session, verdict, problem }: PlanScore, t: Translate): string {
+  if (session === null) return t("No session");
+  const outcome = problem === null ? verdictText(verdict, t) : t("Not scored");
+  return `${outcome} · ${shortened(session.name)}`;
+}
+
+/** Everything about a score, a line each. */
+export function longText(score: PlanScore, t: Translate): string {
+  const { plan, session, picked, problem } = score;
+  const lines = [t("Plan: {0}", plan.name)];
+  if (session !== null) {
+    lines.push(
+      picked ? t("Session: {0} (picked)", session.name) : t("Session: {0} (the latest)", session.name),
+    );
+  }
+  lines.push(
+    problem ?? (session === null ? t("No session has practised this plan yet.") : goalsText(score, t)),
+  );
+  return lines.join("\n");
+}
+
+/** How many goals came out how: `3 goals met, 1 missed, 1 undecided`. */
+export function goalsText({ goals }: PlanScore, t: Translate): string {
+  const counts = [
+    goals.missed > 0 && t("{0} missed", goals.missed),
+    goals.undecided > 0 && t("{0} undecided", goals.undecided),
+    goals["not-measured"] > 0 && t("{0} not measured", goals["not-measured"]),
+  ].filter((text) => text !== false);
+  const all = Object.values(goals).reduce((sum, count) => sum + count, 0);
+  if (all === 0) return t("The plan sets no goals.");
+  return [t("{0} of {1} goals met", goals.met, all), ...counts].join(", ");
+}
+
+function verdictText(verdict: Verdict | null, t: Translate): string {
+  switch (verdict) {
+    case "met":
+      return t("Met");
+    case "missed":
+      return t("Missed");
+    case "undecided":
+      return t("Undecided");
+    case "not-measured":
+      return t("Not measured");
+    case null:
+      return t("No goals");
+  }
+}
+
+function shortened(name: string): string {
+  const characters = [...name];
+  return characters.length <= LONGEST_NAME
+    ? name
+    : `${characters
+        .slice(0, LONGEST_NAME - 1)
+        .join("")
+        .trimEnd()}…`;
+}
