@@ -16,12 +16,20 @@ export function blockSummary(block: BlockResult): string {
   return parts.join(" · ") || "no shots";
 }
 
-/** `"Second try", 2026-10-12: 3 goals met · 1 missed` */
+/** `Second try, 2026-10-12: 3 goals met · 1 missed` */
 export function sessionSummary(report: ScoreReport): string {
-  const { name, date } = report.session;
-  const verdicts = report.blocks.flatMap((block) => block.criteria.map(({ verdict }) => verdict));
-  const goals = goalCounts(verdicts).join(" · ") || "no goals set";
-  return `${name}${date === null ? "" : `, ${date}`}: ${goals}`;
+  return `${sessionTitle(report)}: ${goalSummary(report)}`;
+}
+
+/** `Second try, 2026-10-12` */
+export function sessionTitle({ session: { name, date } }: ScoreReport): string {
+  return date === null ? name : `${name}, ${date}`;
+}
+
+/** `3 goals met · 1 missed` */
+export function goalSummary({ blocks }: ScoreReport): string {
+  const verdicts = blocks.flatMap(({ criteria }) => criteria.map(({ verdict }) => verdict));
+  return goalCounts(verdicts).join(" · ") || "no goals set";
 }
 
 function goalCounts(verdicts: readonly Verdict[]): string[] {

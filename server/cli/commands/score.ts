@@ -1,0 +1,99 @@
+import { EXIT_CODES, type ExitCode } from "../../../shared/exit-codes.ts";
+import type { ScoreReport, Verdict } from "../../../shared/score-report.ts";
+import type { ScoreOutput } from "../../report/score-output.ts";
+import { defineCommand } from "../command.ts";
+import type { Scored } from "../score-sessions.ts";
+
+export const score = defineCommand({
+  summary: "Score practice sessions against their plans.",
+  operands: { usage: "[FILE|FOLDER ...]", least: 0, most: Infinity },
+  description: [
+    "Scores every session that is declared in the files given and in the .drill files of the folders given; without any, in the working folder. --session and --plan choose among them.",
+    "Answers 3 where errors in a text, and 4 where unreadable data, keep a session from being scored; else 1 where a goal is missed; else 0. Goals that are undecided or not measured count as missed when --fail-on is undecided.",
+    "Nothing leaves this machine, and no file is changed.",
+  ],
+  options: {
+    session: { kind: "text", placeholder: "NAME", meaning: "Only the session of that name." },
+    plan: {
+      kind: "text",
+      placeholder: "NAME",
+      meaning: "Only sessions that practised the plan of that name.",
+    },
+    format: {
+      kind: "choice",
+      choices: ["text", "json"],
+      default: "text",
+      meaning: "text for people; json by the schema that `drillwright schema score-output` prints.",
+    },
+    "fail-on": {
+      kind: "choice",
+      choices: ["missed", "undecided", "never"],
+      default: "missed",
+      meaning: "Which verdicts make the command answer 1.",
+    },
+    "all-rows": {
+      kind: "flag",
+      meaning: "List every row and every finding about the data, not only the first few.",
+    },
+  },
+  examples: [
+    ["score sessions/p-07-second-visit.drill", "the sessions of a file"],
+    ["score sessions --plan Irons --format json", "for another program"],
+    ["score --fail-on never", "everything in the working folder, for reading only"],
+  ],
+  async run({ operands, options, palette, errorPalette }, io) {
+    const { openProject } = await import("../open-project.ts");
+    const { chooseSessions } = await import("../choose-sessions.ts");
+    const project = await openProject(operands, io);
+    const chosen = chooseSessions(project, options);
+
+    const { scoreSessions } = await import("../score-sessions.ts");
+    const { toolVersion } = await import("../../node/version.ts");
+    const version = toolVersion();
+    const scored = await scoreSessions(project, chosen, io.cwd, { version });
+
+    const { reportErrors, errorsIn } = await import("../plan-errors.ts");
+    if (options.format === "json") {
+      const output: ScoreOutput = {
+        format: "drillwright/score-output",
+        version: 1,
+        tool: version,
+        reports: [...scored.reports],
+        notScored: [...scored.notScored],
+        errors: scored.broken.flatMap(errorsIn),
+      };
+      io.stdout.write(`${JSON.stringify(output, null, 2)}\n`);
+    } else {
+      const { COMPLETE, reportsText, SHORT } = await import("../../report/formats/text.ts");
+      io.stdout.write(reportsText(scored.reports, palette, options["all-rows"] ? COMPLETE : SHORT));
+    }
+    reportErrors(scored.broken, errorPalette, io);
+    const { printable } = await import("../../report/printable.ts");
+    for (const { session, location, message } of scored.notScored) {
+      const line = `${location.file}:${location.range.start.line + 1} session "${session}" is not scored. ${message}`;
+      io.stderr.write(`${printable(line)}\n`);
+    }
+    return exitCode(scored, options["fail-on"]);
+  },
+});
+
+/** The gravest of what happened. */
+function exitCode(
+  { reports, notScored, broken }: Scored,
+  failOn: "missed" | "undecided" | "never",
+): ExitCode {
+  if (broken.length > 0 || notScored.some(({ reason }) => reason === "plan-errors")) {
+    return EXIT_CODES.planErrors.code;
+  }
+  const isUnread = ({ findings }: ScoreReport) => findings.some(({ severity }) => severity === "error");
+  if (notScored.length > 0 || reports.some(isUnread)) return EXIT_CODES.dataUnreadable.code;
+  return reports.some(({ verdict }) => FAILING[failOn].has(verdict))
+    ? EXIT_CODES.missed.code
+    : EXIT_CODES.ok.code;
+}
+
+const FAILING: Readonly<Record<"missed" | "undecided" | "never", ReadonlySet<Verdict | null>>> = {
+  missed: new Set(["missed"]),
+  undecided: new Set(["missed", "undecided", "not-measured"]),
+  never: new Set(),
+};

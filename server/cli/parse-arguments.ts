@@ -1,0 +1,128 @@
+/** From the words on the command line to a command, its operands and its options. */
+import { parseArgs } from "node:util";
+import { nearest } from "../import/nearest.ts";
+import { type Command, type Option, type Options, UsageError, type Values } from "./command.ts";
+
+/** What every command understands. */
+export const GLOBAL_OPTIONS = {
+  help: { kind: "flag", short: "h", meaning: "Show this help." },
+  version: { kind: "flag", meaning: "Show the version." },
+  color: {
+    kind: "choice",
+    choices: ["auto", "always", "never"],
+    default: "auto",
+    meaning:
+      "Colours. auto: where a person reads along at a terminal, unless NO_COLOR is set or TERM is dumb; FORCE_COLOR overrules both.",
+  },
+  debug: { kind: "flag", meaning: "Say more when the tool itself fails. DRILLWRIGHT_DEBUG=1 does the same." },
+} as const satisfies Options;
+
+export type GlobalOptions = Values<typeof GLOBAL_OPTIONS>;
+
+export interface Parsed<O extends Options> {
+  readonly operands: readonly string[];
+  readonly options: Values<O>;
+}
+
+/** The command's name, if one is given, and the words without it. Options in front of it are for every command. */
+export function splitCommand(words: readonly string[]): { name: string | undefined; rest: string[] } {
+  for (const token of tokensOf(words, GLOBAL_OPTIONS)) {
+    if (token.kind === "positional") {
+      return { name: token.value, rest: words.filter((_, index) => index !== token.index) };
+    }
+    if (token.kind === "option" && !Object.hasOwn(GLOBAL_OPTIONS, token.name)) {
+      throw new UsageError(
+        `There is no option ${token.rawName} in front of the command. The options of a command follow it: drillwright COMMAND ${token.rawName}.`,
+      );
+    }
+  }
+  return { name: undefined, rest: [...words] };
+}
+
+/** @throws UsageError where a word fits nothing. */
+export function parseOptions<const O extends Options>(words: readonly string[], options: O): Parsed<O> {
+  const values: Record<string, string | boolean | undefined> = {};
+  for (const [name, option] of Object.entries<Option>(options)) {
+    values[name] = option.kind === "flag" ? false : option.default;
+  }
+  const operands: string[] = [];
+  for (const token of tokensOf(words, options)) {
+    if (token.kind === "positional") operands.push(token.value);
+    if (token.kind !== "option") continue;
+    const option = Object.hasOwn(options, token.name) ? options[token.name] : undefined;
+    if (option === undefined) throw unknownOption(token.rawName, options);
+    values[token.name] = optionValue(token, option);
+  }
+  return { operands, options: values as Values<O> };
+}
+
+/** @throws UsageError where there are too few or too many. */
+export function checkOperands(
+  name: string,
+  { operands: { usage, least, most } }: Command,
+  given: readonly string[],
+): void {
+  if (given.length < least) throw new UsageError(`${name} needs ${usage}.`);
+  const surplus = given[most];
+  if (surplus === undefined) return;
+  throw new UsageError(
+    most === 0
+      ? `${name} takes options only, but found \`${surplus}\`.`
+      : `${name} takes ${usage} and no more, but found \`${surplus}\` as well.`,
+  );
+}
+
+/** `Did you mean x?` with a space in front; nothing where no candidate is close. */
+export function didYouMean(name: string, candidates: Iterable<string>, prefix = ""): string {
+  const candidate = nearest(name, candidates);
+  return candidate === undefined ? "" : ` Did you mean ${prefix}${candidate}?`;
+}
+
+function tokensOf(words: readonly string[], options: Options) {
+  const configuration = Object.fromEntries(
+    Object.entries(options).map(([name, option]) => [
+      name,
+      option.kind === "flag"
+        ? { type: "boolean" as const, ...(option.short === undefined ? {} : { short: option.short }) }
+        : { type: "string" as const },
+    ]),
+  );
+  const { tokens } = parseArgs({
+    args: [...words],
+    options: configuration,
+    allowPositionals: true,
+    strict: false,
+    tokens: true,
+  });
+  return tokens;
+}
+
+type OptionToken = Extract<ReturnType<typeof tokensOf>[number], { kind: "option" }>;
+
+function optionValue({ rawName, value, inlineValue }: OptionToken, option: Option): string | true {
+  switch (option.kind) {
+    case "flag":
+      if (value !== undefined) throw new UsageError(`${rawName} takes no value, but found \`${value}\`.`);
+      return true;
+    case "choice":
+      if (value !== undefined && option.choices.includes(value)) return value;
+      throw new UsageError(
+        `${rawName} takes ${alternatives(option.choices)}, ${value === undefined ? "but nothing follows it" : `not \`${value}\``}.`,
+      );
+    case "text":
+      if (value !== undefined && value !== "" && (inlineValue || !value.startsWith("-"))) return value;
+      throw new UsageError(`${rawName} needs a value: ${rawName}=${option.placeholder}.`);
+  }
+}
+
+function unknownOption(rawName: string, options: Options): UsageError {
+  const names = Object.keys(options).filter((name) => options[name]?.isHidden !== true);
+  return new UsageError(
+    `There is no option ${rawName}.${didYouMean(rawName.replace(/^-+/, ""), names, "--")}`,
+  );
+}
+
+/** `text, json or sarif` */
+function alternatives(choices: readonly string[]): string {
+  return choices.length < 2 ? choices.join() : `${choices.slice(0, -1).join(", ")} or ${choices.at(-1)}`;
+}

@@ -1,0 +1,56 @@
+/** Scores the sessions of a project, each by itself: what is wrong with one keeps no other from being scored. */
+import { placeOf } from "../../language/lowering/place.ts";
+import { IncompleteError } from "../../language/lowering/unresolved.ts";
+import type { ScoreReport } from "../../shared/score-report.ts";
+import { dataFilesOnDisk, UnreadableDataError } from "../node/data-files.ts";
+import type { Project, ProjectFile } from "../node/load-project.ts";
+import type { NotScored } from "../report/score-output.ts";
+import { runSession } from "../scoring/run-session.ts";
+import type { ChosenSession } from "./choose-sessions.ts";
+import { errorsIn } from "./plan-errors.ts";
+
+export interface Scored {
+  /** In the order of the sessions. */
+  readonly reports: readonly ScoreReport[];
+  readonly notScored: readonly NotScored[];
+  /** The files whose errors keep sessions from being scored, or may hide some. */
+  readonly broken: readonly ProjectFile[];
+}
+
+export async function scoreSessions(
+  project: Project,
+  chosen: readonly ChosenSession[],
+  cwd: string,
+  tool: { readonly version: string },
+): Promise<Scored> {
+  const reports: ScoreReport[] = [];
+  const notScored: NotScored[] = [];
+  const relevant = new Set(chosen.length > 0 ? [] : project.files);
+  const dataFiles = dataFilesOnDisk(cwd);
+  for (const { session, file } of chosen) {
+    const reached = project.reach(file.name);
+    for (const each of reached) relevant.add(each);
+    const fail = (reason: NotScored["reason"], message: string) => {
+      notScored.push({
+        session: session.name ?? "",
+        location: placeOf(session, () => file.name),
+        reason,
+        message,
+      });
+    };
+    const broken = reached.filter((each) => errorsIn(each).length > 0);
+    if (broken.length > 0) {
+      fail("plan-errors", `There are errors in ${broken.map(({ name }) => name).join(", ")}.`);
+      continue;
+    }
+    try {
+      reports.push(await runSession(project.lowering.session(session), dataFiles, tool));
+    } catch (error) {
+      if (error instanceof IncompleteError) fail("plan-errors", error.message);
+      else if (error instanceof UnreadableDataError) fail("data-unreadable", error.message);
+      else throw error;
+    }
+  }
+  const broken = project.files.filter((file) => relevant.has(file) && errorsIn(file).length > 0);
+  return { reports, notScored, broken };
+}

@@ -1,0 +1,75 @@
+/** From the paths on a command line to the `.drill` files they mean. */
+import { type Dirent, readdirSync, type Stats, statSync } from "node:fs";
+import { join } from "node:path";
+import { FILE_ENDING } from "../../language/names/use-target.ts";
+import { nameOfPath, pathOfName } from "./path-names.ts";
+import { isMissing, reasonOf } from "./system-errors.ts";
+
+/** A path that was given cannot be used. The message says why and what to do. */
+export class PathError extends Error {
+  override readonly name = "PathError";
+}
+
+/** Folders that hold nobody's plans. Those whose name begins with a dot are left out as well. */
+const SKIPPED = new Set(["node_modules", "dist"]);
+
+/**
+ * The absolute paths of the files given and of all files in the folders given, without repetitions, in the order of
+ * their paths. Links to files are followed, links to folders are not.
+ * @throws PathError for a path that does not exist or is no `.drill` file, and where there is no file at all.
+ */
+export function findFiles(paths: readonly string[], cwd: string): string[] {
+  const found = new Set<string>();
+  for (const path of paths) {
+    const absolute = pathOfName(path, cwd);
+    if (kindOf(absolute, path).isDirectory()) {
+      for (const file of filesIn(absolute, cwd)) found.add(file);
+    } else if (path.endsWith(FILE_ENDING)) {
+      found.add(absolute);
+    } else {
+      throw new PathError(
+        `${path} is no ${FILE_ENDING} file. Give ${FILE_ENDING} files, or folders that hold some.`,
+      );
+    }
+  }
+  if (found.size === 0) {
+    throw new PathError(
+      `There is no ${FILE_ENDING} file in ${paths.map((path) => nameOfPath(pathOfName(path, cwd), cwd)).join(", ")}.`,
+    );
+  }
+  return [...found].sort();
+}
+
+function kindOf(absolute: string, path: string): Stats {
+  try {
+    return statSync(absolute);
+  } catch (error) {
+    throw new PathError(
+      isMissing(error)
+        ? `There is no file or folder ${path}. Check the spelling; paths count from the working folder.`
+        : `${path}: ${reasonOf(error)}.`,
+    );
+  }
+}
+
+function* filesIn(folder: string, cwd: string): Iterable<string> {
+  for (const entry of entriesOf(folder, cwd)) {
+    if (entry.name.startsWith(".") || SKIPPED.has(entry.name)) continue;
+    const path = join(folder, entry.name);
+    if (entry.isDirectory()) yield* filesIn(path, cwd);
+    else if (entry.name.endsWith(FILE_ENDING) && isFile(entry, path)) yield path;
+  }
+}
+
+function entriesOf(folder: string, cwd: string): Dirent[] {
+  try {
+    return readdirSync(folder, { withFileTypes: true });
+  } catch (error) {
+    throw new PathError(`The folder ${nameOfPath(folder, cwd)} cannot be looked into: ${reasonOf(error)}.`);
+  }
+}
+
+function isFile(entry: Dirent, path: string): boolean {
+  if (!entry.isSymbolicLink()) return entry.isFile();
+  return statSync(path, { throwIfNoEntry: false })?.isFile() ?? false;
+}

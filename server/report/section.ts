@@ -1,0 +1,42 @@
+/** What a report says about one thing, before a format gives it a look. */
+import type { Verdict } from "../../shared/score-report.ts";
+
+/** What an entry is marked by: a verdict, or how much it matters. */
+export type Mark = Verdict | "error" | "warning";
+
+/** The sign of a mark. Always shown beside its word, never alone. */
+export const SIGNS: Readonly<Record<Mark, string>> = {
+  met: "✓",
+  missed: "✗",
+  undecided: "?",
+  "not-measured": "–",
+  error: "✗",
+  warning: "!",
+};
+
+export interface Section {
+  readonly title: string;
+  /** Said beside the title. */
+  readonly remark: string | null;
+  readonly mark: Mark | null;
+  readonly entries: readonly Entry[];
+}
+
+export interface Entry {
+  readonly mark: Mark | null;
+  readonly text: string;
+  /** Where it was written, or where it was found: `plans/irons.drill:14`. */
+  readonly place: string | null;
+  readonly details: readonly Detail[];
+}
+
+/** A part of the evidence under its name: `seen`, `9 of 13 shots on target`. */
+export interface Detail {
+  readonly label: string;
+  readonly text: string;
+}
+
+/** An entry that only says something. */
+export function remark(text: string): Entry {
+  return { mark: null, text, place: null, details: [] };
+}

@@ -1,0 +1,42 @@
+/** The tables the shots came from, how shots were given to blocks, and what was odd about the tables. */
+import type { ScoreReport } from "../../../shared/score-report.ts";
+import type { DataFinding } from "../../../shared/session-data.ts";
+import { type Entry, remark, type Section } from "../section.ts";
+
+/** Digits of a content hash that are shown to people. */
+const HASH_DIGITS = 12;
+
+export function dataSection({ data, assignment, findings }: ScoreReport, mostFindings: number): Section {
+  const inOrder = findings.toSorted((a, b) => weight(b) - weight(a));
+  const shown = inOrder.slice(0, mostFindings).map(findingEntry);
+  const more = inOrder.length - shown.length;
+  return {
+    title: "Data",
+    remark: null,
+    mark: null,
+    entries: [
+      ...data.map(({ file, shots, sha256 }) =>
+        remark(
+          `${file}: ${shots} ${shots === 1 ? "shot" : "shots"}, SHA-256 ${sha256.slice(0, HASH_DIGITS)}…`,
+        ),
+      ),
+      ...(data.some(({ shots }) => shots > 0) ? [remark(assignment.explanation)] : []),
+      ...shown,
+      ...(more > 0 ? [remark(`and ${more} more`)] : []),
+    ],
+  };
+}
+
+function weight({ severity }: DataFinding): number {
+  return severity === "error" ? 1 : 0;
+}
+
+function findingEntry({ severity, file, line, column, message }: DataFinding): Entry {
+  const inColumn = column === null ? "" : `column "${column}": `;
+  return {
+    mark: severity,
+    text: `${inColumn}${message}`,
+    place: line === null ? file : `${file}:${line}`,
+    details: [],
+  };
+}

@@ -1,0 +1,42 @@
+/** Every shot that did not enter the scoring, by reason. */
+import type { ScoreReport, SetAside } from "../../../shared/score-report.ts";
+import { placeIn, rowsText } from "../places.ts";
+import type { Entry, Section } from "../section.ts";
+
+/** Null where every shot counted. */
+export function setAsideSection({ setAside, plan }: ScoreReport, mostRows: number): Section | null {
+  if (setAside.length === 0) return null;
+  const groups = Map.groupBy(setAside, ({ block, reason }) => `${block ?? ""}\n${reason}`);
+  return {
+    title: `${setAside.length} ${setAside.length === 1 ? "shot" : "shots"} set aside`,
+    remark: null,
+    mark: null,
+    entries: [...groups.values()].flatMap((group) => {
+      const [first] = group;
+      return first === undefined ? [] : [groupEntry(first, group, plan.location.file, mostRows)];
+    }),
+  };
+}
+
+function groupEntry(
+  { block, reason, location }: SetAside,
+  group: readonly SetAside[],
+  planFile: string,
+  mostRows: number,
+): Entry {
+  const where = block === null ? "" : `${block}: `;
+  return {
+    mark: null,
+    text: `${where}${reason}`,
+    place: location && placeIn(planFile, location),
+    details: [
+      {
+        label: "rows",
+        text: rowsText(
+          group.map(({ row }) => row),
+          mostRows,
+        ),
+      },
+    ],
+  };
+}
