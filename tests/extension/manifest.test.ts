@@ -1,0 +1,127 @@
+/** What editors and their users expect of a manifest. */
+import { existsSync, readFileSync } from "node:fs";
+import { describe, expect, test } from "vitest";
+import { DrillwrightLanguageMetaData } from "../../language/generated/module.ts";
+import { LIBRARY_SCHEME } from "../../language/library/library.ts";
+import { COMMANDS, type Command } from "../../shared/commands.ts";
+
+const folder = new URL("../../extension/", import.meta.url);
+const json = (file: string) => JSON.parse(readFileSync(new URL(file, folder), "utf8"));
+const manifest = json("package.json");
+const texts: Record<string, string> = json("package.nls.json");
+const { contributes } = manifest;
+
+test("the listing is complete", () => {
+  expect(manifest).toMatchObject({
+    name: "drillwright",
+    publisher: "drillwright",
+    license: "MIT",
+    pricing: "Free",
+  });
+  expect(manifest.version).toMatch(/^\d+\.\d+\.\d+$/);
+  expect(manifest.keywords.length).toBeLessThanOrEqual(5);
+  expect(manifest.galleryBanner).toEqual({ color: expect.stringMatching(/^#[0-9a-f]{6}$/), theme: "dark" });
+  const allowed = [
+    "Programming Languages",
+    "Snippets",
+    "Linters",
+    "Formatters",
+    "Testing",
+    "Education",
+    "Visualization",
+  ];
+  expect(allowed).toEqual(expect.arrayContaining(manifest.categories));
+});
+
+test("the icon is a PNG of 256 by 256 pixels", () => {
+  const png = readFileSync(new URL(manifest.icon, folder));
+  expect(png.subarray(0, 8)).toEqual(Buffer.from("\x89PNG\r\n\x1a\n", "latin1"));
+  expect([png.readUInt32BE(16), png.readUInt32BE(20)]).toEqual([256, 256]);
+});
+
+test("the oldest editor admitted is the one whose interface the code is checked against", () => {
+  const types = JSON.parse(
+    readFileSync(new URL("../node_modules/@types/vscode/package.json", folder), "utf8"),
+  );
+  expect(manifest.engines.vscode).toBe(`^${types.version}`);
+});
+
+test("the extension sleeps until a plan is opened or one of its commands is called", () => {
+  const events: string[] = manifest.activationEvents;
+  expect(events.filter((event) => /^(\*|onStartupFinished|workspaceContains:.*)$/.test(event))).toEqual([]);
+});
+
+test("it works in folders nobody has vouched for, and says what it cannot do without a disk", () => {
+  expect(manifest.capabilities.untrustedWorkspaces).toEqual({ supported: true });
+  expect(manifest.capabilities.virtualWorkspaces.description).toBe("%capabilities.virtualWorkspaces%");
+});
+
+test("every file it names exists", () => {
+  const named =
+    JSON.stringify(manifest)
+      .match(/"(\.\/|icons\/)[^"]+"/g)
+      ?.map((quoted) => JSON.parse(quoted)) ?? [];
+  const built = [manifest.main];
+  expect(named.length).toBeGreaterThan(5);
+  expect(named.filter((file) => !built.includes(file) && !existsSync(new URL(file, folder)))).toEqual([]);
+});
+
+test("every text it refers to is there, and none is left over", () => {
+  const used = [...JSON.stringify(manifest).matchAll(/"%([^%"]+)%"/g)].map(([, key]) => key);
+  expect(Object.keys(texts).sort()).toEqual([...new Set(used)].sort());
+  expect(Object.values(texts).filter((text) => text.trim() === "")).toEqual([]);
+});
+
+test("editor and language agree on the name of the language and of its files", () => {
+  expect(contributes.languages[0]).toMatchObject({
+    id: DrillwrightLanguageMetaData.languageId,
+    extensions: DrillwrightLanguageMetaData.fileExtensions,
+  });
+});
+
+describe("commands", () => {
+  const commands: Command[] = Object.values(COMMANDS);
+
+  test("have a category, and a title that does not repeat it", () => {
+    for (const { title, category } of contributes.commands) {
+      expect(category).toBe("Drillwright");
+      expect(texts[title.slice(1, -1)]).toMatch(/^[A-Z](?!.*Drillwright)/);
+    }
+  });
+
+  test("have an icon of the editor's own wherever they are a button, of which there is one", () => {
+    const buttons = commands.filter(({ menus }) => menus?.["editor/title"]?.group.startsWith("navigation"));
+    expect(buttons.map(({ icon }) => icon)).toEqual([expect.stringMatching(/^\$\([a-z-]+\)$/)]);
+  });
+
+  test("are offered in menus only where they can do their work", () => {
+    const entries: { command: string; when?: string }[] = [
+      ...contributes.menus["editor/title"],
+      ...contributes.menus["editor/context"],
+    ];
+    expect(entries.length).toBeGreaterThan(0);
+    for (const { when } of entries) {
+      expect(when).toContain("resourceLangId == drillwright");
+      expect(when).toContain(`resourceScheme != ${LIBRARY_SCHEME}`);
+    }
+  });
+
+  test("that need an argument are not in the palette", () => {
+    expect(contributes.menus.commandPalette).toContainEqual({ command: COMMANDS.showRows.id, when: "false" });
+  });
+});
+
+test("every setting has a default that it admits, a description, a scope and a place", () => {
+  const settings = Object.entries<Record<string, unknown>>(contributes.configuration.properties);
+  expect(settings.length).toBeGreaterThan(0);
+  for (const [id, setting] of settings) {
+    expect(id).toMatch(/^drillwright(\.[a-zA-Z]+)+$/);
+    expect(setting).toMatchObject({
+      markdownDescription: expect.any(String),
+      scope: expect.stringMatching(/^(resource|window)$/),
+      order: expect.any(Number),
+    });
+    if (setting.type === "boolean") expect(setting.default).toBeTypeOf("boolean");
+    else expect(setting.enum).toContain(setting.default);
+  }
+});

@@ -1,0 +1,85 @@
+import { describe, expect, test } from "vitest";
+import { goalsText, longText, scoreAt, shortText, type Translate } from "../../extension/score-texts.ts";
+import type { PlanScore } from "../../shared/protocol/plan-score.ts";
+
+const english: Translate = (sentence, ...values) =>
+  sentence.replace(/\{(\d)\}/g, (_, place) => String(values[Number(place)]));
+
+const file = "file:///plans/iron.drill";
+
+function score(given: Partial<PlanScore> = {}): PlanScore {
+  return {
+    plan: { file, name: "Iron" },
+    range: { start: { line: 2, character: 0 }, end: { line: 20, character: 1 } },
+    session: { file: "file:///sessions/october.drill", name: "October" },
+    picked: false,
+    verdict: "missed",
+    goals: { met: 3, missed: 1, undecided: 1, "not-measured": 0 },
+    problem: null,
+    ...given,
+  };
+}
+
+describe("in a few words", () => {
+  test("the outcome and the session", () => {
+    expect(shortText(score(), english)).toBe("Missed · October");
+    expect(shortText(score({ verdict: null }), english)).toBe("No goals · October");
+  });
+
+  test("that there is no session, or no score", () => {
+    expect(shortText(score({ session: null, verdict: null }), english)).toBe("No session");
+    expect(shortText(score({ verdict: null, problem: "The table is missing." }), english)).toBe(
+      "Not scored · October",
+    );
+  });
+
+  test("a long name is cut, never within a character", () => {
+    const name = `${"🏌".repeat(31)} and more`;
+    const text = shortText(score({ session: { file, name } }), english);
+    expect(text).toBe(`Missed · ${"🏌".repeat(31)}…`);
+  });
+});
+
+describe("in full", () => {
+  test("plan, session and goals", () => {
+    expect(longText(score({ picked: true }), english)).toBe(
+      "Plan: Iron\nSession: October (picked)\n3 of 5 goals met, 1 missed, 1 undecided",
+    );
+    expect(longText(score(), english)).toContain("October (the latest)");
+  });
+
+  test("why there is no score", () => {
+    expect(longText(score({ problem: "The table is missing." }), english)).toMatch(
+      /\nThe table is missing\.$/,
+    );
+    expect(longText(score({ session: null }), english)).toBe(
+      "Plan: Iron\nNo session has practised this plan yet.",
+    );
+  });
+
+  test("only goals that came out so are named", () => {
+    expect(goalsText(score({ goals: { met: 2, missed: 0, undecided: 0, "not-measured": 0 } }), english)).toBe(
+      "2 of 2 goals met",
+    );
+    expect(goalsText(score({ goals: { met: 0, missed: 0, undecided: 0, "not-measured": 0 } }), english)).toBe(
+      "The plan sets no goals.",
+    );
+  });
+});
+
+describe("of several plans", () => {
+  const second = score({
+    plan: { file, name: "Wedge" },
+    range: { start: { line: 22, character: 0 }, end: { line: 30, character: 1 } },
+  });
+
+  test("the one at the cursor is meant, else the first", () => {
+    expect(scoreAt([score(), second], file, 25)).toBe(second);
+    expect(scoreAt([score(), second], file, 21)?.plan.name).toBe("Iron");
+    expect(scoreAt([], file, 0)).toBeUndefined();
+  });
+
+  test("lines count only in the plan's own file", () => {
+    expect(scoreAt([score(), second], "file:///sessions/october.drill", 25)?.plan.name).toBe("Iron");
+  });
+});
