@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { drillFiles, loadExamples } from "./examples.ts";
+import { buildExamples, drillFiles } from "./examples.ts";
 
-const { documents } = await loadExamples();
+const { documents } = await buildExamples();
 
 test.each(drillFiles())("nothing is to be said against %s", (path) => {
   const diagnostics = documents.get(path)?.diagnostics;

@@ -23,15 +23,8 @@ export function drillFiles(): ExamplePath[] {
     .sort();
 }
 
-export interface Examples {
-  /** By where the file stands. */
-  readonly documents: ReadonlyMap<ExamplePath, LangiumDocument<Document>>;
-  /** The reports on the sessions, by the file that declares them. */
-  readonly reports: ReadonlyMap<ExamplePath, ScoreReport>;
-}
-
-/** Builds all files together, as an editor that opened the folder would, and scores every session. */
-export async function loadExamples(): Promise<Examples> {
+/** Builds all files together, as an editor that opened the folder would; by where the files stand. */
+export async function buildExamples() {
   const { shared, drillwright } = createCoreServices(NodeFileSystem);
   await shared.workspace.WorkspaceManager.initializeWorkspace([]);
   const documents = new Map<ExamplePath, LangiumDocument<Document>>();
@@ -41,7 +34,12 @@ export async function loadExamples(): Promise<Examples> {
     documents.set(path, document as LangiumDocument<Document>);
   }
   await shared.workspace.DocumentBuilder.build([...documents.values()], { validation: true });
+  return { documents, drillwright };
+}
 
+/** The reports on all sessions, by the file that declares them. */
+export async function scoreExamples(): Promise<ReadonlyMap<ExamplePath, ScoreReport>> {
+  const { documents, drillwright } = await buildExamples();
   const paths = new Map([...documents].map(([path, { uri }]) => [uri.toString(), path]));
   const lowering = new Lowering(drillwright, (uri) => paths.get(uri.toString()) ?? uri.toString());
   const reports = new Map<ExamplePath, ScoreReport>();
@@ -51,7 +49,7 @@ export async function loadExamples(): Promise<Examples> {
       reports.set(path, await runSession(lowering.session(session), dataFiles, { version: "test" }));
     }
   }
-  return { documents, reports };
+  return reports;
 }
 
 const dataFiles = {

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import type { ScoreReport } from "../../shared/score-report.ts";
-import { loadExamples } from "./examples.ts";
+import { scoreExamples } from "./examples.ts";
 
-const { reports } = await loadExamples();
+const reports = await scoreExamples();
 
 /** What must not depend on which device wrote the table: everything but rows, files and the last digit of a reading. */
 function verdictsOf(report: ScoreReport | undefined) {

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { ScoreReport } from "../../shared/score-report.ts";
-import { drillFiles, loadExamples } from "./examples.ts";
+import { drillFiles, scoreExamples } from "./examples.ts";
 import { writeReport } from "./written.ts";
 
-const { reports } = await loadExamples();
+const reports = await scoreExamples();
 const sessionFiles = drillFiles().filter((path) => path.startsWith("sessions/"));
 
 test.each(sessionFiles)("%s is scored as expected", async (path) => {

@@ -1,8 +1,8 @@
 /** What the examples are there to show, between them. */
 import { expect, test } from "vitest";
-import { loadExamples } from "./examples.ts";
+import { scoreExamples } from "./examples.ts";
 
-const { reports } = await loadExamples();
+const reports = await scoreExamples();
 const all = [...reports.values()];
 const blocks = all.flatMap((report) => report.blocks);
 const criteria = blocks.flatMap((block) => block.criteria);
