@@ -1,0 +1,35 @@
+/** What is run in which editor. A run is a suite, a folder and a way to open it; add one by adding an entry. */
+import { join, resolve } from "node:path";
+import { extensionFolder, repository } from "./host/places.ts";
+import type { SuiteRun } from "./host/run-suite.ts";
+
+const suite = (name: string): string => join(import.meta.dirname, "suite", `${name}.ts`);
+const folder = (path: string): string => resolve(repository, path);
+const extension = extensionFolder();
+
+export const runs: readonly (SuiteRun & { readonly name: string })[] = [
+  {
+    name: "in the editor",
+    suite: suite("activation"),
+    extension,
+    folder: folder("examples"),
+    trusted: true,
+    host: "editor",
+  },
+  {
+    name: "in a folder nobody has vouched for",
+    suite: suite("activation"),
+    extension,
+    folder: folder("examples"),
+    trusted: false,
+    host: "editor",
+  },
+  {
+    name: "in a browser",
+    suite: suite("activation"),
+    extension,
+    folder: folder("examples"),
+    trusted: true,
+    host: "browser",
+  },
+];
