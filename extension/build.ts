@@ -1,16 +1,20 @@
 /**
- * Stages the extension in `dist/extension`, ready to run and to be packed: its manifest and texts, the client and the
- * server as one script each, and nothing else.
+ * Stages the extension in `dist/extension`, ready to run and to be packed: its manifest and texts, and the client as
+ * one script. The server comes to it by `server/build.ts`.
  */
-import { cp, mkdir, readFile, rm, writeFile } from "node:fs/promises";
+import { cp, mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { type BuildOptions, build } from "esbuild";
+import { build } from "esbuild";
+import { thirdPartyNotices } from "./third-party-notices.ts";
 
-const repository = new URL("../", import.meta.url);
-const stage = new URL("dist/extension/", repository);
-const path = (name: string, base: URL) => fileURLToPath(new URL(name, base));
+const root = fileURLToPath(new URL("..", import.meta.url));
+const stage = join(root, "dist", "extension");
 
-/** What is taken as it is: from, and to where it differs. */
+/** Where the other build puts the server. */
+const SERVER = "server";
+
+/** What is taken as it is: from where, and under which name. */
 const FILES: readonly (readonly [from: string, to: string])[] = [
   ["extension/package.nls.json", "package.nls.json"],
   ["extension/language-configuration.json", "language-configuration.json"],
@@ -24,42 +28,41 @@ const FILES: readonly (readonly [from: string, to: string])[] = [
   ["LICENSE", "LICENSE"],
 ];
 
-const SCRIPTS: readonly (readonly [from: string, to: string])[] = [
-  ["extension/extension.ts", "extension.cjs"],
-  ["server/lsp/main.ts", "server/lsp.cjs"],
-];
-
-const manifest = JSON.parse(await readFile(path("extension/package.json", repository), "utf8"));
-
-const OPTIONS = {
-  bundle: true,
-  minify: true,
-  format: "cjs",
-  platform: "node",
-  // What the oldest editor runs that the manifest admits.
-  target: "node22",
-  // Packages come with a build for old loaders first; the modern one leaves out what is not used.
-  mainFields: ["module", "main"],
-  external: ["vscode"],
-  define: { DRILLWRIGHT_VERSION: JSON.stringify(manifest.version) },
-  legalComments: "none",
-  logLevel: "warning",
-  // Programs that run from their sources look files up beside them; bundled ones do not get there.
-  logOverride: { "empty-import-meta": "silent" },
-} as const satisfies BuildOptions;
-
-await rm(stage, { recursive: true, force: true });
-await mkdir(stage, { recursive: true });
+await emptyStage();
 await Promise.all([
-  ...FILES.map(([from, to]) => cp(path(from, repository), path(to, stage))),
-  ...SCRIPTS.map(([from, to]) =>
-    build({ ...OPTIONS, entryPoints: [path(from, repository)], outfile: path(to, stage) }),
-  ),
+  ...FILES.map(([from, to]) => cp(join(root, from), join(stage, to))),
   writeManifest(),
+  bundle(),
 ]);
 
-/** The sources are modules, the staged scripts are not. */
+/** Nothing of an earlier build must get into a package. */
+async function emptyStage(): Promise<void> {
+  await mkdir(stage, { recursive: true });
+  const old = (await readdir(stage)).filter((name) => name !== SERVER);
+  await Promise.all(old.map((name) => rm(join(stage, name), { recursive: true })));
+}
+
+/** The sources are modules, the staged script is none. */
 async function writeManifest(): Promise<void> {
-  const { type, ...staged } = manifest;
-  await writeFile(path("package.json", stage), `${JSON.stringify(staged, null, 2)}\n`);
+  const { type, ...staged } = JSON.parse(await readFile(join(root, "extension", "package.json"), "utf8"));
+  await writeFile(join(stage, "package.json"), `${JSON.stringify(staged, null, 2)}\n`);
+}
+
+async function bundle(): Promise<void> {
+  const { metafile } = await build({
+    absWorkingDir: root,
+    entryPoints: ["extension/extension.ts"],
+    outfile: join(stage, "extension.cjs"),
+    bundle: true,
+    minify: true,
+    format: "cjs",
+    platform: "node",
+    // What the oldest editor runs that the manifest admits.
+    target: "node22",
+    external: ["vscode"],
+    metafile: true,
+    legalComments: "none", // the notices below say it in full
+    logLevel: "warning",
+  });
+  await writeFile(join(stage, "third-party-notices.txt"), await thirdPartyNotices(metafile, root));
 }
