@@ -22,6 +22,7 @@ import {
 import type { FileName } from "./place.ts";
 import { lowerPlan } from "./plan.ts";
 import { lowerPlayer, lowerSession, lowerSource, planOf, playerOf, sourcesOf } from "./session.ts";
+import { IncompleteError } from "./unresolved.ts";
 import { lowerClub, lowerMetric } from "./vocabulary.ts";
 
 const FORMAT = "drillwright/plan-model";
@@ -41,12 +42,14 @@ export class Lowering {
 
   /** What a file declares, what its sessions refer to, and the vocabulary they can use. @throws IncompleteError */
   document(file: File): PlanModel {
+    assertReadable([file]);
     const { declarations } = file.parseResult.value;
     const sessions = declarations.filter(isSession);
     const plans = distinct([...declarations.filter(isPlan), ...sessions.map(planOf)]);
     const players = distinct([...declarations.filter(isPlayer), ...sessions.map(playerOf)]);
     const sources = distinct([...declarations.filter(isSource), ...sessions.flatMap(sourcesOf)]);
-    const files = filesOf(file, [...plans, ...sources]);
+    const files = filesOf(file, [...plans, ...players, ...sources]);
+    assertReadable(files);
     return {
       format: FORMAT,
       version: VERSION,
@@ -63,7 +66,8 @@ export class Lowering {
   session(session: Session): ScoringInput {
     const plan = planOf(session);
     const sources = sourcesOf(session);
-    const files = filesOf(AstUtils.getDocument<Document>(session), [plan, ...sources]);
+    const files = filesOf(AstUtils.getDocument<Document>(session), [plan, playerOf(session), ...sources]);
+    assertReadable(files);
     return {
       session: lowerSession(session, this.fileName),
       plan: lowerPlan(plan, this.fileName, (node) => this.documentation(node)),
@@ -93,6 +97,14 @@ export class Lowering {
 
   private documentation(node: AstNode): string | undefined {
     return this.services.documentation.DocumentationProvider.getDocumentation(node);
+  }
+}
+
+/** A tree with holes in it has no meaning. @throws IncompleteError */
+function assertReadable(files: readonly File[]): void {
+  for (const { parseResult, uri } of files) {
+    if (parseResult.parserErrors.length + parseResult.lexerErrors.length === 0) continue;
+    throw new IncompleteError(`${uri.path} has syntax errors.`);
   }
 }
 

@@ -1,10 +1,17 @@
 /** Listens only to changes that can matter. */
 import { type LangiumSharedCoreServices, URI } from "langium";
-import { DefaultDocumentUpdateHandler, type LangiumSharedServices } from "langium/lsp";
+import {
+  DefaultDocumentUpdateHandler,
+  type DocumentUpdateHandler,
+  type LangiumSharedServices,
+} from "langium/lsp";
 import { type DidChangeWatchedFilesParams, FileChangeType } from "vscode-languageserver";
 import { FILE_ENDING } from "../../language/names/use-target.ts";
 
-export class DrillwrightDocumentUpdateHandler extends DefaultDocumentUpdateHandler {
+export class DrillwrightDocumentUpdateHandler
+  extends DefaultDocumentUpdateHandler
+  implements DocumentUpdateHandler
+{
   private readonly services: LangiumSharedCoreServices;
 
   constructor(services: LangiumSharedServices) {
@@ -12,9 +19,12 @@ export class DrillwrightDocumentUpdateHandler extends DefaultDocumentUpdateHandl
     this.services = services;
   }
 
-  /** A closed file counts as it is on disk again: what was not saved is forgotten. */
-  override didCloseDocument({ document }: { document: { uri: string } }): void {
-    this.fireDocumentUpdate([URI.parse(document.uri)], []);
+  /** A closed file counts as it is on disk again: what was not saved is forgotten, and so is a file that never was. */
+  async didCloseDocument({ document }: { document: { uri: string } }): Promise<void> {
+    const uri = URI.parse(document.uri);
+    const isOnDisk =
+      uri.scheme !== "untitled" && (await this.services.workspace.FileSystemProvider.exists(uri));
+    this.fireDocumentUpdate(isOnDisk ? [uri] : [], isOnDisk ? [] : [uri]);
   }
 
   /**

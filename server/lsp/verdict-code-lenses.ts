@@ -2,7 +2,7 @@
 import type { LangiumDocument } from "langium";
 import type { CodeLensProvider } from "langium/lsp";
 import type { CodeLens, Command } from "vscode-languageserver";
-import type { CommandId } from "../../shared/commands.ts";
+import { COMMANDS } from "../../shared/commands.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
 import { inWords } from "../../shared/verdict.ts";
 import { blockSummary, sessionSummary } from "../report/summary.ts";
@@ -30,7 +30,7 @@ export class VerdictCodeLenses implements CodeLensProvider {
 
   private planLens({ summary, report }: Score): CodeLens {
     const title = report === undefined ? (summary.problem ?? "") : sessionSummary(report);
-    return { range: summary.range, command: this.command("drillwright.pickSession", title, summary.plan) };
+    return { range: summary.range, command: this.command(COMMANDS.pickSession.id, title, summary.plan) };
   }
 
   private blockLenses(report: ScoreReport | undefined): CodeLens[] {
@@ -41,7 +41,7 @@ export class VerdictCodeLenses implements CodeLensProvider {
   }
 
   /** A link where the editor knows the command; else only its title. */
-  private command(id: CommandId, title: string, argument: unknown): Command {
+  private command(id: string, title: string, argument: unknown): Command {
     return this.commands().includes(id)
       ? { title, command: id, arguments: [argument] }
       : { title, command: "" };

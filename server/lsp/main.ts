@@ -1,0 +1,23 @@
+/**
+ * The language server as a Node process, over standard input and output (`--stdio`) or the channel an editor chose.
+ * Importing this file starts it: it serves until the editor says goodbye.
+ */
+import { createHash } from "node:crypto";
+import { NodeFileSystem } from "langium/node";
+import { createConnection, ProposedFeatures } from "vscode-languageserver/node";
+import { createEditorServices } from "../../language/editor/editor-module.ts";
+import { toolVersion } from "../node/version.ts";
+import { serverModule, sharedServerModule } from "./server-module.ts";
+import { newServerState, startServer } from "./start-server.ts";
+
+const connection = createConnection(ProposedFeatures.all);
+const state = newServerState();
+const services = createEditorServices(
+  { connection, ...NodeFileSystem },
+  { module: serverModule(state), sharedModule: sharedServerModule },
+);
+
+startServer(connection, services, state, {
+  version: toolVersion(),
+  sha256: (content) => createHash("sha256").update(content).digest("hex"),
+});

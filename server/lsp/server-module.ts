@@ -1,0 +1,28 @@
+/** What the server puts in place of the framework's services, and adds to them. */
+import type { DeepPartial, Module } from "langium";
+import type { LangiumServices, LangiumSharedServices } from "langium/lsp";
+import { DrillwrightDocumentUpdateHandler } from "./document-update-handler.ts";
+import type { ServerState } from "./start-server.ts";
+import { VerdictCodeLenses } from "./verdict-code-lenses.ts";
+import { VerdictInlayHints } from "./verdict-inlay-hints.ts";
+
+/** Hints and lenses read the scores through the state, which is filled when the server starts. */
+export function serverModule(state: ServerState): Module<LangiumServices, DeepPartial<LangiumServices>> {
+  const shown = (part: "drillwright.verdicts.inlay" | "drillwright.verdicts.lens") => () =>
+    state.settings["drillwright.verdicts.show"] && state.settings[part];
+  return {
+    lsp: {
+      InlayHintProvider: () => new VerdictInlayHints(() => state.scores, shown("drillwright.verdicts.inlay")),
+      CodeLensProvider: () =>
+        new VerdictCodeLenses(
+          () => state.scores,
+          shown("drillwright.verdicts.lens"),
+          () => state.commands,
+        ),
+    },
+  };
+}
+
+export const sharedServerModule: Module<LangiumSharedServices, DeepPartial<LangiumSharedServices>> = {
+  lsp: { DocumentUpdateHandler: (services) => new DrillwrightDocumentUpdateHandler(services) },
+};

@@ -1,0 +1,173 @@
+/** Verdicts beside the goals, over the protocol, against the bundled server. */
+import { afterEach, describe, expect, test } from "vitest";
+import type { CodeLens, Diagnostic, InlayHint } from "vscode-languageserver";
+import { LspClient } from "../support/lsp-client.ts";
+
+const PLAN = `plan "Gate" {
+  for 7-iron
+  block "Start line" test {
+    4 shots
+    target start-direction within ±2°
+    success {
+      at least 3 of 4 shots on target
+      average carry at least 150 yd
+    }
+  }
+}
+`;
+const SESSION = `use "./plan"
+player "P-01" { right-handed }
+source "Table" {
+  column "Start" is start-direction in ° positive right
+  column "Carry" is carry in yd
+}
+session "First try" { plan "Gate" player "P-01" date 2026-10-12 data "shots.csv" from "Table" }
+`;
+const DATA = "Start,Carry\n1.0,152\n-3.5,149\n0.5,155\n2.5,151\n";
+
+const verdicts = (diagnostics: readonly Diagnostic[]) =>
+  diagnostics
+    .filter(({ source }) => source === "drillwright score")
+    .map(({ range, code }) => `${range.start.line + 1} ${code}`);
+const scored = (diagnostics: readonly Diagnostic[]) => verdicts(diagnostics).length > 0;
+
+let client: LspClient;
+afterEach(() => client.stop());
+
+async function open(settings?: unknown): Promise<readonly Diagnostic[]> {
+  client = await LspClient.start({
+    files: { "plan.drill": PLAN, "session.drill": SESSION, "shots.csv": DATA },
+    settings,
+  });
+  await client.open("plan.drill", PLAN);
+  return client.diagnosticsOf("plan.drill", settings === undefined ? scored : undefined);
+}
+
+describe("verdicts", () => {
+  test("stand on the lines of the block, the target and the goals", async () => {
+    expect(verdicts(await open())).toEqual(["3 missed", "5 met", "7 missed", "8 met"]);
+  });
+
+  test("say what was seen and what was required, and lead to the rows that decided", async () => {
+    const missed = (await open()).find(({ range }) => range.start.line === 6);
+    expect(missed?.message).toContain("2 of 4");
+    expect(missed?.message).toContain("at least 3");
+    expect(
+      missed?.relatedInformation?.map(({ location }) => [location.uri, location.range.start.line]),
+    ).toEqual([
+      [client.uri("shots.csv"), 2],
+      [client.uri("shots.csv"), 4],
+    ]);
+  });
+
+  test("change while the plan is typed", async () => {
+    await open();
+    await client.change("plan.drill", PLAN.replace("within ±2°", "within ±4°"));
+    const after = await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("7 met"));
+    expect(verdicts(after)).toEqual(["3 met", "5 met", "7 met", "8 met"]);
+  });
+
+  test("give way to a mistake in the plan and come back when it is mended", async () => {
+    await open();
+    await client.change("plan.drill", PLAN.replace("3 of 4", "5 of 4"));
+    const broken = await client.diagnosticsOf("plan.drill", (all) =>
+      all.some(({ severity }) => severity === 1),
+    );
+    expect(broken.filter(({ source }) => source === "drillwright").map(({ code }) => code)).toEqual([
+      "hits-must-not-exceed-shots",
+    ]);
+    await client.diagnosticsOf("plan.drill", (all) => !scored(all));
+    await client.change("plan.drill", PLAN);
+    await client.diagnosticsOf("plan.drill", scored);
+  });
+
+  test("change when a shot is recorded again", async () => {
+    await open();
+    await client.write("shots.csv", DATA.replace("-3.5", "-1.5"));
+    await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("7 met"));
+  });
+
+  test("stay undecided while shots are still to come", async () => {
+    await open();
+    await client.write("shots.csv", "Start,Carry\n1.0,152\n-3.5,149\n");
+    const after = await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("7 undecided"));
+    expect(after.find(({ range }) => range.start.line === 6)?.message).toContain("needs all of the next 2 shots");
+  });
+
+  test("disappear when the plan is closed", async () => {
+    await open();
+    await client.close("plan.drill");
+    await client.diagnosticsOf("plan.drill", (all) => !scored(all));
+  });
+
+  test("are hidden by one switch, and take their level from the settings", async () => {
+    await open({ verdicts: { show: false } });
+    await client.until(
+      () => client.notifications.some(({ method }) => method === "drillwright/scoresChanged"),
+      () => "no scores",
+    );
+    expect(verdicts(await client.diagnosticsOf("plan.drill"))).toEqual([]);
+  });
+
+  test("are summed up over the plan and each block, and at the end of each goal", async () => {
+    await open();
+    const textDocument = { uri: client.uri("plan.drill") };
+    const lenses = await client.request<CodeLens[]>("textDocument/codeLens", { textDocument });
+    expect(lenses.map(({ command }) => command?.title)).toEqual([
+      "First try, 2026-10-12: 1 goal met · 1 missed",
+      "missed: 2 of 4 on target · 1 goal met · 1 missed",
+    ]);
+    const range = { start: { line: 0, character: 0 }, end: { line: 20, character: 0 } };
+    const hints = await client.request<InlayHint[]>("textDocument/inlayHint", { textDocument, range });
+    expect(hints.map(({ position, label }) => [position.line + 1, label])).toEqual([
+      [7, "missed: 2 of 4 shots on target"],
+      [8, "met: average 152 yd over 4 shots"],
+    ]);
+  });
+});
+
+describe("data that cannot be read", () => {
+  test("is told on the session, once", async () => {
+    client = await LspClient.start({ files: { "plan.drill": PLAN, "session.drill": SESSION } });
+    await client.open("session.drill", SESSION);
+    const found = await client.diagnosticsOf("session.drill", (all) =>
+      all.some(({ source }) => source === "drillwright data"),
+    );
+    expect(found.map(({ code }) => code)).toEqual(["file-missing"]);
+  });
+});
+
+describe("the session shown", () => {
+  const LATER = SESSION.replace("First try", "Second try")
+    .replace("10-12", "10-19")
+    .replace("shots.csv", "later.csv");
+
+  test("is the latest, unless another is picked", async () => {
+    client = await LspClient.start({
+      files: {
+        "plan.drill": PLAN,
+        "one.drill": SESSION,
+        "two.drill": LATER,
+        "shots.csv": DATA,
+        "later.csv": "Start,Carry\n0,160\n0,160\n0,160\n0,160\n",
+      },
+    });
+    await client.open("plan.drill", PLAN);
+    const latest = await client.diagnosticsOf("plan.drill", scored);
+    expect(verdicts(latest)).toEqual(["3 met", "5 met", "7 met", "8 met"]);
+
+    const file = client.uri("plan.drill");
+    const [choices] = await client.request<{ sessions: { name: string }[]; picked: boolean }[]>(
+      "drillwright/sessions",
+      { file },
+    );
+    expect(choices?.sessions.map(({ name }) => name)).toEqual(["Second try", "First try"]);
+    expect(choices?.picked).toBe(false);
+
+    const plan = { file, name: "Gate" };
+    await client.request("drillwright/selectSession", { plan, session: choices?.sessions[1] });
+    await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("7 missed"));
+    await client.request("drillwright/selectSession", { plan, session: null });
+    await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("7 met"));
+  });
+});
