@@ -1,0 +1,117 @@
+/** Offers what fits at the cursor: names, phrases of the language, ready-made pieces, and files. */
+import { type AstNode, AstUtils, GrammarAST, type LangiumDocument } from "langium";
+import type { CompletionProvider, CompletionProviderOptions, FuzzyMatcher } from "langium/lsp";
+import { type CompletionItem, CompletionList, type CompletionParams } from "vscode-languageserver";
+import { type Document, SessionData, Use } from "../generated/ast.ts";
+import { type Expectation, Expectations } from "./completion/expectations.ts";
+import { FileOffers } from "./completion/files.ts";
+import { NameOffers } from "./completion/names.ts";
+import { phrasesAt } from "./completion/phrases.ts";
+import { type ClientAbilities, NOTHING, type Offers, type Place } from "./completion/place.ts";
+import { snippetsAt } from "./completion/snippets.ts";
+import { type Token, type Typing, typingAt } from "./completion/typing.ts";
+import type { DrillwrightEditorServices } from "./editor-module.ts";
+
+/**
+ * Only the statement at the cursor and the openings of the braces around it are read. So a mistake elsewhere in the
+ * file does not matter, and in a long file an answer takes no longer than in a short one.
+ */
+export class DrillwrightCompletionProvider implements CompletionProvider {
+  readonly completionOptions: CompletionProviderOptions = { triggerCharacters: ['"', "/"] };
+  private readonly expectations: Expectations;
+  private readonly names: NameOffers;
+  private readonly files: FileOffers;
+  private readonly matcher: FuzzyMatcher;
+  private client: ClientAbilities = { snippets: false, insertReplace: false };
+
+  constructor(services: DrillwrightEditorServices) {
+    this.expectations = new Expectations(services);
+    this.names = new NameOffers(services);
+    this.files = new FileOffers(services);
+    this.matcher = services.shared.lsp.FuzzyMatcher;
+    services.shared.lsp.LanguageServer.onInitialize(({ capabilities }) => {
+      const item = capabilities.textDocument?.completion?.completionItem;
+      this.client = {
+        snippets: item?.snippetSupport ?? false,
+        insertReplace: item?.insertReplaceSupport ?? false,
+      };
+    });
+  }
+
+  async getCompletion(document: LangiumDocument, { position }: CompletionParams): Promise<CompletionList> {
+    const { textDocument } = document;
+    const typing = typingAt(textDocument.getText(), textDocument.offsetAt(position));
+    const items: CompletionItem[] = [];
+    let isIncomplete = false;
+    for (const token of typing?.tokens ?? []) {
+      const place = this.placeOf(document as LangiumDocument<Document>, typing as Typing, token);
+      for (const offers of await this.offersAt(place)) {
+        items.push(...offers.items);
+        isIncomplete ||= offers.isIncomplete;
+      }
+    }
+    return CompletionList.create(distinct(items), isIncomplete);
+  }
+
+  private placeOf(document: LangiumDocument<Document>, typing: Typing, token: Token): Place {
+    const text = document.textDocument.getText();
+    const before = token.quotes === "none" ? token.start : token.start - 1;
+    const around = typing.openings.join("\n");
+    // A statement mostly has a line of its own; one that goes on over several is read from the last brace on.
+    const onLine = text.slice(typing.lineStart, before);
+    const inBody = text.slice(typing.bodyStart, before);
+    let statement = onLine;
+    let expected = this.expectations.after(`${around}\n${onLine}`);
+    if (expected.length === 0 && inBody !== onLine) {
+      statement = inBody;
+      expected = this.expectations.after(`${around}\n${inBody}`);
+    }
+    return {
+      document,
+      token,
+      statement,
+      opening: typing.openings.at(-1) ?? "",
+      expected,
+      startsAnew: new Set(statement.trim() === "" ? [] : this.expectations.after(around)),
+      client: this.client,
+      matches: (name) => this.matcher.match(token.typed, name),
+    };
+  }
+
+  private async offersAt(place: Place): Promise<Offers[]> {
+    const offers: (Offers | Promise<Offers>)[] = [snippetsAt(place), phrasesAt(place)];
+    for (const expectation of place.expected) {
+      if (GrammarAST.isCrossReference(expectation)) {
+        offers.push(this.names.at(place, expectation, isText(expectation.terminal)));
+      } else if (isText(expectation)) {
+        offers.push(this.pathsAt(place, expectation));
+      }
+    }
+    return Promise.all(offers);
+  }
+
+  private pathsAt(place: Place, expectation: Expectation): Offers | Promise<Offers> {
+    const property = AstUtils.getContainerOfType(expectation, GrammarAST.isAssignment)?.feature;
+    if (property !== "path") return NOTHING;
+    switch (AstUtils.getContainerOfType(expectation, GrammarAST.isParserRule)?.name) {
+      case Use.$type:
+        return this.files.used(place);
+      case SessionData.$type:
+        return this.files.tables(place);
+      default:
+        return NOTHING;
+    }
+  }
+}
+
+/** Whether the grammar wants a text in quotation marks. */
+function isText(element: AstNode | undefined): boolean {
+  return GrammarAST.isRuleCall(element) && element.rule.ref?.name === "STRING";
+}
+
+/** Each offer once; a ready-made piece goes before the bare word of the same name. */
+function distinct(items: readonly CompletionItem[]): CompletionItem[] {
+  const byLabel = new Map<string, CompletionItem>();
+  for (const item of items) if (!byLabel.has(item.label)) byLabel.set(item.label, item);
+  return [...byLabel.values()];
+}

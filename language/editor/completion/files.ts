@@ -1,0 +1,103 @@
+/** The files that a path can name. */
+import { type FileSystemProvider, type LangiumDocument, type LangiumDocuments, UriUtils } from "langium";
+import { type CompletionItem, CompletionItemKind } from "vscode-languageserver";
+import type { Document } from "../../generated/ast.ts";
+import { isLibraryUri } from "../../library/library.ts";
+import type { Names } from "../../names/names.ts";
+import { FILE_ENDING, usePath } from "../../names/use-target.ts";
+import { inWords } from "../descriptions/markdown.ts";
+import type { DrillwrightEditorServices } from "../editor-module.ts";
+import { type Offers, type Place, RANK, sortText, textEdit } from "./place.ts";
+
+/** How many files are offered at once. */
+const MOST_FILES = 50;
+
+/** How many of a file's names are shown beside it. */
+const MOST_NAMES = 3;
+
+export class FileOffers {
+  private readonly names: Names;
+  private readonly documents: LangiumDocuments;
+  private readonly fileSystem: FileSystemProvider;
+
+  constructor(services: DrillwrightEditorServices) {
+    this.names = services.names.Names;
+    this.documents = services.shared.workspace.LangiumDocuments;
+    this.fileSystem = services.shared.workspace.FileSystemProvider;
+  }
+
+  /** Plan files of the workspace that are not used yet, the nearest first. Linear in the files of the workspace. */
+  used(place: Place): Offers {
+    const { document } = place;
+    const known = new Set([
+      document.uri.toString(),
+      ...this.names.usedFiles(document).map(({ uri }) => uri.toString()),
+    ]);
+    const typed = this.typedUse(place);
+    const files = this.documents.all
+      .filter(({ uri }) => uri.scheme === document.uri.scheme && !isLibraryUri(uri))
+      .filter(({ uri }) => !known.has(uri.toString()) || uri.toString() === typed)
+      .map((file) => ({ file: file as LangiumDocument<Document>, path: usePath(document.uri, file.uri) }))
+      .filter(({ path }) => place.matches(path))
+      .toArray()
+      .sort((a, b) => distance(a.path) - distance(b.path) || (a.path < b.path ? -1 : 1));
+    const items = files.slice(0, MOST_FILES).map(
+      ({ file, path }, index): CompletionItem => ({
+        label: path,
+        kind: CompletionItemKind.File,
+        detail: declaredBy(file),
+        textEdit: textEdit(place, path),
+        sortText: sortText(RANK.names, index),
+      }),
+    );
+    return { items, isIncomplete: files.length > MOST_FILES };
+  }
+
+  /** The entries of the folder that has been typed so far, for the table of a session. */
+  async tables(place: Place): Promise<Offers> {
+    const { document, token } = place;
+    const folder = token.typed.slice(0, token.typed.lastIndexOf("/") + 1);
+    const uri = UriUtils.resolvePath(UriUtils.dirname(document.uri), folder || ".");
+    const entries = await this.fileSystem.readDirectory(uri).catch(() => []);
+    const items = entries
+      .map((entry) => ({ entry, name: UriUtils.basename(entry.uri) }))
+      .filter(({ name }) => !name.startsWith(".") && !name.endsWith(FILE_ENDING))
+      .filter(({ entry }) => entry.isFile || token.quotes !== "none")
+      .map(({ entry, name }) => ({ entry, path: `${folder}${name}${entry.isDirectory ? "/" : ""}` }))
+      .filter(({ path }) => place.matches(path))
+      .sort((a, b) => (a.path < b.path ? -1 : 1))
+      .map(({ entry, path }, index): CompletionItem => {
+        const edit = textEdit(place, path);
+        // The path goes on behind a folder: its text stays open.
+        const newText = entry.isDirectory ? path : edit.newText;
+        return {
+          label: path,
+          kind: entry.isDirectory ? CompletionItemKind.Folder : CompletionItemKind.File,
+          textEdit: { ...edit, newText },
+          sortText: sortText(RANK.names, index),
+        };
+      });
+    return { items: items.slice(0, MOST_FILES), isIncomplete: items.length > MOST_FILES };
+  }
+
+  /** The file that the path at the cursor already names. */
+  private typedUse({ document, token }: Place): string | undefined {
+    const { uses } = document.parseResult.value;
+    const use = uses.find(({ $cstNode: cst }) => cst && cst.offset <= token.start && token.start <= cst.end);
+    return this.names
+      .usedFiles(document)
+      .find((file) => file.use === use)
+      ?.uri.toString();
+  }
+}
+
+/** How many folders lie between. */
+function distance(path: string): number {
+  return path.split("/").length;
+}
+
+function declaredBy(file: LangiumDocument<Document>): string {
+  const names = file.parseResult.value.declarations.flatMap(({ name }) => (name ? [name] : []));
+  const more = names.length - MOST_NAMES;
+  return inWords(more > 0 ? [...names.slice(0, MOST_NAMES), `${more} more`] : names);
+}

@@ -1,0 +1,64 @@
+/** Where something is to be offered. */
+import type { LangiumDocument } from "langium";
+import type { CompletionItem, InsertReplaceEdit, TextEdit } from "vscode-languageserver";
+import type { Document } from "../../generated/ast.ts";
+import { escapedText, quoted } from "../words.ts";
+import type { Expectation } from "./expectations.ts";
+import type { Token } from "./typing.ts";
+
+export interface Place {
+  readonly document: LangiumDocument<Document>;
+  readonly token: Token;
+  /** What stands of the statement in front of the token. */
+  readonly statement: string;
+  /** What opened the innermost brace around it; empty at the top of a file. */
+  readonly opening: string;
+  readonly expected: readonly Expectation[];
+  /** Those of the expected that begin a statement of their own although this one has begun already. */
+  readonly startsAnew: ReadonlySet<Expectation>;
+  readonly client: ClientAbilities;
+  readonly matches: (name: string) => boolean;
+}
+
+/** What the editor can do with an offer. */
+export interface ClientAbilities {
+  readonly snippets: boolean;
+  readonly insertReplace: boolean;
+}
+
+/** What is offered at a place. */
+export interface Offers {
+  readonly items: readonly CompletionItem[];
+  /** More would be offered if more were typed. */
+  readonly isIncomplete: boolean;
+}
+
+export const NOTHING: Offers = { items: [], isIncomplete: false };
+
+/** Groups of offers, in the order in which they are listed. */
+export const RANK = { names: "1", phrases: "2", snippets: "3", others: "4", nextStatement: "5" } as const;
+
+/** Sorts an offer into its group; within the group by `index`. */
+export function sortText(rank: (typeof RANK)[keyof typeof RANK], index: number): string {
+  return rank + String(index).padStart(4, "0");
+}
+
+/** Puts a word in the place of the one at the cursor. */
+export function wordEdit({ document, token, client }: Place, newText: string): TextEdit | InsertReplaceEdit {
+  const start = document.textDocument.positionAt(token.start);
+  const cursor = document.textDocument.positionAt(token.start + token.typed.length);
+  if (!client.insertReplace) return { newText, range: { start, end: cursor } };
+  const end = document.textDocument.positionAt(token.end);
+  return { newText, insert: { start, end: cursor }, replace: { start, end } };
+}
+
+/** Puts a text in the place of the one at the cursor, with the quotation marks that are still missing. */
+export function textEdit(place: Place, text: string): TextEdit | InsertReplaceEdit {
+  const { token, document } = place;
+  if (token.quotes === "none") return wordEdit(place, quoted(text));
+  const range = {
+    start: document.textDocument.positionAt(token.start),
+    end: document.textDocument.positionAt(token.end),
+  };
+  return { newText: token.quotes === "open" ? `${escapedText(text)}"` : escapedText(text), range };
+}

@@ -1,0 +1,91 @@
+/**
+ * What is being typed, found in the text alone: the word or text at the cursor, the statement it belongs to, and the
+ * braces around that. A mistake elsewhere in the file does not matter, and the file's length hardly does.
+ */
+
+/** The word or text at the cursor. Offsets into the file's text. */
+export interface Token {
+  /** Where it starts; for a text, behind the opening quotation mark. */
+  readonly start: number;
+  /** Where it ends, which can be behind the cursor; for a text, before the closing quotation mark. */
+  readonly end: number;
+  /** What of it stands in front of the cursor. */
+  readonly typed: string;
+  /** Whether it stands in quotation marks, and then whether the closing one is there. */
+  readonly quotes: "none" | "open" | "closed";
+}
+
+export interface Typing {
+  /** What may be meant at the cursor: the word that is being typed, and where that can be complete, the one after it. */
+  readonly tokens: readonly Token[];
+  /** What opened the braces around the cursor, outermost first: `plan "Gate" {`. */
+  readonly openings: readonly string[];
+  /** Where the statement starts, when statements stand on lines of their own. */
+  readonly lineStart: number;
+  /** Before this no statement can have started: behind the last brace. */
+  readonly bodyStart: number;
+}
+
+const PART = /"(?:\\.|[^"\\\r\n])*("?)|\/\/[^\n\r]*|\/\*[\s\S]*?(?:\*\/|$)|[{}]/g;
+
+/** Undefined inside a comment, where nothing is completed. Linear in the text before the cursor, but fast. */
+export function typingAt(text: string, offset: number): Typing | undefined {
+  const openings: string[] = [];
+  let bodyStart = 0;
+  let lineStart = text.lastIndexOf("\n", offset - 1) + 1;
+  let token: Token | undefined;
+  for (const { 0: part, 1: closingQuote, index } of text.matchAll(PART)) {
+    if (index >= offset) break;
+    const end = index + part.length;
+    if (part.startsWith("/")) {
+      const isOpen = part.startsWith("//") || !part.endsWith("*/");
+      if (offset < end || (isOpen && offset === end)) return undefined;
+      if (part.includes("\n")) lineStart = Math.max(lineStart, end);
+    } else if (part.startsWith('"')) {
+      const isClosed = part.length > 1 && closingQuote === '"';
+      if (offset < end || (!isClosed && offset === end)) {
+        const typed = text.slice(index + 1, offset);
+        // Without a closing mark nobody knows where the text was meant to end.
+        token = isClosed
+          ? { start: index + 1, end: end - 1, typed, quotes: "closed" }
+          : { start: index + 1, end: offset, typed, quotes: "open" };
+      }
+    } else {
+      if (part === "{") openings.push(opening(text, bodyStart, end));
+      else openings.pop();
+      bodyStart = end;
+    }
+  }
+  lineStart = Math.max(lineStart, bodyStart);
+  const tokens = token === undefined ? wordsAt(text, lineStart, offset) : [token];
+  return { tokens, openings, lineStart, bodyStart };
+}
+
+/** The line that opens a brace, or the line before it where the brace has one of its own. */
+function opening(text: string, from: number, end: number): string {
+  const line = text.slice(Math.max(from, text.lastIndexOf("\n", end - 2) + 1), end);
+  if (line.trim() !== "{") return line;
+  const lines = text.slice(from, end).trim().split("\n");
+  return lines.slice(-2).join("\n");
+}
+
+const WORD_BEFORE = /(?:[\p{L}\p{N}_°%][\p{L}\p{N}_°%/.-]*)?$/u;
+const WORD_AFTER = /[\p{L}\p{N}_°%/-]*/uy;
+const NUMBER = /^\d+(?:\.\d*)?(?!-)/;
+
+function wordsAt(text: string, from: number, offset: number): Token[] {
+  const before = WORD_BEFORE.exec(text.slice(from, offset))?.[0] ?? "";
+  const number = NUMBER.exec(before)?.[0] ?? "";
+  const next = word(text, offset, "");
+  if (before === "") return [next];
+  // A unit may follow a number without a space: in `2°` the word is `°`.
+  if (number.length === before.length) return [word(text, offset, before), next];
+  const current = word(text, offset, before.slice(number.length));
+  return /[°%]$/.test(before) ? [current, next] : [current];
+}
+
+function word(text: string, offset: number, typed: string): Token {
+  WORD_AFTER.lastIndex = offset;
+  const rest = WORD_AFTER.exec(text)?.[0] ?? "";
+  return { start: offset - typed.length, end: offset + rest.length, typed, quotes: "none" };
+}

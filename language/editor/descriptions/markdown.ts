@@ -1,0 +1,39 @@
+/** Pieces of the Markdown that hovers and completion lists show. */
+
+/** A text of the user's, with what Markdown would read as its own taken literally. */
+export function plain(text: string): string {
+  return text.replace(/[\\`*_[\]<>#|~]/g, "\\$&");
+}
+
+export function code(text: string): string {
+  return `\`${text}\``;
+}
+
+/** How something is declared, coloured as in a file. */
+export function declared(text: string): string {
+  return `\`\`\`drillwright\n${text}\n\`\`\``;
+}
+
+/** Parts set apart by empty lines; those that say nothing are left out. */
+export function paragraphs(...parts: readonly (string | undefined)[]): string {
+  return parts.filter(Boolean).join("\n\n");
+}
+
+export function list(items: readonly (string | undefined)[]): string {
+  return items
+    .filter(Boolean)
+    .map((item) => `- ${item}`)
+    .join("\n");
+}
+
+/** `a`, `a and b`, `a, b and c`. */
+export function inWords(items: readonly string[]): string {
+  if (items.length < 2) return items.join("");
+  return `${items.slice(0, -1).join(", ")} and ${items.at(-1)}`;
+}
+
+/** The sentence with which a documentation begins. */
+export function firstSentence(documentation: string): string {
+  const paragraph = documentation.split(/\n\s*\n/, 1)[0] ?? "";
+  return (/^[\s\S]*?[.!?](?=\s|$)/.exec(paragraph)?.[0] ?? paragraph).replace(/\s+/g, " ").trim();
+}

@@ -1,0 +1,86 @@
+/** The services of an editor: those of the language, and one file here for each feature of the protocol. */
+import { createGrammarConfig, inject, type Module } from "langium";
+import {
+  createDefaultModule,
+  createDefaultSharedModule,
+  type DefaultSharedModuleContext,
+  type LangiumServices,
+  type LangiumSharedServices,
+  type PartialLangiumServices,
+  type PartialLangiumSharedServices,
+} from "langium/lsp";
+import { type DrillwrightAddedServices, drillwrightModule, drillwrightSharedModule } from "../core-module.ts";
+import { DrillwrightGeneratedModule, DrillwrightGeneratedSharedModule } from "../generated/module.ts";
+import { DrillwrightCodeActionProvider } from "./code-action-provider.ts";
+import { LateCompletionParser } from "./completion/late-completion-parser.ts";
+import { DrillwrightCompletionProvider } from "./completion-provider.ts";
+import { DrillwrightDefinitionProvider } from "./definition-provider.ts";
+import { DrillwrightDocumentLinkProvider } from "./document-link-provider.ts";
+import { DrillwrightDocumentSymbolProvider } from "./document-symbol-provider.ts";
+import { DrillwrightFoldingRangeProvider } from "./folding-range-provider.ts";
+import { DrillwrightFuzzyMatcher } from "./fuzzy-matcher.ts";
+import { DrillwrightHoverProvider } from "./hover-provider.ts";
+import { DrillwrightNodeKindProvider } from "./node-kind-provider.ts";
+import { DrillwrightRenameProvider } from "./rename-provider.ts";
+import { DrillwrightSemanticTokenProvider } from "./semantic-token-provider.ts";
+import { LibraryContentProvider } from "./text-document-content-provider.ts";
+import { WORD_CHARACTER } from "./words.ts";
+import { DrillwrightWorkspaceSymbolProvider } from "./workspace-symbol-provider.ts";
+
+export type DrillwrightEditorServices = LangiumServices & DrillwrightAddedServices;
+
+const editorModule: Module<DrillwrightEditorServices, PartialLangiumServices> = {
+  parser: {
+    CompletionParser: (services) => new LateCompletionParser(services),
+    GrammarConfig: (services) => ({ ...createGrammarConfig(services), nameRegexp: WORD_CHARACTER }),
+  },
+  lsp: {
+    CodeActionProvider: () => new DrillwrightCodeActionProvider(),
+    CompletionProvider: (services) => new DrillwrightCompletionProvider(services),
+    DefinitionProvider: (services) => new DrillwrightDefinitionProvider(services),
+    DocumentLinkProvider: (services) => new DrillwrightDocumentLinkProvider(services),
+    DocumentSymbolProvider: (services) => new DrillwrightDocumentSymbolProvider(services),
+    FoldingRangeProvider: (services) => new DrillwrightFoldingRangeProvider(services),
+    HoverProvider: (services) => new DrillwrightHoverProvider(services),
+    RenameProvider: (services) => new DrillwrightRenameProvider(services),
+    SemanticTokenProvider: () => new DrillwrightSemanticTokenProvider(),
+  },
+};
+
+const sharedEditorModule: Module<LangiumSharedServices, PartialLangiumSharedServices> = {
+  lsp: {
+    FuzzyMatcher: () => new DrillwrightFuzzyMatcher(),
+    NodeKindProvider: () => new DrillwrightNodeKindProvider(),
+    TextDocumentContentProvider: () => new LibraryContentProvider(),
+    WorkspaceSymbolProvider: (services) => new DrillwrightWorkspaceSymbolProvider(services),
+  },
+};
+
+/** Services that a host puts in place of these, or adds. */
+export interface HostModules {
+  readonly module?: Module<DrillwrightEditorServices, PartialLangiumServices>;
+  readonly sharedModule?: Module<LangiumSharedServices, PartialLangiumSharedServices>;
+}
+
+/** Services for hosts with an editor. They need a connection only once a server is started with them. */
+export function createEditorServices(
+  context: DefaultSharedModuleContext,
+  host: HostModules = {},
+): { shared: LangiumSharedServices; drillwright: DrillwrightEditorServices } {
+  const shared = inject(
+    createDefaultSharedModule(context),
+    DrillwrightGeneratedSharedModule,
+    drillwrightSharedModule,
+    sharedEditorModule,
+    host.sharedModule,
+  );
+  const drillwright = inject(
+    createDefaultModule({ shared }),
+    DrillwrightGeneratedModule,
+    drillwrightModule,
+    editorModule,
+    host.module,
+  );
+  shared.ServiceRegistry.register(drillwright);
+  return { shared, drillwright };
+}

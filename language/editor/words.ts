@@ -1,0 +1,30 @@
+/** The word, text or sign of the syntax tree at a place. */
+import { type CstNode, CstUtils, type LangiumDocument, type LeafCstNode } from "langium";
+import type { Position } from "vscode-languageserver";
+
+/**
+ * The characters that names, units and texts are made of. A cursor in front of one is at that word; a cursor in front of
+ * any other character is at the word before it.
+ */
+export const WORD_CHARACTER = /^[\w\p{L}"°%/-]$/u;
+
+/** The smallest piece of text that the cursor is in or right behind. */
+export function leafAt(document: LangiumDocument, position: Position): LeafCstNode | undefined {
+  const root = document.parseResult.value.$cstNode;
+  return CstUtils.findDeclarationNodeAtOffset(root, document.textDocument.offsetAt(position), WORD_CHARACTER);
+}
+
+/** The whole name that a piece of text belongs to. */
+export function wholeName(leaf: CstNode): CstNode {
+  return CstUtils.getDatatypeNode(leaf) ?? leaf;
+}
+
+/** How a text is written: in quotation marks, with what would end it early escaped. */
+export function quoted(text: string): string {
+  return `"${escapedText(text)}"`;
+}
+
+/** A text as it stands between quotation marks. */
+export function escapedText(text: string): string {
+  return text.replace(/["\\]/g, "\\$&").replace(/\n/g, "\\n").replace(/\r/g, "\\r");
+}
