@@ -26,6 +26,8 @@ export class LspClient {
   private readonly process: ChildProcess;
   private readonly diagnostics = new Map<string, readonly Diagnostic[]>();
   private readonly waiting = new Set<() => void>();
+  /** Why the server is no longer there, if it is not. */
+  private readonly ended: () => string | undefined;
   private readonly versions = new Map<string, number>();
 
   private constructor(
@@ -33,7 +35,9 @@ export class LspClient {
     process: ChildProcess,
     connection: ProtocolConnection,
     capabilities: InitializeResult["capabilities"],
+    ended: () => string | undefined,
   ) {
+    this.ended = ended;
     this.folder = folder;
     this.process = process;
     this.connection = connection;
@@ -60,6 +64,11 @@ export class LspClient {
       new StreamMessageReader(server.stdout as NodeJS.ReadableStream),
       new StreamMessageWriter(server.stdin as NodeJS.WritableStream),
     );
+    let ended: string | undefined;
+    server.once("exit", (code) => {
+      ended = `The server ended with code ${code}.`;
+      connection.dispose(); // answers whatever is still waited for with an error
+    });
     const early: { method: string; params: unknown }[] = [];
     let client: LspClient | undefined;
     connection.onRequest("workspace/configuration", ({ items }: { items: unknown[] }) =>
@@ -68,7 +77,9 @@ export class LspClient {
     connection.onRequest("client/registerCapability", () => null);
     connection.onRequest("workspace/inlayHint/refresh", () => null);
     connection.onRequest("workspace/codeLens/refresh", () => null);
-    const onEvery = connection.onNotification as (handler: (method: string, params: unknown) => void) => void;
+    const onEvery = connection.onNotification as unknown as (
+      handler: (method: string, params: unknown) => void,
+    ) => void;
     onEvery((method, params) => {
       if (client === undefined) early.push({ method, params });
       else client.receive(method, params);
@@ -90,7 +101,7 @@ export class LspClient {
         textDocument: { publishDiagnostics: { relatedInformation: true } },
       },
     });
-    client = new LspClient(folder, server, connection, capabilities);
+    client = new LspClient(folder, server, connection, capabilities, () => ended);
     for (const { method, params } of early) client.receive(method, params);
     await connection.sendNotification("initialized", {});
     return client;
@@ -152,6 +163,8 @@ export class LspClient {
   async until(condition: () => boolean, describe: () => string): Promise<void> {
     const deadline = Date.now() + PATIENCE;
     while (!condition()) {
+      const end = this.ended();
+      if (end !== undefined) throw new Error(end);
       if (Date.now() > deadline) throw new Error(`Waited in vain. There were ${describe()}`);
       await new Promise<void>((resolve) => {
         const timer = setTimeout(resolve, 100);
@@ -163,10 +176,13 @@ export class LspClient {
     }
   }
 
+  /** Ends the server and removes its folder. */
   async stop(): Promise<void> {
-    await this.connection.sendRequest("shutdown");
-    await this.connection.sendNotification("exit");
-    this.connection.dispose();
+    if (this.ended() === undefined) {
+      await this.connection.sendRequest("shutdown");
+      await this.connection.sendNotification("exit");
+      this.connection.dispose();
+    }
     this.process.kill();
     rmSync(this.folder, { recursive: true, force: true });
   }
