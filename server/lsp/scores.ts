@@ -27,7 +27,7 @@ import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 import type { PlanSessions, PracticedSession } from "../../shared/protocol/sessions.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
 import { goalTally } from "../report/summary.ts";
-import { type DataFiles, runSession } from "../scoring/run-session.ts";
+import type { DataFiles } from "../scoring/run-session.ts";
 
 type File = LangiumDocument<Document>;
 
@@ -145,6 +145,8 @@ export class Scores {
       return without("The session's file has mistakes. Mend them to see the score.");
     try {
       const input = this.lowering.session(session);
+      // Importing and scoring are loaded with the first session: most files are opened without one.
+      const { runSession } = await import("../scoring/run-session.ts");
       const report = await runSession(input, this.dataFiles, { version: this.host.version });
       const goals = goalTally(
         report.blocks.flatMap(({ criteria }) => criteria.map(({ verdict }) => verdict)),
