@@ -1,11 +1,26 @@
-/** Bundles the command line and the language server, each to one file: half of what a start costs is finding modules. */
-import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+/** Bundles the command line and the language server: half of what a start from the sources costs is finding modules. */
+import { chmodSync, copyFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { type BuildOptions, build, type Metafile } from "esbuild";
+import { type BuildOptions, build, type Metafile, type Plugin } from "esbuild";
+import { thirdPartyNotices } from "../extension/third-party-notices.ts";
 import { toolVersion } from "./node/version.ts";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
+
+/** Bundles that are loaded when they are needed: the source that is imported, and the file that stands beside it. */
+const SEPARATE = { "./main.ts": "./main.cjs", "../../lsp/main.ts": "./lsp.cjs" } as const;
+
+const separate: Plugin = {
+  name: "separate",
+  setup({ onResolve }) {
+    onResolve({ filter: /main\.ts$/ }, ({ path, kind }) => {
+      const file = SEPARATE[path as keyof typeof SEPARATE];
+      const isLazy = kind === "dynamic-import" || kind === "require-call";
+      return isLazy && file !== undefined ? { path: file, external: true } : undefined;
+    });
+  },
+};
 
 const options = {
   absWorkingDir: root,
@@ -14,46 +29,36 @@ const options = {
   target: "node22",
   format: "cjs",
   minify: true,
-  // Not in the package: names of functions are enough to report a fault, and the sources are public.
-  sourcemap: false,
-  keepNames: false,
   legalComments: "none", // the notices below say it in full
   metafile: true,
   logLevel: "warning",
+  plugins: [separate],
   define: { DRILLWRIGHT_VERSION: JSON.stringify(toolVersion()) },
   logOverride: { "empty-import-meta": "silent" }, // used by programs that run from their sources only
 } as const satisfies BuildOptions;
 
-const commandLine = await build({
-  ...options,
-  entryPoints: ["server/cli/main.ts"],
-  outfile: "dist/cli/drillwright.cjs",
-  banner: { js: "#!/usr/bin/env node" },
-});
-writeNotices(commandLine.metafile, "dist/cli");
+const [, commandLine, languageServer] = await Promise.all([
+  build({
+    ...options,
+    entryPoints: ["server/cli/launch.ts"],
+    outfile: "dist/cli/drillwright.cjs",
+    banner: { js: "#!/usr/bin/env node" },
+    target: "node14", // so that it can tell an old Node that it is too old
+  }),
+  build({ ...options, entryPoints: ["server/cli/main.ts"], outfile: "dist/cli/main.cjs" }),
+  build({ ...options, entryPoints: ["server/lsp/main.ts"], outfile: "dist/extension/server/lsp.cjs" }),
+]);
+chmodSync(join(root, "dist/cli/drillwright.cjs"), 0o755);
+copyFileSync(join(root, "dist/extension/server/lsp.cjs"), join(root, "dist/cli/lsp.cjs"));
 
-const languageServer = await build({
-  ...options,
-  entryPoints: ["server/lsp/main.ts"],
-  outfile: "dist/extension/server/lsp.cjs",
-});
-writeNotices(languageServer.metafile, "dist/extension/server");
+await writeNotices([languageServer.metafile], "dist/extension/server");
+await writeNotices([commandLine.metafile, languageServer.metafile], "dist/cli");
 
-/** The licences of the packages that went into a bundle, as they ask for. */
-function writeNotices({ inputs }: Metafile, folder: string): void {
-  const packages = new Set(Object.keys(inputs).flatMap((input) => packageFolder(input) ?? []));
-  const notices = [...packages].sort().map((path) => notice(join(root, path)));
-  writeFileSync(join(root, folder, "third-party-notices.txt"), notices.join(`\n${"-".repeat(80)}\n\n`));
-}
-
-/** `node_modules/a/node_modules/b` for a file in it. */
-function packageFolder(file: string): string | undefined {
-  return /^.*node_modules\/(?:@[^/]+\/)?[^/]+/.exec(file)?.[0];
-}
-
-function notice(folder: string): string {
-  const { name, version, license } = JSON.parse(readFileSync(join(folder, "package.json"), "utf8"));
-  const files = readdirSync(folder).filter((file) => /^(licen[cs]e|notice)/i.test(file));
-  const texts = files.map((file) => readFileSync(join(folder, file), "utf8").trim());
-  return `${[`${name} ${version} (${license})`, ...texts].join("\n\n")}\n`;
+/** The licences of all that went into these bundles. */
+async function writeNotices(bundles: readonly Metafile[], folder: string): Promise<void> {
+  const inputs = Object.assign({}, ...bundles.map((bundle) => bundle.inputs));
+  writeFileSync(
+    join(root, folder, "third-party-notices.txt"),
+    await thirdPartyNotices({ inputs, outputs: {} }, root),
+  );
 }

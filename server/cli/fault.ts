@@ -8,7 +8,7 @@ export function faultText(error: unknown, words: readonly string[], env: Io["env
   const lines = [
     `drillwright: something went wrong that is our fault, not yours: ${message.split("\n", 1)[0]}`,
   ];
-  if (words.includes("--debug") || (env["DRILLWRIGHT_DEBUG"] ?? "") !== "") {
+  if (words.includes("--debug") || (env.DRILLWRIGHT_DEBUG ?? "") !== "") {
     lines.push(`drillwright ${toolVersion()}, Node ${process.version}, ${process.platform}`, stack ?? "");
   } else {
     lines.push("Please report it to the project, with what the same command says when --debug is added.");

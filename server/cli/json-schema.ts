@@ -1,5 +1,5 @@
 /** JSON schemas made from the schemas the program itself holds to. */
-import * as z from "zod/mini";
+import { $ZodType, registry, toJSONSchema } from "zod/v4/core";
 import * as planModel from "../../shared/plan-model.ts";
 import * as scoreReport from "../../shared/score-report.ts";
 import * as sessionData from "../../shared/session-data.ts";
@@ -7,7 +7,7 @@ import * as checkReport from "../report/check-report.ts";
 import * as scoreOutput from "../report/score-output.ts";
 import type { SchemaName } from "./commands/schema.ts";
 
-const ROOTS: Readonly<Record<SchemaName, z.core.$ZodType>> = {
+const ROOTS: Readonly<Record<SchemaName, $ZodType>> = {
   "plan-model": planModel.PlanModel,
   "score-report": scoreReport.ScoreReport,
   "check-report": checkReport.CheckReport,
@@ -17,15 +17,15 @@ const ROOTS: Readonly<Record<SchemaName, z.core.$ZodType>> = {
 /** The schema as JSON Schema, draft 2020-12. Parts have the names that the program's own types have. */
 export function jsonSchema(name: SchemaName): object {
   const root = ROOTS[name];
-  const named = z.core.registry<{ id: string }>();
+  const named = registry<{ id: string }>();
   for (const [part, schema] of parts()) if (schema !== root) named.add(schema, { id: part });
   // As input: members that a later version adds are no mistake.
-  return z.core.toJSONSchema(root, { metadata: named, io: "input" });
+  return toJSONSchema(root, { metadata: named, io: "input" });
 }
 
-function parts(): [name: string, schema: z.core.$ZodType][] {
+function parts(): [name: string, schema: $ZodType][] {
   const modules = [planModel, sessionData, scoreReport, checkReport, scoreOutput];
   return modules
     .flatMap((module) => Object.entries<unknown>(module))
-    .filter((entry): entry is [string, z.core.$ZodType] => entry[1] instanceof z.core.$ZodType);
+    .filter((entry): entry is [string, $ZodType] => entry[1] instanceof $ZodType);
 }

@@ -1,6 +1,6 @@
 /** The command line without its process: words in, texts and an exit code out. */
 import { EXIT_CODES, type ExitCode } from "../../shared/exit-codes.ts";
-import { PathError } from "../node/find-files.ts";
+import { PathError } from "../node/path-error.ts";
 import { toolVersion } from "../node/version.ts";
 import { printable } from "../report/printable.ts";
 import { paletteFor } from "./colors.ts";

@@ -2,13 +2,9 @@
 import { type Dirent, readdirSync, type Stats, statSync } from "node:fs";
 import { join } from "node:path";
 import { FILE_ENDING } from "../../language/names/use-target.ts";
+import { PathError } from "./path-error.ts";
 import { nameOfPath, pathOfName } from "./path-names.ts";
 import { isMissing, reasonOf } from "./system-errors.ts";
-
-/** A path that was given cannot be used. The message says why and what to do. */
-export class PathError extends Error {
-  override readonly name = "PathError";
-}
 
 /** Folders that hold nobody's plans. Those whose name begins with a dot are left out as well. */
 const SKIPPED = new Set(["node_modules", "dist"]);

@@ -6,7 +6,7 @@ import { createCoreServices, type DrillwrightServices } from "../../language/cor
 import type { Document } from "../../language/generated/ast.ts";
 import { Lowering } from "../../language/lowering/document.ts";
 import type { Finding, FindingSeverity } from "../report/check-report.ts";
-import { PathError } from "./find-files.ts";
+import { PathError } from "./path-error.ts";
 import { nameOfPath } from "./path-names.ts";
 import { planText } from "./plan-text.ts";
 import { isMissing, isSystemError, reasonOf } from "./system-errors.ts";

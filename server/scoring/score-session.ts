@@ -5,7 +5,7 @@
  */
 import { verdictOfAll } from "../../language/criteria/verdict.ts";
 import type { ScoringInput } from "../../shared/plan-model.ts";
-import { SCORE_REPORT_FORMAT, SCORE_REPORT_VERSION, type ScoreReport } from "../../shared/score-report.ts";
+import type { ScoreReport } from "../../shared/score-report.ts";
 import type { SessionData } from "../../shared/session-data.ts";
 import { notesOn } from "./notes.ts";
 import { scoreBlock } from "./score-block.ts";
@@ -18,8 +18,8 @@ export function scoreSession(input: ScoringInput, data: SessionData, tool: { ver
   const sorted = sortShots(plan, data, hand);
   const blocks = sorted.blocks.map((block) => scoreBlock(block, hand, metrics));
   return {
-    format: SCORE_REPORT_FORMAT,
-    version: SCORE_REPORT_VERSION,
+    format: "drillwright/score-report",
+    version: 1,
     tool: tool.version,
     plan: { name: plan.name, location: plan.location },
     session: { name: session.name, date: session.date, location: session.location },

@@ -1,4 +1,5 @@
 import { EXIT_CODES } from "../../../shared/exit-codes.ts";
+import { PathError } from "../../node/path-error.ts";
 import { defineCommand } from "../command.ts";
 import { STDIN, STDIN_FILENAME } from "../stdin.ts";
 
@@ -12,10 +13,7 @@ export const compile = defineCommand({
   options: { "stdin-filename": STDIN_FILENAME },
   examples: [["compile plans/irons.drill > irons.json", "the model of a plan"]],
   async run({ operands: [operand = STDIN], options, errorPalette }, io) {
-    const [{ openProject }, { PathError }] = await Promise.all([
-      import("../open-project.ts"),
-      import("../../node/find-files.ts"),
-    ]);
+    const { openProject } = await import("../open-project.ts");
     const project = await openProject([operand], io, options["stdin-filename"]);
     const [file, ...others] = project.files.filter(({ isGiven }) => isGiven);
     if (file === undefined || others.length > 0) {
