@@ -10,7 +10,7 @@ const extension = extensionFolder();
 export const runs: readonly (SuiteRun & { readonly name: string })[] = [
   {
     name: "in the editor",
-    suite: suite("activation"),
+    suite: suite("editor"),
     extension,
     folder: folder("examples"),
     trusted: true,
@@ -18,18 +18,10 @@ export const runs: readonly (SuiteRun & { readonly name: string })[] = [
   },
   {
     name: "in a folder nobody has vouched for",
-    suite: suite("activation"),
+    suite: suite("editor"),
     extension,
     folder: folder("examples"),
     trusted: false,
     host: "editor",
-  },
-  {
-    name: "in a browser",
-    suite: suite("activation"),
-    extension,
-    folder: folder("examples"),
-    trusted: true,
-    host: "browser",
   },
 ];

@@ -1,0 +1,5 @@
+/** The extension in a real editor. The parts run in this order, in one editor. */
+import "./activation.ts";
+import "./mistakes.ts";
+import "./library.ts";
+import "./verdicts.ts";

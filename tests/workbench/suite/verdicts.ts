@@ -1,0 +1,130 @@
+import assert from "node:assert/strict";
+import { type CodeLens, ConfigurationTarget, commands, type TextDocument, workspace } from "vscode";
+import type { TestingApi } from "../../../extension/testing.ts";
+import { COMMANDS } from "../../../shared/commands.ts";
+import { eventually, test } from "../host/suite-runner.ts";
+import { codeOf, diagnostics, drillwright, fileOf, PLAN, replace, show, VERDICT } from "./support.ts";
+
+/** Line of the plan with a text, and the verdict on it. */
+async function verdictOn(plan: TextDocument, text: string): Promise<string | undefined> {
+  const found = await diagnostics(plan, VERDICT, "the plan has verdicts", (all) => all.length > 0);
+  const line = plan.positionAt(plan.getText().indexOf(text)).line;
+  const verdict = found.find(({ range }) => range.start.line === line);
+  return verdict && codeOf(verdict);
+}
+
+function sessionShown(api: TestingApi, plan: TextDocument): string | undefined {
+  return api.scoresAbout(plan.uri)[0]?.session?.name;
+}
+
+test("verdicts stand on the lines that set the goals", async () => {
+  await drillwright();
+  const plan = await show(PLAN);
+  const found = await diagnostics(plan, VERDICT, "the plan has verdicts", (all) => all.length > 0);
+  const lines = new Set(found.map(({ range }) => plan.lineAt(range.start.line).text.trim()));
+  assert.ok(lines.has("at least 12 of 18 shots on target"));
+  assert.ok(lines.has("median carry at least 150 yd"));
+});
+
+test("the status bar names the session shown, while a plan is shown", async () => {
+  const api = await drillwright();
+  const plan = await show(PLAN);
+  await eventually("the latest session is named", () =>
+    api.statusText()?.includes(sessionShown(api, plan)?.slice(0, 20) ?? "no session"),
+  );
+  await show("README.md");
+  await eventually("nothing is named beside another file", () => api.statusText() === undefined);
+});
+
+test("a session that is picked is shown, and the latest again when that is picked", async () => {
+  const api = await drillwright();
+  const plan = await show(PLAN);
+  const latest = await eventually("a session is shown", () => sessionShown(api, plan));
+  assert.match(latest, /^P-12/);
+  await pick(3, () => sessionShown(api, plan)?.startsWith("P-07"));
+  assert.equal(api.scoresAbout(plan.uri)[0]?.picked, true);
+  await pick(0, () => sessionShown(api, plan) === latest);
+  assert.equal(api.scoresAbout(plan.uri)[0]?.picked, false);
+});
+
+/** Picks from the list of sessions with keys: the latest is entry 0, the others follow, latest first. */
+async function pick(entry: number, isShown: () => boolean | undefined): Promise<void> {
+  const pause = () => new Promise((resolve) => setTimeout(resolve, 250));
+  await eventually(`entry ${entry} is shown`, async () => {
+    // The list comes when the server has answered. Keys that come before reach nothing, and are pressed once more.
+    const command = commands.executeCommand(COMMANDS.pickSession.id);
+    await pause();
+    for (let step = 0; step < entry; step++)
+      await commands.executeCommand("workbench.action.quickOpenSelectNext");
+    await commands.executeCommand("workbench.action.acceptSelectedQuickOpenItem");
+    await Promise.race([command, pause()]);
+    return isShown();
+  });
+}
+
+test("verdicts follow the plan while it is typed", async () => {
+  await drillwright();
+  const plan = await show(PLAN);
+  const goal = "at least 12 of 18 shots on target";
+  const before = await verdictOn(plan, goal);
+  await replace(plan, "club-path within 2°", "club-path within 0°");
+  await eventually("the goal is missed", async () => (await verdictOn(plan, goal)) === "missed");
+  await replace(plan, "club-path within 0°", "club-path within 2°");
+  await eventually("the goal is as it was", async () => (await verdictOn(plan, goal)) === before);
+});
+
+test("verdicts follow the data", async () => {
+  const api = await drillwright();
+  const plan = await show(PLAN);
+  const session = await eventually("a session is shown", () => api.scoresAbout(plan.uri)[0]?.session?.file);
+  const text = new TextDecoder().decode(
+    await workspace.fs.readFile(fileOf(`sessions/${session.split("/").at(-1)}`)),
+  );
+  const data = fileOf(`data/${/data\/([^"]+)"/.exec(text)?.[1]}`);
+  const content = await workspace.fs.readFile(data);
+  const goals = () => JSON.stringify(api.scoresAbout(plan.uri)[0]?.goals);
+  const before = goals();
+  await workspace.fs.writeFile(data, content.subarray(0, content.length / 3));
+  await eventually("the goals come out otherwise", () => goals() !== before);
+  await workspace.fs.writeFile(data, content);
+  await eventually("the goals are as they were", () => goals() === before);
+});
+
+test("one switch hides every verdict", async () => {
+  await drillwright();
+  const plan = await show(PLAN);
+  await diagnostics(plan, VERDICT, "the plan has verdicts", (all) => all.length > 0);
+  const settings = () => workspace.getConfiguration("drillwright", plan.uri);
+  await settings().update("verdicts.show", false, ConfigurationTarget.Workspace);
+  await diagnostics(plan, VERDICT, "the verdicts are hidden", (all) => all.length === 0);
+  await settings().update("verdicts.show", undefined, ConfigurationTarget.Workspace);
+  await diagnostics(plan, VERDICT, "the verdicts are back", (all) => all.length > 0);
+});
+
+test("a line over the plan sums up, and leads to the choice of the session", async () => {
+  await drillwright();
+  const plan = await show(PLAN);
+  await eventually("the plan has its line", async () => {
+    const lenses = await commands.executeCommand<CodeLens[]>("vscode.executeCodeLensProvider", plan.uri);
+    return lenses.some(({ command }) => command?.command === COMMANDS.pickSession.id);
+  });
+});
+
+test("scoring by command leaves the same verdicts", async () => {
+  const api = await drillwright();
+  const plan = await show(PLAN);
+  const before = await eventually(
+    "the plan is scored",
+    () => api.scoresAbout(plan.uri)[0]?.verdict ?? undefined,
+  );
+  await commands.executeCommand(COMMANDS.scoreSession.id);
+  assert.equal(api.scoresAbout(plan.uri)[0]?.verdict, before);
+});
+
+test("a restarted server scores again", async () => {
+  const api = await drillwright();
+  const plan = await show(PLAN);
+  await eventually("the plan is scored", () => api.scoresAbout(plan.uri).length > 0);
+  await commands.executeCommand(COMMANDS.restartServer.id);
+  await eventually("the plan is scored again", () => api.scoresAbout(plan.uri).length > 0);
+});
