@@ -6,6 +6,7 @@
 import { execFile } from "node:child_process";
 import { existsSync } from "node:fs";
 import { mkdir, readdir, rename, rm, writeFile } from "node:fs/promises";
+import { createRequire } from "node:module";
 import { basename, delimiter, dirname, join, relative } from "node:path";
 import { pathToFileURL } from "node:url";
 import { promisify } from "node:util";
@@ -112,7 +113,7 @@ async function chromiumFromNpm(): Promise<string> {
     await installOnce(folder, `a headless Chromium (${name})`, (temporary) =>
       npmInstall(temporary, `${name}@${chromiumPackageVersion}`),
     );
-    const entry = pathToFileURL(join(folder, "node_modules", name, "build", "esm", "index.js")).href;
+    const entry = pathToFileURL(createRequire(join(folder, "package.json")).resolve(name)).href;
     const { default: chromium } = (await import(entry)) as { default: { executablePath(): Promise<string> } };
     const executable = await chromium.executablePath();
     await run(executable, ["--no-sandbox", "--version"]);
