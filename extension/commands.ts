@@ -33,13 +33,13 @@ export function registerCommands(workbench: Workbench): Disposable {
   );
 }
 
-async function tellFailure({ output }: Workbench, name: CommandName, error: unknown): Promise<void> {
-  output.error(`${COMMANDS[name].id}:`, error instanceof Error ? error : String(error));
-  const showLog = l10n.t("Show Log");
+async function tellFailure({ client, output }: Workbench, name: CommandName, error: unknown): Promise<void> {
   const reason = error instanceof Error ? error.message : String(error);
-  const answer = await window.showErrorMessage(
+  output.error(`${COMMANDS[name].id}: ${reason}`);
+  const remedies = client.isRunning() ? [COMMANDS.showOutput] : [COMMANDS.restartServer, COMMANDS.showOutput];
+  const remedy = await window.showErrorMessage(
     l10n.t("“{0}” failed: {1}", COMMANDS[name].title, reason),
-    showLog,
+    ...remedies.map(({ id, title }) => ({ id, title })),
   );
-  if (answer === showLog) output.show();
+  if (remedy !== undefined) await commands.executeCommand(remedy.id);
 }

@@ -1,14 +1,16 @@
 /** The messages of `shared/protocol`, sent and heard through the language client. */
-import type { Disposable } from "vscode";
-import type { LanguageClient } from "vscode-languageclient/node";
+import { type Disposable, l10n } from "vscode";
+import { type LanguageClient, State } from "vscode-languageclient/node";
 import type { NotificationMessage, RequestMessage } from "../shared/protocol/message.ts";
 
-/** Asks the server, once it runs. Rejects when the server cannot answer. */
+/** Asks the server, once it has started. Rejects when it does not run, or cannot answer. */
 export async function ask<Params, Result>(
   client: LanguageClient,
   message: RequestMessage<Params, Result>,
   params: Params,
 ): Promise<Result> {
+  if (client.state === State.Stopped || client.state === State.StartFailed)
+    throw new Error(l10n.t("The language server does not run."));
   return client.sendRequest<Result>(message.method, params);
 }
 

@@ -1,4 +1,5 @@
 /** Packs the staged extension as `dist/drillwright-<version>.vsix`, and refuses to let it grow large. */
+import { existsSync } from "node:fs";
 import { readFile, stat } from "node:fs/promises";
 import { fileURLToPath } from "node:url";
 import { createVSIX } from "@vscode/vsce";
@@ -6,6 +7,8 @@ import { createVSIX } from "@vscode/vsce";
 const LARGEST = 2_000_000;
 
 const dist = new URL("../dist/", import.meta.url);
+if (!existsSync(new URL("extension/server/lsp.cjs", dist)))
+  throw new Error("dist/extension holds no server. Build the server and the extension first.");
 const { version } = JSON.parse(await readFile(new URL("extension/package.json", dist), "utf8"));
 const file = fileURLToPath(new URL(`drillwright-${version}.vsix`, dist));
 

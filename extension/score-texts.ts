@@ -37,6 +37,14 @@ export function longText(score: PlanScore, t: Translate): string {
   return lines.join("\n");
 }
 
+/** That nobody has practised a plan, and what to do about it. */
+export function noSessionText(plan: string, t: Translate): string {
+  return t(
+    "No session has practised “{0}” yet. Declare one: it names the plan, the player, the date and the data.",
+    plan,
+  );
+}
+
 /** How many goals came out how: `3 goals met, 1 missed, 1 undecided`. */
 export function goalsText({ goals }: PlanScore, t: Translate): string {
   const counts = [

@@ -4,6 +4,7 @@ import { selectSession } from "../../shared/protocol/select-session.ts";
 import { type PlanSessions, type PracticedSession, sessions } from "../../shared/protocol/sessions.ts";
 import { spotOf } from "../drill-document.ts";
 import { ask } from "../messages.ts";
+import { noSessionText } from "../score-texts.ts";
 import type { Workbench } from "../workbench.ts";
 
 interface SessionItem extends QuickPickItem {
@@ -29,12 +30,7 @@ export async function pickSession({ client }: Workbench, given?: Declared | Uri)
     return;
   }
   if (chosen.sessions.length === 0) {
-    void window.showInformationMessage(
-      l10n.t(
-        'No session has practised "{0}" yet. Write one: `session "…" { plan "{0}" … }`.',
-        chosen.plan.name,
-      ),
-    );
+    void window.showInformationMessage(noSessionText(chosen.plan.name, l10n.t));
     return;
   }
   const item = await window.showQuickPick(items(chosen), {

@@ -3,7 +3,7 @@ import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 import { score } from "../../shared/protocol/score.ts";
 import { spotOf } from "../drill-document.ts";
 import { ask } from "../messages.ts";
-import { goalsText, scoreAt } from "../score-texts.ts";
+import { goalsText, noSessionText, scoreAt } from "../score-texts.ts";
 import type { Workbench } from "../workbench.ts";
 
 /** How long the outcome stands in the status bar, in milliseconds. */
@@ -30,12 +30,7 @@ function tell(score: PlanScore | undefined): void {
       l10n.t("There is nothing to score here: the file declares no plan, and no session of one."),
     );
   } else if (score.session === null) {
-    void window.showInformationMessage(
-      l10n.t(
-        'No session has practised "{0}" yet. Write one: `session "…" { plan "{0}" … }`.',
-        score.plan.name,
-      ),
-    );
+    void window.showInformationMessage(noSessionText(score.plan.name, l10n.t));
   } else if (score.problem !== null) {
     void window.showWarningMessage(score.problem);
   } else {

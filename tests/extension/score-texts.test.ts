@@ -1,9 +1,17 @@
 import { describe, expect, test } from "vitest";
-import { goalsText, longText, scoreAt, shortText, type Translate } from "../../extension/score-texts.ts";
+import {
+  goalsText,
+  longText,
+  noSessionText,
+  scoreAt,
+  shortText,
+  type Translate,
+} from "../../extension/score-texts.ts";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 
+/** As the editor does it: whatever stands between braces is taken for a place. */
 const english: Translate = (sentence, ...values) =>
-  sentence.replace(/\{(\d)\}/g, (_, place) => String(values[Number(place)]));
+  sentence.replace(/\{([^}]+)\}/g, (braces, place) => String(values[place] ?? braces));
 
 const file = "file:///plans/iron.drill";
 
@@ -55,6 +63,10 @@ describe("in full", () => {
     expect(longText(score({ session: null }), english)).toBe(
       "Plan: Iron\nNo session has practised this plan yet.",
     );
+  });
+
+  test("what to do when nobody has practised a plan", () => {
+    expect(noSessionText("Iron", english)).toMatch(/^No session has practised “Iron” yet\. Declare one/);
   });
 
   test("only goals that came out so are named", () => {

@@ -2,6 +2,7 @@ import assert from "node:assert/strict";
 import { type CodeLens, ConfigurationTarget, commands, type TextDocument, workspace } from "vscode";
 import type { TestingApi } from "../../../extension/testing.ts";
 import { COMMANDS } from "../../../shared/commands.ts";
+import type { ShowRows } from "../../../shared/protocol/show-rows.ts";
 import { eventually, test } from "../host/suite-runner.ts";
 import { codeOf, diagnostics, drillwright, fileOf, PLAN, replace, show, VERDICT } from "./support.ts";
 
@@ -127,4 +128,19 @@ test("a restarted server scores again", async () => {
   await eventually("the plan is scored", () => api.scoresAbout(plan.uri).length > 0);
   await commands.executeCommand(COMMANDS.restartServer.id);
   await eventually("the plan is scored again", () => api.scoresAbout(plan.uri).length > 0);
+});
+
+test("the rows behind a verdict are opened beside its line", async () => {
+  await drillwright();
+  const plan = await show(PLAN);
+  const data = fileOf("data/p07-start-line.csv");
+  const row = { start: { line: 5, character: 0 }, end: { line: 5, character: 1 } };
+  const isOpen = () => workspace.textDocuments.some(({ uri }) => uri.toString() === data.toString());
+  assert.equal(isOpen(), false);
+  await commands.executeCommand(COMMANDS.showRows.id, {
+    file: plan.uri.toString(),
+    position: { line: 33, character: 6 },
+    rows: [{ file: data.toString(), range: row }],
+  } satisfies ShowRows);
+  await eventually("the data is shown", isOpen);
 });
