@@ -59,24 +59,15 @@ export class FileOffers {
     const folder = token.typed.slice(0, token.typed.lastIndexOf("/") + 1);
     const uri = UriUtils.resolvePath(UriUtils.dirname(document.uri), folder || ".");
     const entries = await this.fileSystem.readDirectory(uri).catch(() => []);
-    const items = entries
-      .map((entry) => ({ entry, name: UriUtils.basename(entry.uri) }))
+    const paths = entries
+      .map((entry) => ({ isFolder: entry.isDirectory, name: UriUtils.basename(entry.uri) }))
       .filter(({ name }) => !name.startsWith(".") && !name.endsWith(FILE_ENDING))
-      .filter(({ entry }) => entry.isFile || token.quotes !== "none")
-      .map(({ entry, name }) => ({ entry, path: `${folder}${name}${entry.isDirectory ? "/" : ""}` }))
-      .filter(({ path }) => place.matches(path))
-      .sort((a, b) => (a.path < b.path ? -1 : 1))
-      .map(({ entry, path }, index): CompletionItem => {
-        const edit = textEdit(place, path);
-        // The path goes on behind a folder: its text stays open.
-        const newText = entry.isDirectory ? path : edit.newText;
-        return {
-          label: path,
-          kind: entry.isDirectory ? CompletionItemKind.Folder : CompletionItemKind.File,
-          textEdit: { ...edit, newText },
-          sortText: sortText(RANK.names, index),
-        };
-      });
+      .map(({ isFolder, name }) => `${folder}${name}${isFolder ? "/" : ""}`)
+      .sort();
+    if (/^(\.\.\/)*$/.test(folder)) paths.push(`${folder}../`);
+    const items = paths
+      .filter((path) => place.matches(path) && !(token.quotes === "none" && path.endsWith("/")))
+      .map((path, index) => tableItem(place, path, index));
     return { items: items.slice(0, MOST_FILES), isIncomplete: items.length > MOST_FILES };
   }
 
@@ -89,6 +80,18 @@ export class FileOffers {
       .find((file) => file.use === use)
       ?.uri.toString();
   }
+}
+
+function tableItem(place: Place, path: string, index: number): CompletionItem {
+  const isFolder = path.endsWith("/");
+  const edit = textEdit(place, path);
+  return {
+    label: path,
+    kind: isFolder ? CompletionItemKind.Folder : CompletionItemKind.File,
+    // The path goes on behind a folder: its text stays open.
+    textEdit: isFolder ? { ...edit, newText: path } : edit,
+    sortText: sortText(RANK.names, index),
+  };
 }
 
 /** How many folders lie between. */

@@ -10,8 +10,9 @@ type Element = GrammarAST.AbstractElement;
 export function phrasesAt(place: Place): Offers {
   if (place.token.quotes !== "none") return NOTHING;
   const items = new Map<string, CompletionItem>();
-  for (const expectation of place.expected) {
+  for (const [index, expectation] of place.expected.entries()) {
     if (!GrammarAST.isKeyword(expectation) || isAlsoAName(expectation)) continue;
+    if (isSingular(expectation) && !/\b1\s*$/.test(place.statement)) continue;
     const rank = place.startsAnew.has(expectation) ? RANK.nextStatement : RANK.phrases;
     const documentation = keywordDocumentation(expectation);
     for (const phrase of phrasesFrom(expectation)) {
@@ -20,12 +21,19 @@ export function phrasesAt(place: Place): Offers {
         label: phrase,
         kind: CompletionItemKind.Keyword,
         textEdit: wordEdit(place, phrase),
-        sortText: sortText(rank, items.size),
+        sortText: sortText(rank, index),
         ...(documentation === undefined ? {} : { documentation: { kind: "markdown", value: documentation } }),
       });
     }
   }
   return { items: [...items.values()], isIncomplete: false };
+}
+
+/** Whether the grammar has the word in the plural as well: `shot` of `shots`. */
+function isSingular(keyword: GrammarAST.Keyword): boolean {
+  const choice: AstNode = keyword.$container;
+  if (!GrammarAST.isAlternatives(choice)) return false;
+  return choice.elements.some((other) => GrammarAST.isKeyword(other) && other.value === `${keyword.value}s`);
 }
 
 /** Keywords that the grammar lets stand where any name can: nobody looks for `effort` when naming something. */

@@ -113,7 +113,7 @@ export const SNIPPETS: Readonly<Record<string, readonly Snippet[]>> = {
 export function snippetsAt(place: Place): Offers {
   if (!place.client.snippets || place.token.quotes !== "none" || !isAtEndOfLine(place)) return NOTHING;
   const items: CompletionItem[] = [];
-  for (const expectation of place.expected) {
+  for (const [index, expectation] of place.expected.entries()) {
     const isKeyword = GrammarAST.isKeyword(expectation);
     for (const { label, detail, body } of snippetsOf(expectation)) {
       if (!place.matches(label)) continue;
@@ -125,7 +125,7 @@ export function snippetsAt(place: Place): Offers {
         kind: CompletionItemKind.Snippet,
         insertTextFormat: InsertTextFormat.Snippet,
         textEdit: wordEdit(place, body),
-        sortText: sortText(place.startsAnew.has(expectation) ? RANK.nextStatement : rank, items.length),
+        sortText: sortText(place.startsAnew.has(expectation) ? RANK.nextStatement : rank, index),
       });
     }
   }

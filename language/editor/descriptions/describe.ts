@@ -1,6 +1,7 @@
 /** What a declaration is, in Markdown. A type of declaration that is missing here does not compile. */
 import type { AstNode } from "langium";
 import type { Block, Declaration, Direction, UnitName } from "../../generated/ast.ts";
+import { documented } from "./markdown.ts";
 import { describeBlock, describePlan, describePlayer, describeSession, describeSource } from "./practice.ts";
 import {
   describeClub,
@@ -34,5 +35,5 @@ const DESCRIPTIONS: {
 /** @param documentation the text of the declaration's doc comment, if it has one. */
 export function describe(node: AstNode, documentation: string | undefined): string | undefined {
   const description = DESCRIPTIONS[node.$type as Described["$type"]];
-  return description?.(node as never, documentation);
+  return description?.(node as never, documentation && documented(documentation));
 }

@@ -6,7 +6,12 @@ export function plain(text: string): string {
 }
 
 export function code(text: string): string {
-  return `\`${text}\``;
+  return text.includes("`") ? `\`\` ${text} \`\`` : `\`${text}\``;
+}
+
+/** A doc comment; where its content comes from stands in a paragraph of its own. */
+export function documented(documentation: string): string {
+  return documentation.replace(/\n +/g, "\n").replace(/\n(?=Source: )/, "\n\n");
 }
 
 /** How something is declared, coloured as in a file. */

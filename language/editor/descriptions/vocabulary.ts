@@ -77,9 +77,12 @@ export function describeUnit(name: UnitName, _documentation: string | undefined)
 export function worthOf(name: UnitName): string {
   const [si] = dimensionOfUnit(name).units;
   if (si === undefined || name.$container === si) return `the SI unit of ${dimensionOfUnit(name).name}`;
-  const symbol = primarySymbol(si);
   const factor = Number(factorOf(name.$container).toPrecision(10));
-  return `1 ${name.name} is ${factor}${symbol === "" ? "" : ` ${symbol}`}`;
+  return `${amount(1, name.name)} is ${amount(factor, primarySymbol(si))}`;
+}
+
+function amount(value: number, unit: string): string {
+  return unit === "" || unit.startsWith("°") ? `${value}${unit}` : `${value} ${unit}`;
 }
 
 export function describeClub(club: Club, documentation: string | undefined): string {
