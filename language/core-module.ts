@@ -17,8 +17,9 @@ import { DrillwrightDocumentBuilder } from "./names/document-builder.ts";
 import { Names } from "./names/names.ts";
 import { DrillwrightScopeComputation } from "./names/scope-computation.ts";
 import { DrillwrightScopeProvider } from "./names/scope-provider.ts";
-import { DrillwrightLexerErrorMessages, DrillwrightParserErrorMessages } from "./syntax/error-messages.ts";
+import { DrillwrightParserErrorMessages } from "./syntax/error-messages.ts";
 import { createGuardedParser } from "./syntax/guarded-parser.ts";
+import { DrillwrightTokenBuilder } from "./syntax/slip-tokens.ts";
 
 /** What the language adds to the framework's services. */
 export interface DrillwrightAddedServices {
@@ -35,7 +36,7 @@ export const drillwrightModule: Module<
   parser: {
     LangiumParser: (services) => createGuardedParser(services),
     ParserErrorMessageProvider: () => new DrillwrightParserErrorMessages(),
-    LexerErrorMessageProvider: () => new DrillwrightLexerErrorMessages(),
+    TokenBuilder: () => new DrillwrightTokenBuilder(),
   },
   references: {
     ScopeComputation: (services) => new DrillwrightScopeComputation(services),

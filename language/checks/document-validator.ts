@@ -7,13 +7,14 @@ import {
   type DocumentValidator,
   interruptAndCheck,
   type LangiumDocument,
-  type ParseResult,
   type ValidationOptions,
 } from "langium";
 import type { DrillwrightServices } from "../core-module.ts";
 import { type Document, isBlock } from "../generated/ast.ts";
 import { CHECKS } from "../generated/checks.ts";
 import type { Names } from "../names/names.ts";
+import type { Explanation } from "../syntax/slip.ts";
+import { syntaxErrors } from "../syntax/syntax-errors.ts";
 import { type Check, type Finding, type Fix, type Severity, severityOf, type TextRange } from "./check.ts";
 import { cstOf } from "./edits.ts";
 
@@ -56,8 +57,9 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
     _options?: ValidationOptions,
     cancelToken?: Cancellation.CancellationToken,
   ): Promise<Diagnostic[]> {
-    const diagnostics = syntaxDiagnostics(document.parseResult);
-    const broken = brokenParts(document.parseResult);
+    const errors = syntaxErrors(document.parseResult);
+    const diagnostics = syntaxDiagnostics(errors);
+    const broken = brokenParts(document, errors);
     const report = (entry: Entry) => (finding: Finding) => {
       diagnostics.push(toDiagnostic(entry, finding));
     };
@@ -123,56 +125,29 @@ function rangeOf(cst: CstNode | undefined): TextRange {
   return { start, end: { line: start.line, character: start.character + firstLine.trimEnd().length } };
 }
 
-function syntaxDiagnostics({ lexerErrors, parserErrors }: ParseResult): Diagnostic[] {
-  const diagnostics: Diagnostic[] = [];
-  const add = (message: string, range: TextRange) => {
-    diagnostics.push({
-      message,
-      range,
-      severity: SEVERITY_NUMBERS.error,
-      code: SYNTAX_CODE,
-      source: MISTAKE_SOURCE,
-      data: { fixes: [] } satisfies DiagnosticData,
-    });
-  };
-  for (const error of lexerErrors) {
-    const start = { line: (error.line ?? 1) - 1, character: (error.column ?? 1) - 1 };
-    add(error.message, { start, end: { line: start.line, character: start.character + error.length } });
-  }
-  for (const error of parserErrors) {
-    const previous = "previousToken" in error ? (error.previousToken as typeof error.token) : undefined;
-    const token = Number.isFinite(error.token.startLine) ? error.token : previous;
-    if (token !== undefined && Number.isFinite(token.startLine)) {
-      add(error.message, {
-        start: { line: (token.startLine ?? 1) - 1, character: (token.startColumn ?? 1) - 1 },
-        end: { line: (token.endLine ?? 1) - 1, character: token.endColumn ?? 1 },
-      });
-    } else {
-      add(error.message, { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } });
-    }
-  }
-  return diagnostics;
+function syntaxDiagnostics(errors: readonly Explanation[]): Diagnostic[] {
+  return errors.map(({ message, range, fixes }) => ({
+    message,
+    range,
+    severity: SEVERITY_NUMBERS.error,
+    code: SYNTAX_CODE,
+    source: MISTAKE_SOURCE,
+    data: { fixes: fixes ?? [] } satisfies DiagnosticData,
+  }));
 }
 
 /**
  * The smallest blocks and declarations that hold a syntax error. What is missing in them is not looked at: one mistake,
  * one message.
  */
-function brokenParts({ value, parserErrors, lexerErrors }: ParseResult): ReadonlySet<AstNode> {
+function brokenParts(document: LangiumDocument, errors: readonly Explanation[]): ReadonlySet<AstNode> {
   const broken = new Set<AstNode>();
-  const offsets = [
-    ...lexerErrors.map((error) => error.offset),
-    ...parserErrors.flatMap((error) => {
-      const previous = "previousToken" in error ? (error.previousToken as typeof error.token) : undefined;
-      return [error.token.startOffset, previous?.startOffset];
-    }),
-  ].filter((offset) => offset !== undefined && Number.isFinite(offset));
-  if (offsets.length === 0) return broken;
-  const parts = [...((value as Document).declarations ?? []), ...((value as Document).uses ?? [])];
-  for (const part of parts) {
-    const inner = "statements" in part ? part.statements.filter(isBlock) : [];
-    const holding = (node: AstNode) => offsets.some((offset) => holds(node, offset as number));
-    const brokenBlocks = inner.filter(holding);
+  if (errors.length === 0) return broken;
+  const offsets = errors.map(({ range }) => document.textDocument.offsetAt(range.start));
+  const root = document.parseResult.value as Document;
+  for (const part of [...(root.declarations ?? []), ...(root.uses ?? [])]) {
+    const holding = (node: AstNode) => offsets.some((offset) => holds(node, offset));
+    const brokenBlocks = "statements" in part ? part.statements.filter(isBlock).filter(holding) : [];
     for (const block of brokenBlocks) broken.add(block);
     if (brokenBlocks.length === 0 && holding(part)) broken.add(part);
   }

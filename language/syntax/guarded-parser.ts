@@ -1,19 +1,21 @@
 /** Keeps the parser from being hurt by what is not a plan at all. */
 import {
   type AstNode,
-  createLangiumParser,
   type LangiumCoreServices,
   type LangiumParser,
   type ParseResult,
   type ParserOptions,
+  prepareLangiumParser,
 } from "langium";
+import type { DrillwrightParserErrorMessages } from "./error-messages.ts";
+import { recoverByStatement } from "./recovery.ts";
 
 /** Longest text that is parsed, in UTF-16 code units. The syntax tree takes about a hundred times as much memory. */
 export const LONGEST_TEXT = 1_000_000;
 
 /** A parser that answers every text with a tree: an empty one and an error where the text is too long or nested too deeply. */
 export function createGuardedParser(services: LangiumCoreServices): LangiumParser {
-  const guarded = createLangiumParser(services);
+  const guarded = createRecoveringParser(services);
   let parse = guarded.parse.bind(guarded);
   guarded.parse = <T extends AstNode>(text: string, options?: ParserOptions): ParseResult<T> => {
     if (text.length > LONGEST_TEXT) {
@@ -26,12 +28,20 @@ export function createGuardedParser(services: LangiumCoreServices): LangiumParse
       return parse<T>(text, options);
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
-      const fresh = createLangiumParser(services); // the old one was left in the middle of its work
+      const fresh = createRecoveringParser(services); // the old one was left in the middle of its work
       parse = fresh.parse.bind(fresh);
       return refused(parse<T>(""), "This file is nested too deeply to be read. Check its brackets.");
     }
   };
   return guarded;
+}
+
+function createRecoveringParser(services: LangiumCoreServices): LangiumParser {
+  const parser = prepareLangiumParser(services);
+  const messages = services.parser.ParserErrorMessageProvider as DrillwrightParserErrorMessages;
+  recoverByStatement(parser, services.Grammar, () => messages.expected);
+  parser.finalize();
+  return parser;
 }
 
 function refused<T extends AstNode>(empty: ParseResult<T>, message: string): ParseResult<T> {

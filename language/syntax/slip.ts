@@ -1,0 +1,75 @@
+/** A place where the parser could not go on, and what is said about it. */
+import type { Fix, TextRange } from "../checks/check.ts";
+import type { StatementLoop, StatementLoops } from "./statement-loops.ts";
+import { hasPlace, nameOf, startsLine, type Token, type TokenType } from "./tokens.ts";
+
+/** What the parser saw. */
+export interface Slip {
+  /** All tokens of the file. */
+  readonly tokens: readonly Token[];
+  /** Where in them it stopped; their number at the end of the file. */
+  readonly at: number;
+  /** What could have followed there, as starts of paths. Empty where a statement was expected. */
+  readonly paths: readonly (readonly TokenType[])[];
+  /** The rules it was in, from the file inwards. */
+  readonly rules: readonly string[];
+  /** The statements that were expected, where none of them starts here. */
+  readonly loop: StatementLoop | undefined;
+  readonly grammar: GrammarWords;
+}
+
+/** What has to be known of the grammar to say what somebody meant. */
+export interface GrammarWords {
+  readonly loops: StatementLoops;
+  /** The keywords that each rule writes down. */
+  readonly keywords: ReadonlyMap<string, readonly string[]>;
+}
+
+/** The token that does not fit, and what would. */
+export interface Misfit {
+  readonly slip: Slip;
+  /** Undefined at the end of the file. */
+  readonly token: Token | undefined;
+  readonly index: number;
+  /** Keywords and names of terminals. */
+  readonly expected: readonly string[];
+}
+
+/** What is said, about which place, and how to put it right. */
+export interface Explanation {
+  readonly message: string;
+  readonly range: TextRange;
+  readonly fixes?: readonly Fix[];
+  /** It may come from a brace that is wrong before it, and others of its kind from the same brace. */
+  readonly follows?: boolean;
+}
+
+/** Knows one kind of slip by sight. */
+export type Recogniser = (misfit: Misfit) => Explanation | undefined;
+
+/** The parser stops where it has to choose; the token that does not fit can come later, on a path it could have taken. */
+export function misfitOf(slip: Slip): Misfit {
+  const { tokens, at, paths, loop } = slip;
+  let furthest = 0;
+  let expected = new Set<string>(loop?.starters);
+  for (const path of paths) {
+    let length = 0;
+    while (length < path.length && tokens[at + length]?.tokenType === path[length]) length++;
+    const next = path[length];
+    if (next === undefined || length < furthest) continue;
+    if (length > furthest) {
+      furthest = length;
+      expected = new Set();
+    }
+    expected.add(nameOf(next));
+  }
+  const index = Math.min(at + furthest, tokens.length);
+  return { slip, token: tokens[index], index, expected: [...expected] };
+}
+
+/** The token before the one that does not fit, where the statement could have gone on behind it. */
+export function brokenOff({ slip, token, index }: Misfit): Token | undefined {
+  const before = slip.tokens[index - 1];
+  if (slip.loop !== undefined || !hasPlace(before)) return undefined;
+  return token === undefined || startsLine(token, before) ? before : undefined;
+}

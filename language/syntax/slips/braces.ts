@@ -1,0 +1,108 @@
+/** Braces that are missing, or one too many. */
+import type { GrammarWords, Recogniser, Slip } from "../slip.ts";
+import { firstOfLine, hasPlace, nameOf, rangeOf, startsLine, type Token } from "../tokens.ts";
+
+/** Statements of a block whose { is not there. */
+export const missingBrace: Recogniser = ({ slip, token, index }) => {
+  const before = slip.tokens[index - 1];
+  if (token === undefined || slip.loop === undefined || !hasPlace(before) || !startsLine(token, before)) {
+    return undefined;
+  }
+  const line = slip.tokens.slice(firstOfLine(slip.tokens, index - 1), index);
+  const opener = line[0]?.image;
+  const home = [...slip.grammar.loops.values()].find((loop) => loop.opener === opener);
+  if (home === undefined || home === slip.loop || line.some(({ image }) => image === "{")) return undefined;
+  if (!home.starters.has(nameOf(token.tokenType))) return undefined;
+  const { end } = rangeOf(before);
+  return {
+    message: `The { of this \`${opener}\` is missing at the end of its line.`,
+    range: rangeOf(line[0] as Token, before),
+    follows: true,
+    fixes: [{ title: "Write {", edits: [{ range: { start: end, end }, newText: " {" }] }],
+  };
+};
+
+/** A block that is still open where the next one starts, or where the file ends. */
+export const unclosedBrace: Recogniser = ({ slip, token, index, expected }) => {
+  if (!expected.includes("}") || (token !== undefined && !startsLine(token, slip.tokens[index - 1]))) {
+    return undefined;
+  }
+  const open = unclosedBefore(slip, index);
+  const last = slip.tokens[index - 1];
+  if (open === undefined || !hasPlace(last)) return undefined;
+  const opening = slip.tokens[open] as Token;
+  const first = slip.tokens[firstOfLine(slip.tokens, open)];
+  const indentation = " ".repeat((first?.startColumn ?? 1) - 1);
+  const { end } = rangeOf(last);
+  return {
+    message: `This { is not closed. Put a } below the last line that belongs to ${nameOfPart(slip.tokens, open)}.`,
+    range: rangeOf(opening),
+    // Where the } of a part inside closed this one, it is the inner part that the } was meant for: no place is certain.
+    fixes: isInnermost(slip.tokens, open, index)
+      ? [
+          {
+            title: "Close it here",
+            edits: [{ range: { start: end, end }, newText: `\n${indentation}}` }],
+          },
+        ]
+      : [],
+  };
+};
+
+export const braceTooMany: Recogniser = ({ slip, token }) => {
+  if (token?.image !== "}" || slip.loop === undefined) return undefined;
+  const range = rangeOf(token);
+  return {
+    message: "This } is one too many: nothing is open here. Take it out, or look for one too many above.",
+    range,
+    follows: true,
+    fixes: [{ title: "Take it out", edits: [{ range, newText: "" }] }],
+  };
+};
+
+/**
+ * The { that lacks its }: of a pair whose } stands further left than the line of its {, that {, because the } was
+ * meant for a part around it. Where all pairs fit, the last { that is open.
+ */
+function unclosedBefore({ tokens, grammar }: Slip, end: number): number | undefined {
+  const open: number[] = [];
+  for (let index = startOfDeclaration(tokens, grammar, end); index < end; index++) {
+    const token = tokens[index] as Token;
+    if (token.image === "{") open.push(index);
+    if (token.image !== "}") continue;
+    const opening = open.pop();
+    if (opening === undefined || !startsLine(token, tokens[index - 1])) continue;
+    if ((token.startColumn ?? 1) < (tokens[firstOfLine(tokens, opening)]?.startColumn ?? 1)) return opening;
+  }
+  return open.at(-1);
+}
+
+/** The last declaration that starts before `end`, going by what stands at the very left. */
+function startOfDeclaration(tokens: readonly Token[], { loops }: GrammarWords, end: number): number {
+  const file = [...loops.values()].find(({ opener }) => opener === undefined);
+  for (let index = end - 1; index > 0; index--) {
+    const token = tokens[index] as Token;
+    if (token.startColumn === 1 && file?.starters.has(token.image)) return index;
+  }
+  return 0;
+}
+
+function isInnermost(tokens: readonly Token[], open: number, end: number): boolean {
+  let depth = 0;
+  for (let index = open; index < end; index++) {
+    if (tokens[index]?.image === "{") depth++;
+    if (tokens[index]?.image === "}" && --depth === 0) return false;
+  }
+  return true;
+}
+
+/** `block "Gate"`: the words between the start of the line and the brace. */
+function nameOfPart(tokens: readonly Token[], open: number): string {
+  const words: string[] = [];
+  for (let index = open - 1; index >= 0 && words.length < 2; index--) {
+    const token = tokens[index] as Token;
+    if (token.image.startsWith('"') || startsLine(token, tokens[index - 1])) words.unshift(token.image);
+    if (startsLine(token, tokens[index - 1])) break;
+  }
+  return words.length === 0 ? "it" : words.join(" ");
+}

@@ -1,0 +1,160 @@
+/** Characters and numbers as other places have them: curly quotation marks, decimal commas, signs for words. */
+
+import type { Misfit, Recogniser } from "../slip.ts";
+import { SLIP } from "../slip-tokens.ts";
+import { lastOfLine, nameOf, rangeOf, type Token, touch } from "../tokens.ts";
+
+const typeOf = (token: Token | undefined) => (token === undefined ? undefined : nameOf(token.tokenType));
+
+export const unclosedText: Recogniser = ({ token }) => {
+  if (token === undefined || typeOf(token) !== SLIP.unclosedText) return undefined;
+  const text = token.image.trimEnd();
+  const closed = `${text.replace(/\s*\{$/, "")}"${text.endsWith("{") ? " {" : ""}`;
+  const range = rangeOf(token);
+  return {
+    message: 'This text is not closed. Put a " at its end, on the same line.',
+    range: { start: range.start, end: { ...range.end, character: range.start.character + text.length } },
+    fixes: [{ title: `Write ${closed}`, edits: [{ range, newText: closed }] }],
+  };
+};
+
+export const otherQuotationMarks: Recogniser = ({ token }) => {
+  if (token === undefined) return undefined;
+  if (typeOf(token) !== SLIP.curlyText && typeOf(token) !== SLIP.singleQuotedText) return undefined;
+  const text = `"${token.image.replace(/^.|[”“‟„«»'"]$/gu, "").replaceAll('"', "'")}"`;
+  return {
+    message: `Texts stand in straight double quotation marks: write ${text}.`,
+    range: rangeOf(token),
+    fixes: [{ title: `Write ${text}`, edits: [{ range: rangeOf(token), newText: text }] }],
+  };
+};
+
+export const unclosedComment: Recogniser = ({ token }) => {
+  if (token === undefined || typeOf(token) !== SLIP.unclosedComment) return undefined;
+  const { start } = rangeOf(token);
+  return {
+    message: "This comment is not closed, so the rest of the file is part of it. Put */ at its end.",
+    range: { start, end: { line: start.line, character: start.character + 2 } },
+  };
+};
+
+const COMPARISONS: Readonly<Record<string, string>> = {
+  "<": "below",
+  ">": "above",
+  "<=": "at most",
+  ">=": "at least",
+  "≤": "at most",
+  "≥": "at least",
+};
+
+export const comparison: Recogniser = ({ token }) => {
+  const words = token && typeOf(token) === SLIP.comparison ? COMPARISONS[token.image] : undefined;
+  if (token === undefined || words === undefined) return undefined;
+  return {
+    message: `\`${token.image}\` is said in words: write \`${words}\`.`,
+    range: rangeOf(token),
+    fixes: [{ title: `Write ${words}`, edits: [{ range: rangeOf(token), newText: words }] }],
+  };
+};
+
+/** `70 percent of shots`. */
+export const percentInWords: Recogniser = ({ token, expected }) => {
+  if (token?.image !== "percent" || !expected.includes("%")) return undefined;
+  const range = rangeOf(token);
+  return {
+    message: "A share of shots is written with the sign: `70 % of shots`.",
+    range,
+    fixes: [{ title: "Write %", edits: [{ range, newText: "%" }] }],
+  };
+};
+
+/** `2,5°` for 2.5°, and `1,200 rpm` for 1200 rpm. */
+export const decimalComma: Recogniser = ({ slip, token, index }) => {
+  const before = slip.tokens[index - 1];
+  const after = slip.tokens[index + 1];
+  if (token?.image !== "," || typeOf(before) !== "NUMBER" || typeOf(after) !== "NUMBER") return undefined;
+  if (!before || !after || !touch(before, token) || !touch(token, after)) return undefined;
+  const decimal = `${before.image}.${after.image}`;
+  const whole = before.image + after.image;
+  const isThousands = /^\d{1,3}$/.test(before.image) && /^\d{3}(\.\d+)?$/.test(after.image);
+  const numbers = isThousands ? [whole, decimal] : [decimal];
+  const range = rangeOf(before, after);
+  return {
+    message: `Numbers have a decimal point and nothing between thousands: write ${numbers.join(" or ")}.`,
+    range,
+    fixes: numbers
+      .filter((number) => /^\d+(\.\d+)?$/.test(number))
+      .map((number) => ({ title: `Write ${number}`, edits: [{ range, newText: number }] })),
+  };
+};
+
+/** `-2°` and `+2°`. */
+export const sign: Recogniser = ({ slip, token, index, expected }) => {
+  const number = slip.tokens[index + 1];
+  if (token === undefined || number === undefined || !expected.includes("NUMBER")) return undefined;
+  const isMinus = token.image === "-" || typeOf(token) === SLIP.dash;
+  if ((!isMinus && token.image !== "+") || typeOf(number) !== "NUMBER") return undefined;
+  const range = rangeOf(token, number);
+  const advice = "Amounts have no sign. A word behind the unit says the direction, as in `2° left`";
+  if (isMinus) return { message: `${advice}: write the word instead of the minus.`, range };
+  return {
+    message: `${advice}: take the plus out.`,
+    range,
+    fixes: [
+      { title: `Write ${number.image}`, edits: [{ range: rangeOf(token, number), newText: number.image }] },
+    ],
+  };
+};
+
+/** `date 12.10.2026` or `date 2026-1-5`. */
+export const dateInOtherOrder: Recogniser = ({ slip, token, index, expected }) => {
+  if (token === undefined || !expected.includes("DATE") || typeOf(token) !== "NUMBER") return undefined;
+  const last = slip.tokens[lastOfLine(slip.tokens, index)] as Token;
+  const range = rangeOf(token, last);
+  const written = slip.tokens.slice(index, lastOfLine(slip.tokens, index) + 1).map(({ image }) => image);
+  const date = isoDate(written.join(""));
+  return {
+    message: `A date is written year-month-day: ${date ?? "2026-10-12"}.`,
+    range,
+    fixes: date === undefined ? [] : [{ title: `Write ${date}`, edits: [{ range, newText: date }] }],
+  };
+};
+
+function isoDate(text: string): string | undefined {
+  const parts =
+    /^(?<year>\d{4})[-./](?<month>\d{1,2})[-./](?<day>\d{1,2})$/.exec(text)?.groups ??
+    /^(?<day>\d{1,2})\.(?<month>\d{1,2})\.(?<year>\d{4})$/.exec(text)?.groups;
+  if (parts === undefined) return undefined;
+  const { year = "", month = "", day = "" } = parts;
+  return `${year}-${month.padStart(2, "0")}-${day.padStart(2, "0")}`;
+}
+
+/** Marks that other notations put at the end of a line, behind a word or before a comment. */
+export const mark: Recogniser = ({ slip, token, index }: Misfit) => {
+  if (token === undefined || typeOf(token) !== SLIP.unknown) return undefined;
+  const range = rangeOf(token);
+  if (token.image === "#") {
+    const last = slip.tokens[lastOfLine(slip.tokens, index)] as Token;
+    return {
+      message: "A comment starts with //.",
+      range: rangeOf(token, last),
+      fixes: [{ title: "Write //", edits: [{ range, newText: "//" }] }],
+    };
+  }
+  const advice: Readonly<Record<string, string>> = {
+    ";": "A statement ends with its line: take the ; out.",
+    ".": "A statement ends with its line: take the full stop out.",
+    ":": "No : stands between the words of a statement: take it out.",
+  };
+  const message = advice[token.image];
+  if (message !== undefined)
+    return {
+      message,
+      range,
+      fixes: [{ title: `Take the ${token.image} out`, edits: [{ range, newText: "" }] }],
+    };
+  return {
+    message: `\`${token.image}\` means nothing here. Take it out, or put it in quotation marks if it belongs to a text.`,
+    range,
+  };
+};

@@ -1,0 +1,137 @@
+/** Words that are misspelt, stand in the wrong place, or have quotation marks where none belong. */
+import { nearest } from "../nearest.ts";
+import type { Misfit, Recogniser } from "../slip.ts";
+import { lastOfLine, nameOf, rangeOf, startsLine, type Token } from "../tokens.ts";
+
+const NAME = /^\p{L}[\p{L}\p{N}_/-]*$/u;
+
+const isKeyword = (token: Token) => nameOf(token.tokenType) === token.image;
+
+/** Whether a word of the grammar is written with letters. */
+const isWord = (text: string) => /^[a-z][a-z-]*$/.test(text);
+
+/** `plan Gate {` and `cue Brush the grass`. */
+export const missingQuotationMarks: Recogniser = ({ slip, token, index, expected }) => {
+  const { tokens } = slip;
+  if (token === undefined || !expected.includes("STRING") || startsLine(token, tokens[index - 1])) {
+    return undefined;
+  }
+  if (token.image === "{" || token.image === "}") return undefined;
+  const line = tokens.slice(index, lastOfLine(tokens, index) + 1);
+  const brace = line.findIndex(({ image }) => image === "{");
+  const text = brace < 0 ? line : line.slice(0, brace);
+  const words = brace < 0 ? text : text.filter((word, place) => place === 0 || !isKeyword(word));
+  const last = words.at(-1);
+  if (last === undefined || text.some(({ image }) => image.includes('"'))) return undefined;
+  const range = rangeOf(token, last);
+  const quoted = `"${words.map(({ image }, place) => spaceBefore(words, place) + image).join("")}"`;
+  return {
+    message: `Texts and names like this one stand in quotation marks: ${quoted}.`,
+    range,
+    fixes: [{ title: `Write ${quoted}`, edits: [{ range, newText: quoted }] }],
+  };
+};
+
+function spaceBefore(words: readonly Token[], place: number): string {
+  const before = words[place - 1];
+  const word = words[place];
+  if (before === undefined || word === undefined) return "";
+  return " ".repeat(Math.max(0, word.startOffset - before.startOffset - before.image.length));
+}
+
+/** `for "7-iron"`. */
+export const quotationMarksTooMany: Recogniser = ({ token, expected }) => {
+  if (token === undefined || nameOf(token.tokenType) !== "STRING") return undefined;
+  const text = token.image.slice(1, -1);
+  const isExpected = expected.includes("WORD")
+    ? NAME.test(text) || /^\d+-\p{L}+$/u.test(text)
+    : expected.includes(text);
+  if (!isExpected) return undefined;
+  const range = rangeOf(token);
+  return {
+    message: `This is written without quotation marks: \`${text}\`.`,
+    range,
+    fixes: [{ title: `Write ${text}`, edits: [{ range, newText: text }] }],
+  };
+};
+
+/** `tagret` for `target`. */
+export const misspelt: Recogniser = (misfit) => {
+  const { token } = misfit;
+  if (token === undefined || nameOf(token.tokenType) !== "WORD") return undefined;
+  const words = [
+    ...runTogether(misfit, token.image),
+    ...likely(misfit).flatMap((group) => nearest(token.image, group.filter(isWord))),
+  ];
+  const meant = [...new Set(words)].slice(0, 3);
+  const [first] = meant;
+  if (first === undefined) return undefined;
+  const range = rangeOf(token);
+  return {
+    message: `\`${token.image}\` means nothing here. Did you mean \`${first}\`?`,
+    range,
+    fixes: meant.map((word) => ({ title: `Write ${word}`, edits: [{ range, newText: word }] })),
+  };
+};
+
+/** `atleast` for `at least`. */
+function runTogether({ slip, expected }: Misfit, text: string): string[] {
+  const all = new Set([...slip.grammar.keywords.values()].flat());
+  return expected
+    .filter((word) => isWord(word) && text.startsWith(word) && all.has(text.slice(word.length)))
+    .map((word) => `${word} ${text.slice(word.length)}`);
+}
+
+/** The words somebody can have meant, the likeliest group first: those that fit here, then those of the statement. */
+function likely(misfit: Misfit): (readonly string[])[] {
+  const { slip, expected } = misfit;
+  const { keywords } = slip.grammar;
+  if (slip.loop === undefined) return [expected, keywords.get(slip.rules.at(-1) ?? "") ?? []];
+  return startsStatement(misfit) ? [expected] : [expected, [...keywords.values()].flat()];
+}
+
+function startsStatement({ slip, token, index }: Misfit): boolean {
+  return token !== undefined && startsLine(token, slip.tokens[index - 1]);
+}
+
+/** `cue "…"` outside a block. */
+export const misplaced: Recogniser = (misfit) => {
+  const { slip, token } = misfit;
+  if (token === undefined || slip.loop === undefined || !startsStatement(misfit)) return undefined;
+  const name = nameOf(token.tokenType);
+  const homes = [...slip.grammar.loops.values()].filter(
+    (loop) => loop !== slip.loop && loop.starters.has(name),
+  );
+  if (homes.length === 0 || name === "WORD") return undefined;
+  const openers = homes.map(({ opener }) =>
+    opener === undefined ? "outside all braces" : `in a \`${opener}\``,
+  );
+  const isOutside = slip.loop.opener === undefined;
+  const here = isOutside ? "outside all braces" : `directly in a \`${slip.loop.opener}\``;
+  return {
+    message: `\`${token.image}\` cannot stand ${here}; it belongs ${openers.join(" or ")}.${isOutside ? " Is there a } too many before it?" : ""}`,
+    range: rangeOf(token),
+    follows: true,
+  };
+};
+
+/** `10 shots today`. */
+export const tooMuch: Recogniser = (misfit) => {
+  const { slip, token } = misfit;
+  if (token === undefined || slip.loop?.opener === undefined || startsStatement(misfit)) return undefined;
+  return {
+    message: `The statement is complete before \`${token.image}\`. Take the rest out, or start a new line for the next one.`,
+    range: rangeOf(token),
+  };
+};
+
+/** `metric target is …`. */
+export const keywordAsName: Recogniser = ({ slip, token, index, expected }) => {
+  const before = slip.tokens[index - 1]?.image ?? "";
+  if (token === undefined || !isKeyword(token) || !isWord(token.image)) return undefined;
+  if (!expected.includes("WORD") || !["metric", "dimension", "club"].includes(before)) return undefined;
+  return {
+    message: `\`${token.image}\` is a word of the language and cannot be a name. Choose another, such as \`my-${token.image}\`.`,
+    range: rangeOf(token),
+  };
+};
