@@ -40,7 +40,8 @@ export class DrillwrightCompletionProvider implements CompletionProvider {
 
   async getCompletion(document: LangiumDocument, { position }: CompletionParams): Promise<CompletionList> {
     const { textDocument } = document;
-    const typing = typingAt(textDocument.getText(), textDocument.offsetAt(position));
+    const offset = textDocument.offsetAt(position);
+    const typing = typingAt(textDocument.getText(), offset, this.expectations.declarations());
     const items: CompletionItem[] = [];
     let isIncomplete = false;
     for (const token of typing?.tokens ?? []) {

@@ -2,7 +2,13 @@
  * An editor without a window: the language's editor services over a few files in memory. Texts may hold a cursor `<|>`;
  * it is taken out, and the questions below are asked at its place.
  */
-import { EmptyFileSystemProvider, type FileSystemNode, type LangiumDocument, TextDocument, URI } from "langium";
+import {
+  EmptyFileSystemProvider,
+  type FileSystemNode,
+  type LangiumDocument,
+  TextDocument,
+  URI,
+} from "langium";
 import type {
   CodeAction,
   CompletionItem,
@@ -34,7 +40,9 @@ class MemoryFileSystem extends EmptyFileSystemProvider {
 
   override async readDirectory(folder: URI): Promise<FileSystemNode[]> {
     const prefix = folder.toString().replace(/\/?$/, "/");
-    const below = this.paths.filter((path) => path.startsWith(prefix)).map((path) => path.slice(prefix.length));
+    const below = this.paths
+      .filter((path) => path.startsWith(prefix))
+      .map((path) => path.slice(prefix.length));
     const names = [...new Set(below.map((path) => path.split("/")[0] ?? ""))];
     return names.map((name) => ({
       isFile: below.includes(name),
@@ -64,7 +72,9 @@ export async function openEditor(files: Readonly<Record<string, string>>): Promi
   running ??= start();
   const { services, fileSystem } = await running;
   const { workspace } = services.shared;
-  const before = workspace.LangiumDocuments.all.filter(({ uri }) => uri.scheme === "file").map(({ uri }) => uri);
+  const before = workspace.LangiumDocuments.all
+    .filter(({ uri }) => uri.scheme === "file")
+    .map(({ uri }) => uri);
   await workspace.DocumentBuilder.update([], before.toArray());
   fileSystem.paths = Object.keys(files).map((path) => ROOT + path);
 
@@ -73,7 +83,10 @@ export async function openEditor(files: Readonly<Record<string, string>>): Promi
   for (const [path, marked] of Object.entries(files)) {
     if (!path.endsWith(".drill")) continue;
     const offset = marked.indexOf(CURSOR);
-    const document = workspace.LangiumDocumentFactory.fromString(marked.replace(CURSOR, ""), URI.parse(ROOT + path));
+    const document = workspace.LangiumDocumentFactory.fromString(
+      marked.replace(CURSOR, ""),
+      URI.parse(ROOT + path),
+    );
     workspace.LangiumDocuments.addDocument(document);
     documents.push(document);
     if (offset >= 0) cursor = { document, offset };
@@ -141,7 +154,8 @@ export class TestEditor {
   async accept(label: string): Promise<string> {
     const { items } = await this.completion();
     const item = items.find((candidate) => candidate.label === label);
-    if (item === undefined) throw new Error(`Not offered: ${label}. Offered: ${items.map((i) => i.label).join(", ")}`);
+    if (item === undefined)
+      throw new Error(`Not offered: ${label}. Offered: ${items.map((i) => i.label).join(", ")}`);
     return apply(this.document, editsOf(item));
   }
 
@@ -163,7 +177,10 @@ export class TestEditor {
   }
 
   async highlights(): Promise<readonly DocumentHighlight[]> {
-    return (await this.services.lsp.DocumentHighlightProvider?.getDocumentHighlight(this.document, this.params)) ?? [];
+    return (
+      (await this.services.lsp.DocumentHighlightProvider?.getDocumentHighlight(this.document, this.params)) ??
+      []
+    );
   }
 
   /** The text that an editor lets the user overwrite. */
@@ -206,7 +223,8 @@ export class TestEditor {
     };
     for (const [uri, edits] of Object.entries(edit.changes ?? {})) take(uri, edits);
     for (const change of edit.documentChanges ?? []) {
-      if ("edits" in change) take(change.textDocument.uri, change.edits as { range: Range; newText: string }[]);
+      if ("edits" in change)
+        take(change.textDocument.uri, change.edits as { range: Range; newText: string }[]);
     }
     return changed;
   }
@@ -226,12 +244,18 @@ function relative(uri: string): string {
   return uri.startsWith(ROOT) ? uri.slice(ROOT.length) : uri;
 }
 
-function editsOf({ textEdit, additionalTextEdits = [] }: CompletionItem): { range: Range; newText: string }[] {
+function editsOf({
+  textEdit,
+  additionalTextEdits = [],
+}: CompletionItem): { range: Range; newText: string }[] {
   if (textEdit === undefined) return additionalTextEdits;
   const range = "range" in textEdit ? textEdit.range : textEdit.replace;
   return [{ range, newText: textEdit.newText }, ...additionalTextEdits];
 }
 
-function apply({ textDocument }: LangiumDocument, edits: readonly { range: Range; newText: string }[]): string {
+function apply(
+  { textDocument }: LangiumDocument,
+  edits: readonly { range: Range; newText: string }[],
+): string {
   return TextDocument.applyEdits(textDocument, [...edits]);
 }

@@ -1,5 +1,5 @@
 /** What the grammar lets follow a piece of text. */
-import { type Grammar, GrammarUtils, type LangiumCompletionParser } from "langium";
+import { type Grammar, GrammarAST, GrammarUtils, type LangiumCompletionParser } from "langium";
 import { findFirstFeatures, findNextFeatures, type NextFeature } from "langium/lsp";
 import type { DrillwrightEditorServices } from "../editor-module.ts";
 
@@ -22,6 +22,11 @@ export class Expectations {
     if (tokenIndex === 0) return [];
     const stack = elementStack.map((feature) => ({ feature }));
     return distinct(findNextFeatures([stack], tokens.slice(tokenIndex)));
+  }
+
+  /** The words that a declaration, or anything else at the top of a file, begins with. */
+  declarations(): ReadonlySet<string> {
+    return new Set(this.atStart().flatMap((first) => (GrammarAST.isKeyword(first) ? [first.value] : [])));
   }
 
   private atStart(): readonly Expectation[] {

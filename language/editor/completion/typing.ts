@@ -28,8 +28,16 @@ export interface Typing {
 
 const PART = /"(?:\\.|[^"\\\r\n])*("?)|\/\/[^\n\r]*|\/\*[\s\S]*?(?:\*\/|$)|[{}]/g;
 
-/** Undefined inside a comment, where nothing is completed. Linear in the text before the cursor, but fast. */
-export function typingAt(text: string, offset: number): Typing | undefined {
+/**
+ * Undefined inside a comment, where nothing is completed. Linear in the text before the cursor, but fast.
+ *
+ * @param declarations the words that begin a declaration. None stands inside another, however many braces are missing.
+ */
+export function typingAt(
+  text: string,
+  offset: number,
+  declarations: ReadonlySet<string>,
+): Typing | undefined {
   const openings: string[] = [];
   let bodyStart = 0;
   let lineStart = text.lastIndexOf("\n", offset - 1) + 1;
@@ -51,8 +59,11 @@ export function typingAt(text: string, offset: number): Typing | undefined {
           : { start: index + 1, end: offset, typed, quotes: "open" };
       }
     } else {
-      if (part === "{") openings.push(opening(text, bodyStart, end));
-      else openings.pop();
+      if (part === "{") {
+        const header = opening(text, bodyStart, end);
+        if (declarations.has(/\p{L}+/u.exec(header)?.[0] ?? "")) openings.length = 0;
+        openings.push(header);
+      } else openings.pop();
       bodyStart = end;
     }
   }
