@@ -1,17 +1,23 @@
 /** Keeps the parser from being hurt by what is not a plan at all. */
 import {
   type AstNode,
+  type Grammar,
+  GrammarAST,
   type LangiumCoreServices,
   type LangiumParser,
   type ParseResult,
   type ParserOptions,
   prepareLangiumParser,
 } from "langium";
+import { engineOf, ruleName } from "./engine.ts";
 import type { DrillwrightParserErrorMessages } from "./error-messages.ts";
 import { recoverByStatement } from "./recovery.ts";
 
 /** Longest text that is parsed, in UTF-16 code units. The syntax tree takes about a hundred times as much memory. */
 export const LONGEST_TEXT = 1_000_000;
+
+/** Most operators of one formula. Each makes the tree deeper, and looking up a name costs the depth it stands at. */
+export const MOST_OPERATORS = 200;
 
 /** A parser that answers every text with a tree: an empty one and an error where the text is too long or nested too deeply. */
 export function createGuardedParser(services: LangiumCoreServices): LangiumParser {
@@ -30,7 +36,10 @@ export function createGuardedParser(services: LangiumCoreServices): LangiumParse
       if (!(error instanceof RangeError)) throw error;
       const fresh = createRecoveringParser(services); // the old one was left in the middle of its work
       parse = fresh.parse.bind(fresh);
-      return refused(parse<T>(""), "This file is nested too deeply to be read. Check its brackets.");
+      return refused(
+        parse<T>(""),
+        "This file is nested too deeply to be read. Check its brackets, and split a long formula in two metrics.",
+      );
     }
   };
   return guarded;
@@ -40,8 +49,25 @@ function createRecoveringParser(services: LangiumCoreServices): LangiumParser {
   const parser = prepareLangiumParser(services);
   const messages = services.parser.ParserErrorMessageProvider as DrillwrightParserErrorMessages;
   recoverByStatement(parser, services.Grammar, () => messages.expected);
+  limitOperators(parser, services.Grammar);
   parser.finalize();
   return parser;
+}
+
+/** Gives up a chain of operators before the tree is made of it, which would take the square of its length. */
+function limitOperators(parser: LangiumParser, grammar: Grammar): void {
+  const engine = engineOf(parser);
+  const chains = new Set(grammar.rules.filter(GrammarAST.isInfixRule).map(({ name }) => name));
+  const repeat = engine.manyInternal.bind(engine);
+  engine.manyInternal = (occurrence, round) => {
+    const rule = ruleName(engine.getCurrRuleFullName());
+    if (typeof round !== "function" || !chains.has(rule)) return repeat(occurrence, round);
+    let operators = 0;
+    repeat(occurrence, () => {
+      if (++operators > MOST_OPERATORS) throw new RangeError("too many operators");
+      round();
+    });
+  };
 }
 
 function refused<T extends AstNode>(empty: ParseResult<T>, message: string): ParseResult<T> {

@@ -5,194 +5,16 @@
  * small words (`at`, `of`, `in`) is mostly the wrong one, and reports what follows from that.
  */
 import type { Grammar, LangiumParser } from "langium";
+import { type Engine, engineOf, type ParserError, type Repetition, ruleName } from "./engine.ts";
 import type { GrammarWords, Slip } from "./slip.ts";
 import { keywordsOf, type StatementLoop, statementLoopsOf } from "./statement-loops.ts";
 import { firstOfLine, hasPlace, nameOf, startsLine, type Token, type TokenType } from "./tokens.ts";
 
-/** An error of the parser. */
-export type ParserError = ReturnType<LangiumParser["parse"]>["parserErrors"][number];
-
-/** The token types that could have followed, each as the start of a path. */
+/** The token types that could have followed, as starts of paths. */
 export type ExpectedPaths = readonly (readonly TokenType[])[];
-
-/**
- * What is used of the parser library beneath the framework. It is not part of its published types, so that its version
- * is pinned, and the tests of recovery would notice a change.
- */
-interface Engine {
-  readonly input: readonly Token[];
-  readonly currIdx: number;
-  readonly RULE_STACK_IDX: number;
-  maxLookahead: number;
-  reset(): void;
-  LA(distance: number): Token;
-  SKIP_TOKEN(): Token;
-  getHumanReadableRuleStack(): string[];
-  getGAstProductions(): Record<string, unknown>;
-  doSingleRepetition(action: () => void): boolean;
-  SAVE_ERROR(error: ParserError): ParserError;
-  attemptInRepetitionRecovery(...repetition: Repetition): void;
-  findReSyncTokenType(): unknown;
-  isInCurrentRuleReSyncSet(type: unknown): boolean;
-  reSyncTo(type: unknown): Token[];
-  getTokenToInsert(type: TokenType): Token;
-  tryInRuleRecovery(expected: TokenType, following: TokenType[]): Token;
-}
-
-/** What the library hands over when a repetition of the grammar has ended. */
-type Repetition = [
-  again: unknown,
-  args: readonly unknown[],
-  goesOn: () => boolean,
-  method: number,
-  occurrence: number,
-  Walker: new (rule: unknown, occurrence: number) => { startWalking(): { token?: TokenType } },
-  moved: boolean | undefined,
-];
 
 /** Tokens looked at for what could have followed. `at least 70 %` and `at least 7 of` differ in their fourth. */
 const LOOKAHEAD = 4;
-
-/** @param expected the paths that the last error message was asked for. */
-export function recoverByStatement(
-  parser: LangiumParser,
-  grammar: Grammar,
-  expected: () => ExpectedPaths,
-): void {
-  const engine = (parser as unknown as { wrapper: Engine }).wrapper;
-  const loops = statementLoopsOf(grammar);
-  const words: GrammarWords = { loops, keywords: keywordsOf(grammar) };
-  const items = new Set([...loops.values()].flatMap((loop) => [...loop.items]));
-  engine.maxLookahead = LOOKAHEAD;
-
-  const ruleStack = () => engine.getHumanReadableRuleStack().map(withoutSuffix);
-  const previous = () => engine.input[engine.currIdx];
-  const atEndOfFile = () => !hasPlace(engine.LA(1));
-
-  // The token with which a repetition last went round, by the depth of the rule it stands in.
-  const rounds: number[] = [];
-  const reset = engine.reset;
-  engine.reset = () => {
-    rounds.length = 0;
-    reset.call(engine);
-  };
-  const once = engine.doSingleRepetition;
-  engine.doSingleRepetition = (action) => {
-    rounds[engine.RULE_STACK_IDX] = engine.currIdx + 1;
-    return once.call(engine, action);
-  };
-  const statementStart = () => Math.max(0, ...rounds.slice(0, engine.RULE_STACK_IDX + 1).filter(Boolean));
-
-  /**
-   * Skips at least `least` tokens, and then up to the brace that closes the block, or to a line that starts a statement:
-   * with one of their words, or no further to the right than the one that is given up.
-   */
-  const skip = (least: 0 | 1): void => {
-    const around = ruleStack().flatMap((rule) => loops.get(rule) ?? []);
-    const isClosed = around.some(({ opener }) => opener !== undefined);
-    const ownLine = least === 1 && startsLine(engine.LA(1), previous());
-    const first = firstOfLine(engine.input, ownLine ? engine.currIdx + 1 : statementStart());
-    const column = engine.input[first]?.startColumn ?? 1;
-    let depth = 0;
-    for (let skipped = 0; !atEndOfFile(); skipped++) {
-      const token = engine.LA(1);
-      const name = nameOf(token.tokenType);
-      if (depth === 0 && skipped >= least) {
-        if (name === "}" && isClosed) return;
-        const isStatement =
-          (token.startColumn ?? 1) <= column || around.some(({ starters }) => starters.has(name));
-        if (isStatement && startsLine(token, previous())) return;
-      }
-      if (name === "{") depth++;
-      else if (name === "}") depth = Math.max(0, depth - 1);
-      engine.SKIP_TOKEN();
-    }
-  };
-
-  const repeat = (loop: StatementLoop, isBlock: boolean, repetition: Repetition): void => {
-    const [, args, goesOn, , , , moved] = repetition;
-    const action = args[1] as (() => void) | { DEF: () => void };
-    const statement = typeof action === "function" ? action : action.DEF;
-    const outer = ruleStack()
-      .slice(0, -1)
-      .flatMap((rule) => loops.get(rule) ?? []);
-    if (moved === false) skip(1); // a statement failed at its first token, and was reported there
-    while (!atEndOfFile()) {
-      const token = engine.LA(1);
-      const name = nameOf(token.tokenType);
-      if (isBlock && name === "}") return;
-      if (goesOn.call(engine)) {
-        if (!engine.doSingleRepetition(statement)) skip(1);
-      } else if (startsLine(token, previous()) && outer.some(({ starters }) => starters.has(name))) {
-        return; // the brace that closes this block is missing, and the parser will say so
-      } else {
-        const error = { name: "MismatchedTokenException", message: "", token, previousToken: previous() };
-        const saved = saveError.call(engine, { ...error, resyncedTokens: [] } as unknown as ParserError);
-        attach(saved, [], loop);
-        skip(1);
-      }
-    }
-  };
-
-  const attach = (error: ParserError, paths: ExpectedPaths, loop?: StatementLoop): void => {
-    const { input, currIdx } = engine;
-    const slip: Slip = { tokens: input, at: currIdx + 1, paths, rules: ruleStack(), loop, grammar: words };
-    slips.set(error, slip);
-  };
-
-  const saveError = engine.SAVE_ERROR;
-  engine.SAVE_ERROR = (error) => {
-    const saved = saveError.call(engine, error);
-    attach(saved, expected());
-    return saved;
-  };
-
-  engine.attemptInRepetitionRecovery = (...repetition) => {
-    const rules = engine.getHumanReadableRuleStack();
-    const rule = rules.at(-1) ?? "";
-    const loop = loops.get(withoutSuffix(rule));
-    if (loop === undefined) return;
-    const [, , , , occurrence, Walker] = repetition;
-    const { token } = new Walker(engine.getGAstProductions()[rule], occurrence).startWalking();
-    const isBlock = token !== undefined && nameOf(token) === "}";
-    if (isBlock || engine.RULE_STACK_IDX === 0) repeat(loop, isBlock, repetition);
-  };
-
-  // What does not fit between the opening word of a block and its { is skipped, so that the block itself is read.
-  const recoverInRule = engine.tryInRuleRecovery;
-  engine.tryInRuleRecovery = (type, following) => {
-    const loop = loops.get(ruleStack().at(-1) ?? "");
-    const end = nameOf(type) === "}" ? undefined : endOfHeader(engine.input, engine.currIdx + 1, loop);
-    if (end === undefined) return recoverInRule.call(engine, type, following);
-    while (engine.currIdx + 1 < end) engine.SKIP_TOKEN();
-    if (nameOf(type) !== "{" || engine.LA(1).image !== "{") return engine.getTokenToInsert(type);
-    engine.SKIP_TOKEN();
-    return engine.LA(0);
-  };
-
-  // A statement is given up as a whole, by the rule that is repeated; the entry rule must never pass an error on.
-  engine.findReSyncTokenType = () => undefined;
-  engine.isInCurrentRuleReSyncSet = () => engine.RULE_STACK_IDX === 0 || items.has(ruleStack().at(-1) ?? "");
-  engine.reSyncTo = () => {
-    skip(0);
-    return [];
-  };
-}
-
-/** Where the statements of a loop start: at the { on this line, or on the next line if one starts there. */
-function endOfHeader(
-  tokens: readonly Token[],
-  index: number,
-  loop: StatementLoop | undefined,
-): number | undefined {
-  if (loop?.opener === undefined || !hasPlace(tokens[index])) return undefined;
-  for (let at = index; hasPlace(tokens[at]); at++) {
-    const token = tokens[at] as Token;
-    if (token.image === "{") return at;
-    if (startsLine(token, tokens[at - 1])) return loop.starters.has(nameOf(token.tokenType)) ? at : undefined;
-  }
-  return undefined;
-}
 
 const slips = new WeakMap<ParserError, Slip>();
 
@@ -201,7 +23,174 @@ export function slipOf(error: ParserError): Slip | undefined {
   return slips.get(error);
 }
 
-/** The framework marks its rules with an invisible character. */
-function withoutSuffix(rule: string): string {
-  return rule.replace(/\u200B$/, "");
+/** @param expected what could have followed at the last error. */
+export function recoverByStatement(
+  parser: LangiumParser,
+  grammar: Grammar,
+  expected: () => ExpectedPaths,
+): void {
+  new Recovery(engineOf(parser), grammar).install(expected);
+}
+
+class Recovery {
+  private readonly engine: Engine;
+  private readonly grammar: GrammarWords;
+  /** The rules of statements. */
+  private readonly items: ReadonlySet<string>;
+  /** The token with which a repetition last went round, by the depth of the rule it stands in. */
+  private readonly rounds: number[] = [];
+  private readonly saveError: Engine["SAVE_ERROR"];
+
+  constructor(engine: Engine, grammar: Grammar) {
+    this.engine = engine;
+    this.grammar = { loops: statementLoopsOf(grammar), keywords: keywordsOf(grammar) };
+    this.items = new Set([...this.grammar.loops.values()].flatMap((loop) => [...loop.items]));
+    this.saveError = engine.SAVE_ERROR.bind(engine);
+  }
+
+  install(expected: () => ExpectedPaths): void {
+    const { engine } = this;
+    engine.maxLookahead = LOOKAHEAD;
+
+    const reset = engine.reset.bind(engine);
+    engine.reset = () => {
+      this.rounds.length = 0;
+      reset();
+    };
+    const once = engine.doSingleRepetition.bind(engine);
+    engine.doSingleRepetition = (round) => {
+      this.rounds[engine.RULE_STACK_IDX] = engine.currIdx + 1;
+      return once(round);
+    };
+    engine.SAVE_ERROR = (error) => this.save(error, expected());
+    engine.attemptInRepetitionRecovery = (...repetition) => this.afterRepetition(repetition);
+    const recover = engine.tryInRuleRecovery.bind(engine);
+    engine.tryInRuleRecovery = (type, following) => this.inHeader(type) ?? recover(type, following);
+    // A statement is given up as a whole, by its own rule; the rule of the file must never pass an error on.
+    engine.findReSyncTokenType = () => undefined;
+    engine.isInCurrentRuleReSyncSet = () =>
+      engine.RULE_STACK_IDX === 0 || this.items.has(this.ruleStack().at(-1) ?? "");
+    engine.reSyncTo = () => {
+      this.skip(0);
+      return [];
+    };
+  }
+
+  /** Reads on behind statements that cannot be read, up to the end of their block or of the file. */
+  private afterRepetition([, [, round], goesOn, , occurrence, Walker, moved]: Repetition): void {
+    const { engine } = this;
+    const rule = engine.getHumanReadableRuleStack().at(-1) ?? "";
+    const loop = this.grammar.loops.get(ruleName(rule));
+    if (loop === undefined) return;
+    const { token: next } = new Walker(engine.getGAstProductions()[rule], occurrence).startWalking();
+    const isBlock = next !== undefined && nameOf(next) === "}";
+    if (!isBlock && engine.RULE_STACK_IDX > 0) return; // a list of something within the header
+
+    const outer = this.loopsAround().slice(0, -1);
+    if (moved === false) this.skip(1); // a statement failed at its first token, and was reported there
+    while (!this.atEndOfFile()) {
+      if (isBlock && engine.LA(1).image === "}") return;
+      if (goesOn.call(engine)) {
+        if (!engine.doSingleRepetition(typeof round === "function" ? round : round.DEF)) this.skip(1);
+      } else if (this.startsLine() && outer.some(({ starters }) => starters.has(this.next()))) {
+        return; // the brace that closes this block is missing, and the parser will say so
+      } else {
+        this.reportNoStatement(loop);
+        this.skip(1);
+      }
+    }
+  }
+
+  private reportNoStatement(loop: StatementLoop): void {
+    const { engine } = this;
+    const error = { name: "MismatchedTokenException", message: "", token: engine.LA(1), resyncedTokens: [] };
+    this.save({ ...error, previousToken: engine.LA(0) } as unknown as ParserError, [], loop);
+  }
+
+  private save(error: ParserError, paths: ExpectedPaths, loop?: StatementLoop): ParserError {
+    const { input, currIdx } = this.engine;
+    const saved = this.saveError(error);
+    const rules = this.ruleStack();
+    slips.set(saved, { tokens: input, at: currIdx + 1, paths, rules, loop, grammar: this.grammar });
+    return saved;
+  }
+
+  /**
+   * What does not fit between the opening word of a block and its { is skipped, so that the block itself is read.
+   * Undefined where that is not what is wrong.
+   */
+  private inHeader(expected: TokenType): Token | undefined {
+    const { engine } = this;
+    const loop = this.grammar.loops.get(this.ruleStack().at(-1) ?? "");
+    if (loop === undefined || nameOf(expected) === "}") return undefined;
+    const end = endOfHeader(engine.input, engine.currIdx + 1, loop);
+    if (end === undefined) return undefined;
+    while (engine.currIdx + 1 < end) engine.SKIP_TOKEN();
+    if (nameOf(expected) !== "{" || engine.LA(1).image !== "{") return engine.getTokenToInsert(expected);
+    engine.SKIP_TOKEN();
+    return engine.LA(0);
+  }
+
+  /**
+   * Skips at least `least` tokens, and then up to the brace that closes the block, or to a line that starts a statement:
+   * with one of their words, or no further to the right than the statement that is given up.
+   */
+  private skip(least: 0 | 1): void {
+    const { engine } = this;
+    const around = this.loopsAround();
+    const isInBlock = around.some(({ opener }) => opener !== undefined);
+    const column = this.columnOfStatement(least);
+    let depth = 0;
+    for (let skipped = 0; !this.atEndOfFile(); skipped++) {
+      const name = this.next();
+      if (depth === 0 && skipped >= least) {
+        if (name === "}" && isInBlock) return;
+        const isLeft = (engine.LA(1).startColumn ?? 1) <= column;
+        if (this.startsLine() && (isLeft || around.some(({ starters }) => starters.has(name)))) return;
+      }
+      if (name === "{") depth++;
+      else if (name === "}") depth = Math.max(0, depth - 1);
+      engine.SKIP_TOKEN();
+    }
+  }
+
+  /** The column of the line on which the statement starts that is given up. */
+  private columnOfStatement(least: 0 | 1): number {
+    const { engine } = this;
+    const rounds = this.rounds.slice(0, engine.RULE_STACK_IDX + 1).filter((start) => start !== undefined);
+    const start = least === 1 && this.startsLine() ? engine.currIdx + 1 : Math.max(0, ...rounds);
+    return engine.input[firstOfLine(engine.input, start)]?.startColumn ?? 1;
+  }
+
+  private ruleStack(): string[] {
+    return this.engine.getHumanReadableRuleStack().map(ruleName);
+  }
+
+  /** The statements that the parser is among, from the file inwards. */
+  private loopsAround(): StatementLoop[] {
+    return this.ruleStack().flatMap((rule) => this.grammar.loops.get(rule) ?? []);
+  }
+
+  private next(): string {
+    return nameOf(this.engine.LA(1).tokenType);
+  }
+
+  private startsLine(): boolean {
+    return startsLine(this.engine.LA(1), this.engine.input[this.engine.currIdx]);
+  }
+
+  private atEndOfFile(): boolean {
+    return !hasPlace(this.engine.LA(1));
+  }
+}
+
+/** Where the statements of a block start: at the { on this line, or on the next line if one starts there. */
+function endOfHeader(tokens: readonly Token[], index: number, loop: StatementLoop): number | undefined {
+  if (loop.opener === undefined) return undefined;
+  for (let at = index; hasPlace(tokens[at]); at++) {
+    const token = tokens[at] as Token;
+    if (token.image === "{") return at;
+    if (startsLine(token, tokens[at - 1])) return loop.starters.has(nameOf(token.tokenType)) ? at : undefined;
+  }
+  return undefined;
 }

@@ -1,0 +1,62 @@
+/**
+ * The parser library beneath the framework, as far as its recovery is replaced. What is used here is no part of its
+ * published types: its version is pinned, and the tests of recovery would notice a change.
+ */
+import type { LangiumParser } from "langium";
+import type { Token, TokenType } from "./tokens.ts";
+
+/** An error of the parser. */
+export type ParserError = ReturnType<LangiumParser["parse"]>["parserErrors"][number];
+
+/** What is done in each round of a repetition. */
+export type Round = (() => void) | { readonly DEF: () => void };
+
+export interface Engine {
+  /** The tokens of the text; the end of the file may stand behind them. */
+  readonly input: readonly Token[];
+  /** The token that was taken last. */
+  readonly currIdx: number;
+  /** How deep in rules the parser is; 0 in the rule of a whole file. */
+  readonly RULE_STACK_IDX: number;
+  maxLookahead: number;
+  LA(distance: number): Token;
+  SKIP_TOKEN(): Token;
+  getCurrRuleFullName(): string;
+  getHumanReadableRuleStack(): string[];
+  getGAstProductions(): Record<string, unknown>;
+  getTokenToInsert(type: TokenType): Token;
+
+  /** Called before each text. */
+  reset(): void;
+  /** A repetition, and one round of it, which tells whether a token was taken. */
+  manyInternal(occurrence: number, round: Round): void;
+  doSingleRepetition(round: () => void): boolean;
+  SAVE_ERROR(error: ParserError): ParserError;
+  /** Called when a repetition has ended. */
+  attemptInRepetitionRecovery(...repetition: Repetition): void;
+  /** Called when a token is not the one that must follow. Gives one to go on with, or throws. */
+  tryInRuleRecovery(expected: TokenType, following: TokenType[]): Token;
+  /** Called for each rule around an error, inwards out, until one says that it goes on; then `reSyncTo` skips tokens. */
+  findReSyncTokenType(): unknown;
+  isInCurrentRuleReSyncSet(type: unknown): boolean;
+  reSyncTo(type: unknown): Token[];
+}
+
+export type Repetition = [
+  again: unknown,
+  args: readonly [occurrence: number, round: Round, ...unknown[]],
+  goesOn: () => boolean,
+  method: number,
+  occurrence: number,
+  Walker: new (rule: unknown, occurrence: number) => { startWalking(): { token?: TokenType } },
+  moved?: boolean,
+];
+
+export function engineOf(parser: LangiumParser): Engine {
+  return (parser as unknown as { wrapper: Engine }).wrapper;
+}
+
+/** The name of a rule without the invisible character by which the framework marks it. */
+export function ruleName(marked: string | undefined): string {
+  return (marked ?? "").replace(/\u200B$/, "");
+}
