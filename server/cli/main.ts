@@ -1,5 +1,4 @@
 /** The process around the command line: the only place that reads its words, streams and signals, and sets its exit code. */
-import { isatty } from "node:tty";
 import { EXIT_CODES } from "../../shared/exit-codes.ts";
 import { faultText } from "./fault.ts";
 import type { Io, Output } from "./io.ts";
@@ -10,7 +9,12 @@ const words = process.argv.slice(2);
 const io: Io = {
   stdout: outputOf(process.stdout),
   stderr: outputOf(process.stderr),
-  stdin: { isTTY: isatty(0), read: readStdin },
+  stdin: {
+    get isTTY() {
+      return process.stdin.isTTY === true; // looking at it opens it, which takes time
+    },
+    read: readStdin,
+  },
   cwd: process.cwd(),
   env: process.env,
 };

@@ -38,7 +38,7 @@ export function excerpt(text: string, range: Range, palette: Palette = PLAIN): s
   const number = String(start.line + 1).padStart(5);
   return [
     `${palette.faint(`${number} |`)} ${before}${marked}${after}`.trimEnd(),
-    `${palette.faint("      |")} ${" ".repeat(columns(before))}${palette.bad(carets)}`,
+    `${palette.faint(`${" ".repeat(number.length)} |`)} ${" ".repeat(columns(before))}${palette.bad(carets)}`,
   ];
 }
 
