@@ -34,49 +34,45 @@ const CAPABILITIES = {
   textDocument: { completion: { completionItem: { snippetSupport: true, insertReplaceSupport: true } } },
 };
 
-/** The files of the folder, whatever is in them. */
-class MemoryFileSystem extends EmptyFileSystemProvider {
-  paths: readonly string[] = [];
-
-  override async readDirectory(folder: URI): Promise<FileSystemNode[]> {
-    const prefix = folder.toString().replace(/\/?$/, "/");
-    const below = this.paths
-      .filter((path) => path.startsWith(prefix))
-      .map((path) => path.slice(prefix.length));
-    const names = [...new Set(below.map((path) => path.split("/")[0] ?? ""))];
-    return names.map((name) => ({
-      isFile: below.includes(name),
-      isDirectory: !below.includes(name),
-      uri: URI.parse(prefix + name),
-    }));
-  }
-}
-
 interface Running {
   readonly services: DrillwrightEditorServices;
-  readonly fileSystem: MemoryFileSystem;
+  /** The addresses of all files of the folder, whatever is in them. */
+  readonly disk: { files: readonly string[] };
 }
 
 let running: Promise<Running> | undefined;
 
 async function start(): Promise<Running> {
-  const fileSystem = new MemoryFileSystem();
+  const disk: Running["disk"] = { files: [] };
+  const readDirectory = async (folder: URI) => entriesOf(folder, disk.files);
+  const fileSystem: FileSystemProvider = Object.assign(new EmptyFileSystemProvider(), { readDirectory });
   const { shared, drillwright } = createEditorServices({ fileSystemProvider: () => fileSystem });
   await shared.lsp.LanguageServer.initialize({ processId: null, rootUri: null, capabilities: CAPABILITIES });
   await shared.workspace.WorkspaceManager.initializeWorkspace([]);
-  return { services: drillwright, fileSystem };
+  return { services: drillwright, disk };
+}
+
+function entriesOf(folder: URI, files: readonly string[]): FileSystemNode[] {
+  const prefix = folder.toString().replace(/\/?$/, "/");
+  const below = files.filter((file) => file.startsWith(prefix)).map((file) => file.slice(prefix.length));
+  const names = new Set(below.map((path) => path.split("/")[0] ?? ""));
+  return [...names].map((name) => ({
+    isFile: below.includes(name),
+    isDirectory: !below.includes(name),
+    uri: URI.parse(prefix + name),
+  }));
 }
 
 /** Opens these files, by their path in the folder, in place of those that were open before. */
 export async function openEditor(files: Readonly<Record<string, string>>): Promise<TestEditor> {
   running ??= start();
-  const { services, fileSystem } = await running;
+  const { services, disk } = await running;
   const { workspace } = services.shared;
   const before = workspace.LangiumDocuments.all
     .filter(({ uri }) => uri.scheme === "file")
     .map(({ uri }) => uri);
   await workspace.DocumentBuilder.update([], before.toArray());
-  fileSystem.paths = Object.keys(files).map((path) => ROOT + path);
+  disk.files = Object.keys(files).map((path) => ROOT + path);
 
   let cursor: Cursor | undefined;
   const documents: LangiumDocument[] = [];
