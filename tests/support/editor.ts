@@ -5,6 +5,7 @@
 import {
   EmptyFileSystemProvider,
   type FileSystemNode,
+  type FileSystemProvider,
   type LangiumDocument,
   TextDocument,
   URI,
