@@ -92,8 +92,8 @@ function explain(hits: readonly Hit[], takers: readonly Taker[], plan: Plan): st
   const held = counted(hits);
   const aside = hits.length - held;
   const sentences = [
-    "Neither the tables nor the session say where blocks start, so each block took its number of shots in the order of the plan.",
-    `The plan asks for ${plural(total(takers), "shot")}, the tables hold ${held}${aside === 0 ? "" : ` and ${aside} more that they set aside`}.`,
+    "Neither the tables nor the session says where blocks start, so each block took its number of shots in the order of the plan.",
+    `The plan asks for ${plural(total(takers), "shot")}, the tables hold ${held}${aside === 0 ? "" : `, and ${aside} more that they set aside`}.`,
   ];
   const uneven = takers.flatMap((block) => unevenness(block) ?? []);
   sentences.push(...uneven);

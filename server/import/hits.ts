@@ -4,7 +4,7 @@ import type { Row } from "../../shared/session-data.ts";
 import { blockLookup } from "./blocks.ts";
 import { clubLookup } from "./clubs.ts";
 import type { Columns } from "./columns.ts";
-import type { Report } from "./finding.ts";
+import { quote, type Report } from "./finding.ts";
 import { metricReader } from "./metric-reader.ts";
 import { isBlank } from "./number.ts";
 import type { Lookup } from "./spelling.ts";
@@ -83,7 +83,7 @@ function exclusion(row: TableRow, columns: Columns): string | null {
     const text = (row.cells[index] ?? "").trim().toLowerCase();
     const mark = content.texts.find((mark) => mark.trim().toLowerCase() === text);
     if (mark !== undefined)
-      return text === "" ? `blank in column ${header}` : `marked ${mark} in column ${header}`;
+      return text === "" ? `blank in column ${quote(header)}` : `marked ${quote(mark)} in column ${quote(header)}`;
   }
   return null;
 }

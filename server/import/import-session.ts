@@ -72,7 +72,7 @@ function readFile({ path, source: name, content }: ImportedFile, input: ScoringI
     );
   }
   const text = typeof content === "string" ? content : decodeText(content);
-  if (text.replaceAll("\uFEFF", "").trim() === "") {
+  if (text.trim() === "") {
     return fail("file-empty", "The file is empty. Export the shots again, or take it out of the session.");
   }
   const table = readTable(text, source, report);

@@ -63,10 +63,13 @@ function plausibleRange(metric: Metric, hand: Hand | null, unit: Unit) {
   return { low, high, text: `between ${from} and ${to}` };
 }
 
+/** `a number in °, which the word right or left may follow` */
 function expected({ unit, directions }: Notation): string {
+  const number = `a number${unit.symbol === "" ? "" : ` in ${unit.symbol}`}`;
   const words = [...new Set(directions.map((direction) => direction.word))];
-  const inUnit = unit.symbol === "" ? "" : ` in ${unit.symbol}`;
-  return words.length === 0 ? `a number${inUnit}` : `a number${inUnit}, with or without ${words.join(", ")}`;
+  const last = words.pop();
+  if (last === undefined) return number;
+  return `${number}, which the word ${words.length === 0 ? last : `${words.join(", ")} or ${last}`} may follow`;
 }
 
 /** A hint where the text would be a number if decimals stood after the other mark. */

@@ -140,6 +140,15 @@ describe("by the starts in the session", () => {
     expect(result.runs).toBe("Gate 2, Test 2, Gate 2");
     expect(result.explanation).toContain("next table");
   });
+
+  test("a row that is stated again is one of the next table, too", () => {
+    const described = ["a.csv", "b.csv"].flatMap((file) => [2, 3].map((line) => ({ file, line })));
+    const starts = [
+      ["Gate", 2],
+      ["Test", 2],
+    ] as const;
+    expect(assigned(described, { blocks: gateAndTest, starts }).runs).toBe("Gate 2, Test 2");
+  });
 });
 
 describe("in the order of the plan", () => {

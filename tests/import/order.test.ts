@@ -31,6 +31,10 @@ describe("shots stand in the order", () => {
     expect(orderOf(...cells)).toEqual([places, []]);
   });
 
+  test("of text where few cells are numbers", () => {
+    expect(orderOf("b", "a", "3")).toEqual([[3, 2, 1], []]);
+  });
+
   test("of the rows where they are equal", () => {
     expect(orderOf("2", "1", "2", "1")).toEqual([[2, 4, 1, 3], []]);
   });

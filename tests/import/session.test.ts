@@ -185,6 +185,15 @@ describe("blocks", () => {
     },
   );
 
+  test("that are alike but for case and punctuation must be written as they are", () => {
+    const alike = [block("Gate", 1), block("gate!", 1)];
+    const data = importTable("Drill;Carry\nGate;1\ngate!;2\nGATE;3\n", {
+      columns: [drill, carry],
+      blocks: alike,
+    });
+    expect(data.shots.map((shot) => shot.block)).toEqual(["Gate", "gate!", null]);
+  });
+
   test("that the plan does not have are reported once each, and their shots belong to none", () => {
     const data = blocksOf("Wake up", "Wake up", "Gate", "Gate", "4");
     expect(data.shots.map((shot) => shot.block)).toEqual(["Wake up", "Wake up", null, null, null]);

@@ -152,9 +152,12 @@ describe("rows that are no shots", () => {
     expect([readings(read, "carry"), read.findings]).toEqual([[150, 151], []]);
   });
 
-  test("a first shot that was not measured is not taken for a row of units", () => {
-    const read = data("Club;Carry;Side\n7i;error;-\n7i;151;4\n");
-    expect(readings(read, "carry")).toEqual([undefined, 151]);
+  test.each([
+    ["with a word for no reading", ";error;-\n;151;4\n", [undefined, 151]],
+    ["with a club", "7i;[lost];-\n7i;151;4\n", [undefined, 151]],
+    ["further down", ";151;4\n;[lost];-\n", [151, undefined]],
+  ])("a shot that was not measured is not taken for a row of units: %s", (_, rows, carries) => {
+    expect(readings(data(`Club;Carry;Side\n${rows}`), "carry")).toEqual(carries);
   });
 
   test("statistics under the shots are passed over, and reported", () => {
