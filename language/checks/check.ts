@@ -38,6 +38,10 @@ export interface Finding {
 export interface CheckContext {
   readonly document: LangiumDocument<Document>;
   readonly names: Names;
+  /** Some part of the file could not be read, so that what refers to what is not all known. */
+  readonly hasSyntaxErrors: boolean;
+  /** Whether a node lies in a part of the file that could not be read. Checks of single nodes are not asked there. */
+  readonly isBroken: (node: AstNode) => boolean;
   readonly report: (finding: Finding) => void;
 }
 
@@ -48,6 +52,8 @@ export interface Check<Type extends keyof DrillwrightAstType = keyof Drillwright
   readonly reason: string;
   /** Called once for each node. Parts of a node can be missing while a file is being typed only where the grammar says so. */
   run(node: DrillwrightAstType[Type], context: CheckContext): void;
+  /** Further files that the examples use, by name. */
+  readonly files?: Readonly<Record<string, string>>;
   /** A file in which exactly the marked places, `«…»`, are reported by this check, and nothing by others. */
   readonly reporting: string;
   /** That file after the first fix of each finding. */

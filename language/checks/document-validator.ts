@@ -15,7 +15,15 @@ import { CHECKS } from "../generated/checks.ts";
 import type { Names } from "../names/names.ts";
 import type { Explanation } from "../syntax/slip.ts";
 import { syntaxErrors } from "../syntax/syntax-errors.ts";
-import { type Check, type Finding, type Fix, type Severity, severityOf, type TextRange } from "./check.ts";
+import {
+  type Check,
+  type CheckContext,
+  type Finding,
+  type Fix,
+  type Severity,
+  severityOf,
+  type TextRange,
+} from "./check.ts";
 import { cstOf } from "./edits.ts";
 
 /** The protocol's diagnostic, as the framework has it. */
@@ -60,8 +68,20 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
     const errors = syntaxErrors(document.parseResult);
     const diagnostics = syntaxDiagnostics(errors);
     const broken = brokenParts(document, errors);
-    const report = (entry: Entry) => (finding: Finding) => {
-      diagnostics.push(toDiagnostic(entry, finding));
+    const context = {
+      document: document as LangiumDocument<Document>,
+      names: this.names,
+      hasSyntaxErrors: errors.length > 0,
+      isBroken: (node: AstNode) => isWithin(node, broken),
+    };
+    const contexts = new Map<Entry, CheckContext>();
+    const contextOf = (entry: Entry): CheckContext => {
+      let own = contexts.get(entry);
+      if (own === undefined) {
+        own = { ...context, report: (finding) => diagnostics.push(toDiagnostic(entry, finding)) };
+        contexts.set(entry, own);
+      }
+      return own;
     };
     let visited = 0;
     const nodes = AstUtils.streamAst(document.parseResult.value).iterator();
@@ -72,14 +92,10 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
         continue;
       }
       for (const entry of this.checksFor(node.$type)) {
-        entry.check.run(node as never, {
-          document: document as LangiumDocument<Document>,
-          names: this.names,
-          report: report(entry),
-        });
+        entry.check.run(node as never, contextOf(entry));
       }
     }
-    return inOrder(diagnostics).slice(0, MOST_DIAGNOSTICS);
+    return inOrder(weightiest(diagnostics));
   }
 
   private checksFor(type: string): readonly Entry[] {
@@ -159,7 +175,23 @@ function holds(node: AstNode, offset: number): boolean {
   return cst !== undefined && cst.offset <= offset && offset <= cst.end;
 }
 
+function isWithin(node: AstNode, parts: ReadonlySet<AstNode>): boolean {
+  if (parts.size === 0) return false;
+  for (let at: AstNode | undefined = node; at !== undefined; at = at.$container) {
+    if (parts.has(at)) return true;
+  }
+  return false;
+}
+
+/** As many as are shown, errors first, so that no number of hints can hide one. */
+function weightiest(diagnostics: Diagnostic[]): Diagnostic[] {
+  if (diagnostics.length <= MOST_DIAGNOSTICS) return diagnostics;
+  const weight = ({ severity }: Diagnostic) => severity ?? SEVERITY_NUMBERS.hint;
+  return diagnostics.sort((a, b) => weight(a) - weight(b)).slice(0, MOST_DIAGNOSTICS);
+}
+
 function inOrder(diagnostics: Diagnostic[]): Diagnostic[] {
-  const key = ({ range }: Diagnostic) => range.start.line * 100_000 + range.start.character;
-  return diagnostics.sort((a, b) => key(a) - key(b));
+  return diagnostics.sort(
+    ({ range: { start: a } }, { range: { start: b } }) => a.line - b.line || a.character - b.character,
+  );
 }

@@ -1,10 +1,16 @@
 /** The edits that fixes are made of. */
 import { type AstNode, type CstNode, GrammarUtils, type LangiumDocument } from "langium";
+import type { Document } from "../generated/ast.ts";
 import type { TextEdit, TextRange } from "./check.ts";
 
 /** The part of the text that a property of a node was read from. */
 export function cstOf(node: AstNode, property: string, index?: number): CstNode | undefined {
   return GrammarUtils.findNodeForProperty(node.$cstNode, property, index);
+}
+
+/** The place of a node. Nodes that were read have one. */
+export function rangeOf(node: AstNode): TextRange {
+  return node.$cstNode?.range ?? { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
 }
 
 export function replace(range: TextRange, newText: string): TextEdit {
@@ -34,4 +40,37 @@ export function remove(document: LangiumDocument, range: TextRange): TextEdit {
     };
   }
   return { range, newText: "" };
+}
+
+/** Takes words out of a line, with the space before them. */
+export function removeWords(document: LangiumDocument, { start, end }: TextRange): TextEdit {
+  const before = document.textDocument.getText({ start: { line: start.line, character: 0 }, end: start });
+  const space = before.length - before.trimEnd().length;
+  return { range: { start: { line: start.line, character: start.character - space }, end }, newText: "" };
+}
+
+/** A new first statement between the braces of a node. Undefined where it has none. */
+export function insertStatement(
+  document: LangiumDocument,
+  node: AstNode,
+  statement: string,
+): TextEdit | undefined {
+  const brace = GrammarUtils.findNodeForKeyword(node.$cstNode, "{");
+  if (brace === undefined) return undefined;
+  const { line } = brace.range.start;
+  const opening = document.textDocument.getText({
+    start: { line, character: 0 },
+    end: { line: line + 1, character: 0 },
+  });
+  const indentation = /^[ \t]*/.exec(opening)?.[0] ?? "";
+  return insertAfter(brace.range, `\n${indentation}  ${statement}`);
+}
+
+/** A new `use` below the others, or at the top of the file. */
+export function insertUse(document: LangiumDocument<Document>, path: string): TextEdit {
+  const last = document.parseResult.value.uses.at(-1);
+  const use = `use "${path}"`;
+  if (last !== undefined) return insertAfter(rangeOf(last), `\n${use}`);
+  const start = { line: 0, character: 0 };
+  return { range: { start, end: start }, newText: `${use}\n\n` };
 }

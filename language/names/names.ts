@@ -46,6 +46,13 @@ export class Names {
     }
   }
 
+  /** The files of the workspace. */
+  *files(): Iterable<LangiumDocument<Document>> {
+    for (const document of this.documents.all) {
+      if (!isLibraryUri(document.uri)) yield document as LangiumDocument<Document>;
+    }
+  }
+
   /** The declarations of that type and name in files that `document` does not see. Linear in the workspace's files. */
   elsewhere(document: LangiumDocument<Document>, type: NamedType, name: string): readonly NamedNode[] {
     const seen = new Set(this.visibleDocuments(document));

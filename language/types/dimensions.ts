@@ -13,19 +13,33 @@ export type DimensionVector = ReadonlyMap<string, number>;
 
 export const DIMENSIONLESS: DimensionVector = new Map();
 
+/** Longest chain of definitions that is followed. */
+const LONGEST_CHAIN = 100;
+
 /** The base dimensions a dimension is made of. One that is defined by itself counts as a base dimension. */
-export function vectorOf(dimension: Dimension, seen: ReadonlySet<Dimension> = new Set()): DimensionVector {
-  const left = dimension.left?.ref;
-  const right = dimension.right?.ref;
-  if (left !== undefined && right !== undefined && !seen.has(dimension)) {
-    const next = new Set([...seen, dimension]);
-    return combine(vectorOf(left, next), vectorOf(right, next), dimension.operator === "/" ? -1 : 1);
-  }
-  return isPlainNumber(dimension) ? DIMENSIONLESS : new Map([[dimension.name, 1]]);
+export function vectorOf(dimension: Dimension): DimensionVector {
+  const known = new Map<Dimension, DimensionVector>();
+  const open = new Set<Dimension>();
+  const find = (at: Dimension): DimensionVector => {
+    const left = at.left?.ref;
+    const right = at.right?.ref;
+    if (left === undefined || right === undefined || open.has(at) || open.size === LONGEST_CHAIN) {
+      return isPlainNumber(at) ? DIMENSIONLESS : new Map([[at.name, 1]]);
+    }
+    let vector = known.get(at);
+    if (vector === undefined) {
+      open.add(at);
+      vector = combine(find(left), find(right), at.operator === "/" ? -1 : 1);
+      open.delete(at);
+      known.set(at, vector);
+    }
+    return vector;
+  };
+  return find(dimension);
 }
 
 /** A dimension of plain numbers has the unit one, which has no name. */
-function isPlainNumber(dimension: Dimension): boolean {
+export function isPlainNumber(dimension: Dimension): boolean {
   const first = dimension.units[0];
   return first !== undefined && first.names.length === 0;
 }

@@ -9,16 +9,24 @@ export const ONE: UnitModel = { symbol: "", factor: 1 };
 /** The name of the dimension of plain numbers and shares. */
 export const RATIO = "ratio";
 
+/** The name of the dimension in which the time of a plan is given. */
+export const TIME = "duration";
+
 /** The unit as the model has it, under the name it was written with. A unit stated without a factor is an SI unit. */
 export function unitModel(name: UnitName): UnitModel {
   return { symbol: primarySymbol(name.$container), factor: factorOf(name.$container) };
 }
 
 /** The unit's worth in the SI unit of its dimension. A unit that ends up defined by itself is worth 1. */
-export function factorOf(unit: Unit, seen: ReadonlySet<Unit> = new Set()): number {
-  if (unit.factor === undefined || seen.has(unit)) return 1;
-  const base = unit.base?.ref?.$container;
-  return base === undefined ? unit.factor : unit.factor * factorOf(base, new Set([...seen, unit]));
+export function factorOf(unit: Unit): number {
+  const seen = new Set<Unit>();
+  let factor = 1;
+  for (let at: Unit | undefined = unit; at?.factor !== undefined; at = at.base?.ref?.$container) {
+    if (seen.has(at)) return 1;
+    seen.add(at);
+    factor *= at.factor;
+  }
+  return factor;
 }
 
 /** The name under which amounts in this unit are written out. */

@@ -1,0 +1,136 @@
+import type { AstNode, CstNode, LangiumDocument } from "langium";
+import { isBlock, isDirection, isUnitName, type UnitName } from "../generated/ast.ts";
+import { nameTableOf } from "../names/name-table.ts";
+import { directionsOf } from "../types/directions.ts";
+import { type CheckContext, defineCheck, type Fix } from "./check.ts";
+import { cstOf, removeWords, replace } from "./edits.ts";
+
+/** A name that stands for two things of one kind. */
+export const check = defineCheck({
+  on: ["Document", "Plan", "Metric"],
+  reason: "A name that stands for two things does not say which of them is meant.",
+  run(node, context) {
+    const named: Named[] =
+      node.$type === "Document"
+        ? [...nameTableOf(node).all()]
+        : node.$type === "Plan"
+          ? node.statements.filter(isBlock)
+          : directionsOf(node);
+    const first = new Map<string, Named>();
+    for (const one of named) {
+      if (!one.name || context.isBroken(one)) continue;
+      const key = isDirection(one) ? one.name : `${one.$type} ${one.name}`;
+      const earlier = first.get(key);
+      if (earlier === undefined) first.set(key, one);
+      else reportAgain(one, earlier, new Set(named.map(({ name }) => name)), context);
+    }
+  },
+  reporting: `
+plan "Gate" {
+  block "Start" {
+    10 shots
+  }
+  block «"Start"» {
+    12 shots
+  }
+}
+
+plan «"Gate"» {
+  block "Start" {
+    10 shots
+  }
+}
+
+dimension weight {
+  unit kg or kilogram or «kg»
+}
+
+metric grip-weight is weight
+metric «grip-weight» is weight
+metric lean is angle {
+  positive forward
+  negative «forward»
+}`,
+  fixed: `
+plan "Gate" {
+  block "Start" {
+    10 shots
+  }
+  block "Start 2" {
+    12 shots
+  }
+}
+
+plan "Gate 2" {
+  block "Start" {
+    10 shots
+  }
+}
+
+dimension weight {
+  unit kg or kilogram
+}
+
+metric grip-weight is weight
+metric grip-weight-2 is weight
+metric lean is angle {
+  positive forward
+  negative forward
+}`,
+  silent: `
+plan "Gate" {
+  block "Start" {
+    10 shots
+  }
+  block "Again" {
+    10 shots
+  }
+}
+
+player "Gate" {
+  right-handed
+}`,
+});
+
+type Named = AstNode & { readonly name: string };
+
+function reportAgain(
+  named: Named,
+  earlier: Named,
+  taken: ReadonlySet<string>,
+  { document, report }: CheckContext,
+): void {
+  const cst = cstOf(named, "name");
+  if (cst === undefined) return;
+  const line = (earlier.$cstNode?.range.start.line ?? 0) + 1;
+  const what = isDirection(named) ? "the other side" : "something else of its kind";
+  report({
+    message: `${cst.text} already stands for ${what}, in line ${line}. Choose another name here.`,
+    node: named,
+    cst,
+    fixes: isDirection(named)
+      ? []
+      : [isUnitName(named) ? withoutSpelling(named, cst, document) : rename(cst, named.name, taken)].filter(
+          (fix) => fix !== undefined,
+        ),
+  });
+}
+
+/** Takes a spelling out of a unit that has others. */
+function withoutSpelling(named: UnitName, cst: CstNode, document: LangiumDocument): Fix | undefined {
+  const { names } = named.$container;
+  const before = names[names.indexOf(named) - 1]?.$cstNode;
+  if (before === undefined) return undefined;
+  const range = { start: before.range.end, end: cst.range.end };
+  return { title: `Take ${named.name} out`, edits: [removeWords(document, range)] };
+}
+
+/** The next free name: `"Gate 2"`, or `carry-2` where names are words. */
+function rename(cst: CstNode, name: string, taken: ReadonlySet<string>): Fix {
+  const isQuoted = cst.text.startsWith('"');
+  let number = 2;
+  const numbered = () => `${name}${isQuoted ? " " : "-"}${number}`;
+  while (taken.has(numbered())) number++;
+  const text = isQuoted ? `"${numbered()}"` : numbered();
+  return { title: `Call it ${text}`, edits: [replace(cst.range, text)] };
+}

@@ -1,0 +1,134 @@
+import type { AstNode, ReferenceInfo } from "langium";
+import {
+  Block,
+  Club,
+  Dimension,
+  Direction,
+  Metric,
+  Plan,
+  Player,
+  reflection,
+  Source,
+  UnitName,
+} from "../generated/ast.ts";
+import { type CheckContext, defineCheck } from "./check.ts";
+import { unknownDirection, unknownUnit } from "./unknown-names/amount.ts";
+import { unknownBlock, unknownDeclaration } from "./unknown-names/declaration.ts";
+import type { Explanation, UnknownName } from "./unknown-names/unknown-name.ts";
+
+/** By what is looked for. */
+const EXPLANATIONS: Readonly<Record<string, (unknown: UnknownName) => Explanation>> = {
+  [Block.$type]: unknownBlock,
+  [Club.$type]: (unknown) => unknownDeclaration(unknown, Club.$type, "club", "plain"),
+  [Dimension.$type]: (unknown) => unknownDeclaration(unknown, Dimension.$type, "dimension", "plain"),
+  [Direction.$type]: unknownDirection,
+  [Metric.$type]: (unknown) => unknownDeclaration(unknown, Metric.$type, "metric", "plain"),
+  [Plan.$type]: (unknown) => unknownDeclaration(unknown, Plan.$type, "plan", "quoted"),
+  [Player.$type]: (unknown) => unknownDeclaration(unknown, Player.$type, "player", "quoted"),
+  [Source.$type]: (unknown) => unknownDeclaration(unknown, Source.$type, "source", "quoted"),
+  [UnitName.$type]: unknownUnit,
+};
+
+/** Looking for what was meant takes its time, and nobody reads more. */
+const MOST = 100;
+
+/** A name that means nothing where it stands. */
+export const check = defineCheck({
+  on: ["Document"],
+  reason:
+    "Nothing can be measured, planned or scored by a name that is not declared in the file, in one that it uses, or in the built-in vocabulary.",
+  run(_, context) {
+    let found = 0;
+    for (const reference of context.document.references) {
+      const { error } = reference;
+      if (error === undefined || context.isBroken(error.info.container)) continue;
+      if (reportUnknown(error.info, context) && ++found === MOST) return;
+    }
+  },
+  files: {
+    "standards.drill": `
+metric pace is speed
+`,
+  },
+  reporting: `
+plan "Gate" {
+  for «pw», «7-irn»
+  time 55 «mins»
+  block "Start" {
+    10 shots
+    target «club-paht» within ±2°
+    target face-angle at most 2 «open»
+    target face-angle at least 1° «opne»
+    target carry at least 150 yd «left»
+    target carry at least 150 «yrd»
+  }
+}
+
+player "P-1" {
+  right-handed
+}
+
+session "First" {
+  plan "Gate"
+  player «"P-2"»
+  data "first.csv" from «"Bay"»
+  block «"Strat"» from row 1
+}
+
+source "Bays" {
+  column "Pace" is «pace»
+}`,
+  fixed: `use "./standards"
+
+
+plan "Gate" {
+  for pitching-wedge, 7-iron
+  time 55 min
+  block "Start" {
+    10 shots
+    target club-path within ±2°
+    target face-angle at most 2° open
+    target face-angle at least 1° open
+    target carry at least 150 yd
+    target carry at least 150 yd
+  }
+}
+
+player "P-1" {
+  right-handed
+}
+
+session "First" {
+  plan "Gate"
+  player "P-1"
+  data "first.csv" from "Bays"
+  block "Start" from row 1
+}
+
+source "Bays" {
+  column "Pace" is pace
+}`,
+  silent: `
+use "./standards"
+
+plan "Gate" {
+  for 7-iron
+  time 55 min
+  block "Start" {
+    10 shots
+    target club-path within ±2°
+    target pace at least 3 m/s
+  }
+}`,
+});
+
+function reportUnknown(info: ReferenceInfo, { document, names, report }: CheckContext): boolean {
+  const { reference, container } = info;
+  const cst = reference.$refNode;
+  if (cst === undefined) return false;
+  const explain = EXPLANATIONS[reflection.getReferenceType(info)];
+  const explanation = explain?.({ name: reference.$refText, cst, container, document, names });
+  if (explanation === undefined) return false;
+  report({ ...explanation, node: container as AstNode, cst });
+  return true;
+}

@@ -1,0 +1,100 @@
+/** What is said of a unit or a direction word that is not known. */
+import { GrammarUtils } from "langium";
+import {
+  type Dimension,
+  isMetricColumn,
+  isQuantity,
+  isUnit,
+  type Quantity,
+  UnitName,
+} from "../../generated/ast.ts";
+import { nearest } from "../../syntax/nearest.ts";
+import { hasSides, knownMetricAt, roleOf, unitToWrite } from "../../types/amounts.ts";
+import { directionsOf, metricAt } from "../../types/directions.ts";
+import { dimensionOfUnit, TIME, unitSymbols } from "../../types/units.ts";
+import type { Fix } from "../check.ts";
+import { removeWords, replace } from "../edits.ts";
+import { amount, code, listed } from "../wording.ts";
+import { type Explanation, type UnknownName, whatElse, write } from "./unknown-name.ts";
+
+export function unknownUnit(unknown: UnknownName): Explanation {
+  const { name, container } = unknown;
+  const misplaced = isQuantity(container) ? directionBeforeUnit(unknown, container) : undefined;
+  if (misplaced !== undefined) return misplaced;
+  const fitting = fittingUnits(unknown);
+  const spellings = fitting.map((unit) => unit.name);
+  const meant = nearest(name, spellings).slice(0, 3);
+  const dimensions = new Set(fitting.map(dimensionOfUnit));
+  const [dimension] = dimensions;
+  const advice =
+    meant[0] !== undefined
+      ? `Did you mean ${code(meant[0])}?`
+      : dimension !== undefined && dimensions.size === 1
+        ? `Amounts of ${dimension.name} are written in ${listed(unitSymbols(dimension).map(code), "or")}.`
+        : `Declare it with ${code("unit")} in its dimension, or add a ${code("use")} of the file that does.`;
+  return {
+    message: `${code(name)} is no unit that is known here.${whatElse(unknown, UnitName.$type)} ${advice}`,
+    fixes: meant.map((text) => write(unknown, text)),
+  };
+}
+
+/** The units that can stand here; all, where what is measured is not known. */
+function fittingUnits({ container, names, document }: UnknownName): UnitName[] {
+  const units = [...names.visible(document, UnitName.$type)].filter((node) => node.$type === UnitName.$type);
+  const isTime = isQuantity(container) && roleOf(container) === "time";
+  const wanted: Dimension | undefined = isUnit(container)
+    ? container.$container
+    : metricAt(container)?.dimension?.ref;
+  return units.filter((unit) => {
+    const dimension = dimensionOfUnit(unit);
+    return isTime ? dimension.name === TIME : wanted === undefined || dimension === wanted;
+  });
+}
+
+/** `2 right °` and `2 right`: the direction stands where the unit belongs. */
+function directionBeforeUnit({ name, names, document, cst }: UnknownName, quantity: Quantity): Explanation {
+  const metric = knownMetricAt(quantity);
+  if (metric === undefined || !directionsOf(metric).some((word) => word.name === name)) return undefined;
+  const behind = quantity.direction?.$refNode;
+  const isUnit = behind !== undefined && names.find(document, UnitName.$type, behind.text).length > 0;
+  const symbol = isUnit ? behind.text : unitToWrite(metric);
+  if (symbol === undefined) return undefined;
+  const right = `${amount(quantity.value, symbol)} ${name}`;
+  const start = quantity.$cstNode?.range.start ?? cst.range.start;
+  const { end } = isUnit ? behind.range : cst.range;
+  return {
+    message: `A unit is missing before the direction word ${code(name)}: write ${code(right)}.`,
+    fixes: [{ title: `Write ${right}`, edits: [replace({ start, end }, right)] }],
+  };
+}
+
+export function unknownDirection(unknown: UnknownName): Explanation {
+  const { name, container, document, cst } = unknown;
+  const isAmount = isQuantity(container);
+  if (isAmount && container.unit !== undefined && container.unit.ref === undefined) return undefined;
+  const takeOut: Fix = { title: `Take ${name} out`, edits: [removeWords(document, cst.range)] };
+  if (isAmount && roleOf(container) === "time") {
+    return { message: `How long a plan takes has no direction. Take ${code(name)} out.`, fixes: [takeOut] };
+  }
+  const metric = metricAt(container);
+  if (metric === undefined) return undefined;
+  if (!hasSides(metric)) {
+    return {
+      message: `${code(metric.name)} has no sides, so ${code(name)} says nothing about it. Take it out.`,
+      fixes: [isMetricColumn(container) ? withoutPositive(unknown) : takeOut],
+    };
+  }
+  const words = [...new Set(directionsOf(metric).map((word) => word.name))];
+  const meant = nearest(name, words);
+  return {
+    message: `${code(name)} is no direction of ${code(metric.name)}. Its directions are ${listed(words.map(code), "and")}.`,
+    fixes: (meant.length > 0 ? meant : words).map((text) => write(unknown, text)),
+  };
+}
+
+/** Takes `positive left` out of a column. */
+function withoutPositive({ container, document, cst, name }: UnknownName): Fix {
+  const keyword = GrammarUtils.findNodeForKeyword(container.$cstNode, "positive") ?? cst;
+  const range = { start: keyword.range.start, end: cst.range.end };
+  return { title: `Take positive ${name} out`, edits: [removeWords(document, range)] };
+}

@@ -1,0 +1,57 @@
+import { UriUtils } from "langium";
+import { FILE_ENDING, usePath, useTarget } from "../names/use-target.ts";
+import { nearest } from "../syntax/nearest.ts";
+import { defineCheck } from "./check.ts";
+import { cstOf, replace } from "./edits.ts";
+import { quoted } from "./wording.ts";
+
+/** A `use` of a file that is not there. */
+export const check = defineCheck({
+  on: ["Use"],
+  reason: "What a missing file would declare is not known here.",
+  run(use, { document, names, report }) {
+    const target = useTarget(use, document.uri);
+    const path = cstOf(use, "path");
+    if (target === undefined || path === undefined) return;
+    const files = [...names.files()].filter((file) => file !== document).map(({ uri }) => uri);
+    if (files.some((uri) => UriUtils.equals(uri, target)) || UriUtils.equals(target, document.uri)) return;
+    const paths = files.map((uri) => usePath(document.uri, uri));
+    const stated = use.path.replace(new RegExp(`${FILE_ENDING}$`), "");
+    const sameName = files.filter((uri) => UriUtils.basename(uri) === UriUtils.basename(target));
+    const meant = new Set([...sameName.map((uri) => usePath(document.uri, uri)), ...nearest(stated, paths)]);
+    const [first] = meant;
+    report({
+      message: `There is no file ${quoted(`${stated}${FILE_ENDING}`)} among the plan files. ${first === undefined ? "Paths start from the folder of this file." : `Did you mean ${quoted(first)}?`}`,
+      node: use,
+      property: "path",
+      fixes: [...meant].slice(0, 3).map((text) => ({
+        title: `Use ${quoted(text)}`,
+        edits: [replace(path.range, quoted(text))],
+      })),
+    });
+  },
+  files: {
+    "library/standards.drill": `
+metric pace is speed
+`,
+  },
+  reporting: `
+use «"./standards"»
+
+source "Bay" {
+  column "Carry" is carry in m
+}`,
+  fixed: `
+use "./library/standards"
+
+source "Bay" {
+  column "Carry" is carry in m
+}`,
+  silent: `
+use "./library/standards"
+
+source "Bay" {
+  column "Carry" is carry in m
+  column "Pace" is pace in m/s
+}`,
+});

@@ -1,0 +1,38 @@
+/** Words that the messages of checks share. */
+
+/** A word of the language or of the vocabulary, as the editor sets it off. */
+export function code(text: string): string {
+  return `\`${text}\``;
+}
+
+/** A name that is written in quotation marks. */
+export function quoted(name: string): string {
+  return `"${name}"`;
+}
+
+/** `one`, `one or two`, `one, two or three`. */
+export function listed(words: readonly string[], last: "and" | "or" | "and in"): string {
+  if (words.length < 2) return words[0] ?? "";
+  return `${words.slice(0, -1).join(", ")} ${last} ${words.at(-1)}`;
+}
+
+/** `a length`, `an angle`. */
+export function withArticle(noun: string): string {
+  return `${/^[aeiou]/i.test(noun) ? "an" : "a"} ${noun}`;
+}
+
+/** `1 shot`, `12 shots`. */
+export function shots(count: number): string {
+  return `${count} ${count === 1 ? "shot" : "shots"}`;
+}
+
+/** A number with its unit as amounts are written: `2°`, `12 yd`, `0.5`. */
+export function amount(value: number, symbol: string): string {
+  return value + unitBehindNumber(symbol);
+}
+
+/** A unit as it stands behind a number: the degree sign touches it. */
+export function unitBehindNumber(symbol: string): string {
+  if (symbol === "") return "";
+  return symbol.startsWith("°") ? symbol : ` ${symbol}`;
+}
