@@ -24,8 +24,14 @@ export interface Parsed<O extends Options> {
   readonly options: Values<O>;
 }
 
-/** The command's name, if one is given, and the words without it. Options in front of it are for every command. */
-export function splitCommand(words: readonly string[]): { name: string | undefined; rest: string[] } {
+/** The command's name, if one is given, and the words without it. */
+export interface Split {
+  readonly name: string | undefined;
+  readonly rest: readonly string[];
+}
+
+/** @throws UsageError where an option in front of the command is not one of every command. */
+export function splitCommand(words: readonly string[]): Split {
   for (const token of tokensOf(words, GLOBAL_OPTIONS)) {
     if (token.kind === "positional") {
       return { name: token.value, rest: words.filter((_, index) => index !== token.index) };

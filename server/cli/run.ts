@@ -4,11 +4,19 @@ import { PathError } from "../node/path-error.ts";
 import { toolVersion } from "../node/version.ts";
 import { printable } from "../report/printable.ts";
 import { paletteFor } from "./colors.ts";
-import { UsageError } from "./command.ts";
+import { type Command, UsageError } from "./command.ts";
 import { COMMANDS } from "./command-table.ts";
 import { faultText } from "./fault.ts";
 import type { Io } from "./io.ts";
-import { checkOperands, didYouMean, GLOBAL_OPTIONS, parseOptions, splitCommand } from "./parse-arguments.ts";
+import {
+  checkOperands,
+  didYouMean,
+  GLOBAL_OPTIONS,
+  type GlobalOptions,
+  parseOptions,
+  type Split,
+  splitCommand,
+} from "./parse-arguments.ts";
 
 /** Runs the command that these words name. Never throws. */
 export async function runCli(words: readonly string[], io: Io): Promise<ExitCode> {
@@ -30,26 +38,18 @@ export async function runCli(words: readonly string[], io: Io): Promise<ExitCode
 }
 
 async function runCommand(name: string, words: readonly string[], io: Io): Promise<ExitCode> {
-  const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
-  if (command === undefined) {
-    throw new UsageError(`There is no command ${name}.${didYouMean(name, Object.keys(COMMANDS))}`);
-  }
+  const command = commandOf(name);
   const { operands, options } = parseOptions(words, { ...command.options, ...GLOBAL_OPTIONS });
-  const palette = paletteFor(io.stdout, options.color, io.env);
   if (options.help) return showHelp(name, io, options.color);
   if (options.version) return showVersion(io);
   checkOperands(name, command, operands);
-  return command.run(
-    { operands, options, palette, errorPalette: paletteFor(io.stderr, options.color, io.env) },
-    io,
-  );
+  const palette = paletteFor(io.stdout, options.color, io.env);
+  const errorPalette = paletteFor(io.stderr, options.color, io.env);
+  return command.run({ operands, options, palette, errorPalette }, io);
 }
 
 /** `drillwright`, `drillwright --help`, `drillwright help [COMMAND]`, `drillwright --version`. */
-async function runWithoutCommand(
-  { name, rest }: { name: string | undefined; rest: readonly string[] },
-  io: Io,
-): Promise<ExitCode> {
+async function runWithoutCommand({ name, rest }: Split, io: Io): Promise<ExitCode> {
   const { operands, options } = parseOptions(rest, GLOBAL_OPTIONS);
   if (options.version) return showVersion(io);
   if (options.help || name === "help") return showHelp(operands[0], io, options.color);
@@ -58,21 +58,11 @@ async function runWithoutCommand(
   return EXIT_CODES.usage.code;
 }
 
-async function showHelp(
-  name: string | undefined,
-  io: Io,
-  color: "auto" | "always" | "never",
-): Promise<ExitCode> {
+async function showHelp(name: string | undefined, io: Io, color: GlobalOptions["color"]): Promise<ExitCode> {
   const { commandHelp, overview } = await import("./help.ts");
   const palette = paletteFor(io.stdout, color, io.env);
-  const command = name !== undefined && Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
-  if (name !== undefined && command === undefined) {
-    throw new UsageError(`There is no command ${name}.${didYouMean(name, Object.keys(COMMANDS))}`);
-  }
   io.stdout.write(
-    name === undefined || command === undefined
-      ? overview(COMMANDS, palette)
-      : commandHelp(name, command, palette),
+    name === undefined ? overview(COMMANDS, palette) : commandHelp(name, commandOf(name), palette),
   );
   return EXIT_CODES.ok.code;
 }
@@ -80,4 +70,11 @@ async function showHelp(
 function showVersion(io: Io): ExitCode {
   io.stdout.write(`drillwright ${toolVersion()}\n`);
   return EXIT_CODES.ok.code;
+}
+
+/** @throws UsageError where there is none of that name. */
+function commandOf(name: string): Command {
+  const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
+  if (command !== undefined) return command;
+  throw new UsageError(`There is no command ${name}.${didYouMean(name, Object.keys(COMMANDS))}`);
 }

@@ -1,4 +1,5 @@
 /** Words on the command line: commands, options, help, and what is said when they are wrong. */
+import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { COMMANDS } from "../../server/cli/command-table.ts";
 import { EXIT_CODES } from "../../shared/exit-codes.ts";
@@ -103,7 +104,7 @@ describe("help", () => {
 test.each([["--version"], ["check --version"], ["--version check"]])(
   "%s shows the version of package.json",
   async (line) => {
-    const { default: manifest } = await import("../../package.json", { with: { type: "json" } });
+    const manifest = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8"));
     const { code, stdout } = await drillwright(FILES, line.split(" "));
     expect([code, stdout]).toEqual([0, `drillwright ${manifest.version}\n`]);
   },

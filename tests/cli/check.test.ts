@@ -1,6 +1,7 @@
 /** `drillwright check`. */
+import { join } from "node:path";
 import { describe, expect, test } from "vitest";
-import { drillwright } from "./command-line.ts";
+import { drillwright, type Files, folderWith } from "./command-line.ts";
 import { LIBRARY, PLAN, practice } from "./practice.ts";
 
 /** More hits than shots, on line 12. */
@@ -57,28 +58,27 @@ describe("what is said", () => {
 });
 
 describe("which files", () => {
+  const checked = async (files: Files, ...words: string[]): Promise<string[]> =>
+    JSON.parse((await drillwright(files, ["check", "--format", "json", ...words])).stdout).files;
+
   test("all of the working folder, but for dependencies, builds and hidden folders", async () => {
     const files = {
       "a.drill": PLAN,
       "deep/er/b.drill": PLAN,
-      "node_modules/x/c.drill": WRONG,
-      "dist/d.drill": WRONG,
-      ".git/e.drill": WRONG,
+      "node_modules/x/c.drill": PLAN,
+      "dist/d.drill": PLAN,
+      ".git/e.drill": PLAN,
       "notes.txt": "no plan",
     };
-    const { code, stdout } = await drillwright(files, ["check"]);
-    expect([code, stdout]).toEqual([0, "2 files checked, nothing found.\n"]);
+    expect(await checked(files)).toEqual(["a.drill", "deep/er/b.drill"]);
   });
 
   test("files and folders as given, each once", async () => {
-    const files = { "plans/a.drill": PLAN, "plans/b.drill": PLAN, "c.drill": WRONG };
-    const { stdout } = await drillwright(files, [
-      "check",
+    const files = { "plans/a.drill": PLAN, "plans/b.drill": PLAN, "c.drill": PLAN };
+    expect(await checked(files, "plans/b.drill", "plans", "./plans/../plans/b.drill")).toEqual([
       "plans/a.drill",
-      "plans",
-      "./plans/../plans/b.drill",
+      "plans/b.drill",
     ]);
-    expect(stdout).toBe("2 files checked, nothing found.\n");
   });
 
   test("and what they use, through several files", async () => {
@@ -88,26 +88,35 @@ describe("which files", () => {
       "library/more.drill": WRONG.replace("Start line", "Another"),
       "unrelated.drill": "plan {",
     };
+    expect(await checked(files, "sessions/monday.drill")).toEqual([
+      "library/more.drill",
+      "library/range.drill",
+      "plans/irons.drill",
+      "sessions/monday.drill",
+    ]);
     const { code, stdout } = await drillwright(files, ["check", "sessions/monday.drill"]);
     expect(code).toBe(3);
     expect(stdout).toMatch(/^library\/more\.drill:14:16 error/);
-    expect(stdout).toContain("4 files checked: 1 error.");
   });
 
   test("names with spaces, signs and other scripts", async () => {
-    const files = {
-      "über #1/70 % & more/план.drill": 'use "./más"\n',
-      "über #1/70 % & more/más.drill": WRONG,
-    };
-    const { stdout } = await drillwright(files, ["check", "über #1/70 % & more/план.drill"]);
-    expect(stdout).toContain("über #1/70 % & more/más.drill:14:16 error");
-    expect(stdout).toContain("2 files checked: 1 error.");
+    const folder = "über #1/70 % & more";
+    const files = { [`${folder}/план.drill`]: 'use "./más"\n', [`${folder}/más.drill`]: PLAN };
+    expect(await checked(files, `${folder}/план.drill`)).toEqual([
+      `${folder}/más.drill`,
+      `${folder}/план.drill`,
+    ]);
+  });
+
+  test("files outside the working folder are named from there", async () => {
+    const folder = folderWith({ "plans/a.drill": PLAN, "here/b.txt": "" });
+    const { stdout } = await drillwright(join(folder, "here"), ["check", "--format", "json", "../plans"]);
+    expect(JSON.parse(stdout).files).toEqual(["../plans/a.drill"]);
   });
 
   test("files that use each other are no endless circle", async () => {
     const files = { "a.drill": 'use "./b"\nuse "./a"\n', "b.drill": 'use "./a"\n' };
-    const { stdout } = await drillwright(files, ["check", "a.drill"]);
-    expect(stdout).toMatch(/2 files checked/);
+    expect(await checked(files, "a.drill")).toEqual(["a.drill", "b.drill"]);
   });
 });
 

@@ -123,3 +123,16 @@ test("lsp speaks the protocol over its streams", async () => {
   send({ method: "exit" });
   expect(await closed).toBe(0);
 });
+
+test("a Node that is too old is told so, in one line", async () => {
+  // Pretends before the program starts.
+  const folder = folderWith({
+    "old.cjs":
+      'Object.defineProperty(process, "versions", { value: { ...process.versions, node: "20.9.0" } });',
+  });
+  const { code, stdout, stderr } = await answerOf(
+    start(folder, ["--version"], { NODE_OPTIONS: "--require ./old.cjs" }),
+  );
+  expect([code, stdout]).toEqual([2, ""]);
+  expect(stderr).toMatch(/^drillwright needs Node 22 or newer, and this is Node v\S+\.\n$/);
+});

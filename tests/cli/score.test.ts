@@ -53,7 +53,7 @@ describe("what is said", () => {
     const { code, stdout } = await drillwright(practice(CUT_SHORT), ["score"]);
     expect(code).toBe(0);
     expect(stdout).toContain("? undecided     at least 3 of 5 shots on target");
-    expect(stdout).toMatch(/to settle needs all of the next 2 shots/);
+    expect(stdout).toMatch(/to settle needs each of the 2 shots not hit yet/);
   });
 
   test("long lists of rows are cut, unless all are wanted", async () => {

@@ -8,7 +8,7 @@ export const check = defineCommand({
   operands: { usage: "[FILE|FOLDER|- ...]", least: 0, most: Infinity },
   description: [
     "Checks the files given and all .drill files in the folders given, and the files they use; without any, the working folder. Folders whose name begins with a dot, node_modules and dist are left out. `-` reads standard input.",
-    "Answers 3 where a file has errors; 1 where there are warnings and --fail-on is warning; else 0.",
+    "Exits with 3 where a file has errors, with 1 where there are warnings and --fail-on is warning, else with 0.",
   ],
   options: {
     format: {
@@ -21,7 +21,7 @@ export const check = defineCommand({
       kind: "choice",
       choices: ["error", "warning", "never"],
       default: "error",
-      meaning: "The least severity that makes the command answer something else than 0.",
+      meaning: "The least severity that makes the exit code other than 0.",
     },
     "stdin-filename": STDIN_FILENAME,
   },

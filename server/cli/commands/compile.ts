@@ -8,7 +8,7 @@ export const compile = defineCommand({
   operands: { usage: "FILE|-", least: 1, most: 1 },
   description: [
     "Prints what the file declares, what its sessions refer to, and the vocabulary they can use: references resolved, numbers in SI units. The schema is printed by `drillwright schema plan-model`.",
-    "A file with errors, or one that uses a file with errors, has no model: the errors are shown and the answer is 3.",
+    "A file with errors, or one that uses a file with errors, has no model: the errors are shown, and the exit code is 3.",
   ],
   options: { "stdin-filename": STDIN_FILENAME },
   examples: [["compile plans/irons.drill > irons.json", "the model of a plan"]],

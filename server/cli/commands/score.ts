@@ -9,7 +9,7 @@ export const score = defineCommand({
   operands: { usage: "[FILE|FOLDER ...]", least: 0, most: Infinity },
   description: [
     "Scores every session that is declared in the files given and in the .drill files of the folders given; without any, in the working folder. --session and --plan choose among them.",
-    "Answers 3 where errors in a text, and 4 where unreadable data, keep a session from being scored; else 1 where a goal is missed; else 0. Goals that are undecided or not measured count as missed when --fail-on is undecided.",
+    "Exits with 3 where errors in a text keep a session from being scored, with 4 where unreadable data does, with 1 where a session misses its goals, else with 0. Undecided and unmeasured goals count as well when --fail-on is undecided.",
     "Nothing leaves this machine, and no file is changed.",
   ],
   options: {
@@ -29,7 +29,7 @@ export const score = defineCommand({
       kind: "choice",
       choices: ["missed", "undecided", "never"],
       default: "missed",
-      meaning: "Which verdicts make the command answer 1.",
+      meaning: "Which verdicts make the exit code 1.",
     },
     "all-rows": {
       kind: "flag",
