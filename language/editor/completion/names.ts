@@ -144,7 +144,7 @@ export class NameOffers {
         label: name.name,
         kind: this.kinds.getCompletionItemKind(name),
         detail: worthOf(name),
-        textEdit: wordEdit(place, spacing(place, name.name) + name.name),
+        textEdit: wordEdit(place, name.name),
         sortText: sortText(RANK.names, index),
       }));
     return { items, isIncomplete: false };
@@ -163,11 +163,10 @@ export class NameOffers {
    */
   private others(place: Place, type: string, isText: boolean, known: ReadonlySet<string>): Offers {
     const { document, token } = place;
-    const visible = new Set(this.names.visibleDocuments(document).map(({ uri }) => uri.toString()));
     const candidates = this.index
       .allElements(type)
       .filter(({ documentUri }) => documentUri.scheme === document.uri.scheme && !isLibraryUri(documentUri))
-      .filter(({ name, documentUri }) => !known.has(name) && !visible.has(documentUri.toString()));
+      .filter(({ name }) => !known.has(name));
     if (!isText && token.typed === "") return { items: [], isIncomplete: candidates.head() !== undefined };
     const matching = candidates
       .filter(({ name }) => place.matches(name))
@@ -194,12 +193,6 @@ export class NameOffers {
       sortText: sortText(RANK.others, index),
     };
   }
-}
-
-/** A unit that begins with a letter or is a percent sign stands apart from its number. */
-function spacing({ document, token }: Place, unit: string): string {
-  const before = document.textDocument.getText().charAt(token.start - 1);
-  return token.typed === "" && /\d/.test(before) && !unit.startsWith("°") ? " " : "";
 }
 
 /** The blocks of the plan that the session at the cursor was practised against. */

@@ -43,8 +43,11 @@ export function sortText(rank: (typeof RANK)[keyof typeof RANK], index: number):
   return rank + String(index).padStart(4, "0");
 }
 
-/** Puts a word in the place of the one at the cursor. */
-export function wordEdit({ document, token, client }: Place, newText: string): TextEdit | InsertReplaceEdit {
+/** Puts a word in the place of the one at the cursor; apart from what it would run into, but for a degree sign. */
+export function wordEdit({ document, token, client }: Place, word: string): TextEdit | InsertReplaceEdit {
+  const before = document.textDocument.getText().charAt(token.start - 1);
+  const runsOn = token.typed === "" && /[\p{L}\p{N}°%"}]/u.test(before) && !word.startsWith("°");
+  const newText = runsOn ? ` ${word}` : word;
   const start = document.textDocument.positionAt(token.start);
   const cursor = document.textDocument.positionAt(token.start + token.typed.length);
   if (!client.insertReplace) return { newText, range: { start, end: cursor } };
