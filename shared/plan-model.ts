@@ -46,9 +46,10 @@ export type Amount = z.infer<typeof Amount>;
 /**
  * Which values meet a test, as it was said. A limit with a direction word is a limit on the amount in that direction:
  * `at most 10 yd left` leaves 10 yd to the left free and everything to the right. See `interval.ts`.
+ * `plusMinus` says whether a tolerance was written with ±, which changes nothing.
  */
 export const Bounds = z.discriminatedUnion("kind", [
-  z.object({ kind: z.literal("within"), tolerance: Amount, centre: Amount }),
+  z.object({ kind: z.literal("within"), plusMinus: z.boolean(), tolerance: Amount, centre: Amount }),
   z.object({ kind: z.literal("between"), one: Amount, other: Amount }),
   z.object({ kind: z.enum(["at least", "at most", "below", "above"]), limit: Amount }),
 ]);

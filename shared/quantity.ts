@@ -36,9 +36,35 @@ export function formatReading(value: number, metric: Metric, hand: Hand, unit: U
   if (metric.directions.length === 0) return formatNumber(value, unit, step);
   const text = formatNumber(Math.abs(value), unit, step);
   const sign = value < 0 ? -1 : 1;
-  const isZero = Math.round(Math.abs(value) / unit.factor / step) === 0;
-  const word = isZero ? undefined : wordFor(sign, metric.directions, hand);
+  const word = isShownAsZero(value, unit, step) ? undefined : wordFor(sign, metric.directions, hand);
   return word === undefined ? text : `${text} ${word}`;
+}
+
+/**
+ * From one reading to another as this player would hear it: `0.6° left to 1.2° right`. On one side its word is said once
+ * and the smaller amount comes first: `1.6° to 2.4° out-to-in`.
+ */
+export function formatRange(
+  low: number,
+  high: number,
+  metric: Metric,
+  hand: Hand,
+  unit: Unit = metric.unit,
+): string {
+  const isOneSided = metric.directions.length > 0 && (low >= 0 || high <= 0 || isZero(low) || isZero(high));
+  const [from, to] = isOneSided && Math.abs(high) < Math.abs(low) ? [high, low] : [low, high];
+  const first = isOneSided
+    ? formatAmount(Math.abs(from), metric, unit)
+    : formatReading(from, metric, hand, unit);
+  return `${first} to ${formatReading(to, metric, hand, unit)}`;
+
+  function isZero(value: number): boolean {
+    return isShownAsZero(value, unit, stepIn(unit, metric));
+  }
+}
+
+function isShownAsZero(value: number, unit: Unit, step: number): boolean {
+  return Math.round(Math.abs(value) / unit.factor / step) === 0;
 }
 
 /** An amount without a side (a spread, a tolerance) of this metric. */
@@ -70,13 +96,13 @@ export function writeAmount(amount: Amount): string {
   return amount.direction === null ? number : `${number} ${amount.direction.word}`;
 }
 
-/** Bounds as they are written in a plan: `within 2° of 1° in-to-out`. */
+/** Bounds as they are written in a plan: `within 2° of 1° in-to-out`, `within ±2°`, `within 5 yd`. */
 export function writeBounds(bounds: Bounds): string {
   switch (bounds.kind) {
-    case "within":
-      return bounds.centre.value === 0
-        ? `within ±${writeAmount(bounds.tolerance)}`
-        : `within ${writeAmount(bounds.tolerance)} of ${writeAmount(bounds.centre)}`;
+    case "within": {
+      const tolerance = `within ${bounds.plusMinus ? "±" : ""}${writeAmount(bounds.tolerance)}`;
+      return bounds.centre.value === 0 ? tolerance : `${tolerance} of ${writeAmount(bounds.centre)}`;
+    }
     case "between":
       return `between ${writeAmount(bounds.one)} and ${writeAmount(bounds.other)}`;
     default:

@@ -10,7 +10,10 @@ export const SCORE_REPORT_VERSION = 1;
 export const Verdict = z.enum(["met", "missed", "undecided", "not-measured"]);
 export type Verdict = z.infer<typeof Verdict>;
 
-/** How many shots did, did not, or cannot be said to meet a condition. */
+/**
+ * How many shots did, did not, or cannot be said to meet a condition; of a criterion, how many it counts. Of "at most"
+ * the hits are therefore the shots that it limits.
+ */
 export const Tally = z.object({ hits: z.number(), misses: z.number(), unknown: z.number() });
 export type Tally = z.infer<typeof Tally>;
 
@@ -72,7 +75,10 @@ export const BlockResult = z.object({
   verdict: z.nullable(Verdict),
   /** Asked for; hit; counted (set-aside and surplus shots taken off). */
   shots: z.object({ asked: z.number(), hit: z.number(), counted: z.number() }),
-  /** Null where the block has no targets. */
+  /**
+   * How many shots met all targets, whatever the block requires: criteria count fewer where it requires more. Null where
+   * the block has no targets.
+   */
   onTarget: z.nullable(Tally),
   targets: z.array(ConditionResult),
   requirements: z.array(ConditionResult),

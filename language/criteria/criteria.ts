@@ -8,9 +8,13 @@ import { statistic } from "./statistic/evaluate.ts";
 
 const kinds: { readonly [Kind in Criterion["kind"]]: CriterionKind<Kind> } = { count, share, run, statistic };
 
-/** The criterion in a sentence: what it asks for, and whether it is about these shots or about ability. */
-export function sentence(criterion: Criterion): string {
-  return kindOf(criterion).sentence(criterion);
+/**
+ * The criterion in a sentence: what it asks for, and whether it is about these shots or about ability.
+ *
+ * @param isRequiring whether its block has requirements, so that the sentence says that they play a part
+ */
+export function sentence(criterion: Criterion, isRequiring = false): string {
+  return kindOf(criterion).sentence(criterion, isRequiring);
 }
 
 /** The metrics a criterion reads from every shot, besides those of the block's targets and requirements. */

@@ -14,10 +14,14 @@ export interface CountedShots {
   readonly metric: (name: string) => Metric;
   /** A metric's values, SI and target frame; undefined where unknown. */
   readonly values: (metric: string) => readonly (number | undefined)[];
-  /** For each shot whether it meets the subject *and* every requirement of the block. */
-  readonly hits: (subject: Subject) => readonly Truth[];
+  /** For each shot whether it meets the subject. What the block requires plays no part in it: see `required.ts`. */
+  readonly meeting: (subject: Subject) => readonly Truth[];
+  /** The metrics that decide whether a shot meets the subject: the condition's, or the targets'; none without targets. */
+  readonly metricsOf: (subject: Subject) => readonly string[];
   /** For each shot whether it meets every requirement of the block. */
   readonly admitted: readonly Truth[];
+  /** The metrics of the block's requirements; empty where it requires nothing. */
+  readonly requiredMetrics: readonly string[];
 }
 
 /** A verdict and what it rests on. Shots are given as indices into the counted shots. */
@@ -44,8 +48,8 @@ export type CriterionOf<Kind extends Criterion["kind"]> = Extract<Criterion, { k
 
 /** The meaning of one kind of criterion. */
 export interface CriterionKind<Kind extends Criterion["kind"]> {
-  /** The criterion in a sentence, for hovers and reports. */
-  readonly sentence: (criterion: CriterionOf<Kind>) => string;
+  /** The criterion in a sentence, for hovers and reports; of a block with or without requirements. */
+  readonly sentence: (criterion: CriterionOf<Kind>, isRequiring: boolean) => string;
   /** The metrics it reads from every shot, besides those of the block's targets and requirements. */
   readonly metrics: (criterion: CriterionOf<Kind>) => readonly string[];
   /** The verdict over these shots. Cost: linear in the shots, but for the tails of a distribution. */

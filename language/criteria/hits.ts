@@ -1,5 +1,4 @@
 /** Hits among the shots of a block: what counts, shares and runs have in common. */
-import type { Subject } from "../../shared/plan-model.ts";
 import type { Tally, Verdict } from "../../shared/score-report.ts";
 import {
   type CountResult,
@@ -8,15 +7,22 @@ import {
   tally,
 } from "../../shared/statistics/counting.ts";
 import type { CountedShots, Outcome } from "./criterion.ts";
+import { missingReadings, notHitYet, openShots, shortOf } from "./open-shots.ts";
+import {
+  type Counted,
+  countedTruths,
+  FATES,
+  isRequiring,
+  qualified,
+  requirementCautions,
+} from "./required.ts";
 import type { Truth } from "./verdict.ts";
-import { joined, qualified, shots as shotsInWords, unlessZero } from "./wording.ts";
+import { joined, shots as shotsInWords, unlessZero } from "./wording.ts";
 
 /** "At least (at most) `count` of the first `outOf` shots are …", about the shots hit. */
-export interface CountClaim {
-  readonly bound: "least" | "most";
+export interface CountClaim extends Counted {
   readonly count: number;
   readonly outOf: number;
-  readonly subject: Subject;
 }
 
 /**
@@ -29,21 +35,27 @@ export function plannedShots(shots: CountedShots): number {
 
 /** The verdict on a count over the shots hit, as soon as no further shot can change it. */
 export function judgeCount(claim: CountClaim, shots: CountedShots): Outcome {
-  const truths = shots.hits(claim.subject).slice(0, claim.outOf);
+  const truths = countedTruths(claim, shots).slice(0, claim.outOf);
   const standing = tally(truths, claim.outOf);
   const result = countVerdict(standing, claim.count, `at ${claim.bound}`);
-  const verdict = result.verdict === "not measured" ? "not-measured" : result.verdict;
+  const phrase = qualified(claim, isRequiring(shots));
+  const { verdict } = result;
   return {
     verdict,
-    required: `at ${claim.bound} ${claim.count} of ${shotsInWords(claim.outOf)} ${qualified(claim.subject)}`,
-    observed: observedHits(standing, claim.subject),
+    required: `at ${claim.bound} ${claim.count} of ${shotsInWords(claim.outOf)} ${phrase}`,
+    observed: observedHits(standing, phrase),
     value: judged(standing) === 0 ? null : standing.hits,
     shotsUsed: judged(standing),
     tally: tallyOf(standing),
     interval: null,
-    settles: settlesCount(verdict, claim, standing, result),
+    settles:
+      verdict === "not-measured"
+        ? settlesUnmeasured(truths, standing, claim, shots)
+        : verdict === "undecided"
+          ? settlesCount(claim, standing, result)
+          : null,
     deciding: decidingShots(verdict, claim.bound, truths),
-    cautions: requirementCautions(shots, claim.outOf),
+    cautions: requirementCautions(shots, claim.outOf, FATES[claim.bound]),
   };
 }
 
@@ -56,56 +68,54 @@ export function tallyOf({ hits, misses, unknown }: Standing): Tally {
   return { hits, misses, unknown };
 }
 
-/** `9 of 13 shots on target; 1 more could not be judged; 4 to come`. `remark` follows the hits. */
-export function observedHits(standing: Standing, subject: Subject, remark = ""): string {
+/**
+ * `9 of 13 shots on target; 1 more could not be judged; 4 shots short of 18`. `phrase` says which shots are counted, and
+ * `remark` follows it.
+ */
+export function observedHits(standing: Standing, phrase: string, remark = ""): string {
   const { hits, unknown, toCome } = standing;
   const known = judged(standing);
   if (known + unknown === 0) return "no shots hit";
-  const coming = unlessZero(toCome, (count) => `${count} to come`);
-  if (known === 0) return joined(`none of ${shotsInWords(unknown)} could be judged`, coming);
+  const missing = unlessZero(toCome, (count) => shortOf(count, known + unknown + toCome));
+  if (known === 0) {
+    const none =
+      unknown === 1 ? "the one shot could not be judged" : `none of ${unknown} shots could be judged`;
+    return joined(none, missing);
+  }
   return joined(
-    `${hits} of ${shotsInWords(known)} ${qualified(subject)}${remark}`,
+    `${hits} of ${shotsInWords(known)} ${phrase}${remark}`,
     unlessZero(unknown, (count) => `${count} more could not be judged`),
-    coming,
+    missing,
   );
 }
 
 /** What would make an unmeasured criterion measured. */
-export function settlesUnmeasured(standing: Standing): string {
-  return standing.unknown === 0
-    ? `${shotsInWords(standing.toCome)} to come`
-    : "readings of the metrics it is about";
+export function settlesUnmeasured(
+  truths: readonly Truth[],
+  { unknown, toCome }: Standing,
+  { subject }: Counted,
+  shots: CountedShots,
+): string {
+  if (unknown > 0) return missingReadings(truths, subject, shots);
+  return toCome === 0 ? "shots to judge" : notHitYet(toCome);
 }
 
-/** `needs 3 of the next 6 shots`; of "at most": `allows 1 of the next 6 shots`. */
+/** `needs 3 of the 6 shots not hit yet`; of "at most": `allows 1 of the 6 shots not hit yet`. */
 function settlesCount(
-  verdict: Verdict,
-  claim: CountClaim,
+  { bound }: Counted,
   standing: Standing,
-  result: CountResult,
-): string | null {
-  if (verdict === "not-measured") return settlesUnmeasured(standing);
-  if (verdict !== "undecided") return null;
-  const { stillNeeded, stillPossible } = result;
+  { stillNeeded, stillPossible }: CountResult,
+): string {
   const open = openShots(standing);
   const among = standing.toCome > 0 && standing.unknown > 0 ? "among" : "of";
-  if (claim.bound === "most") {
+  if (bound === "most") {
+    if (stillPossible === 1) return `holds unless ${open} is one more`;
     const allowed = stillPossible - stillNeeded;
     return `allows ${allowed === 0 ? "none" : allowed} ${among} ${open}`;
   }
   if (stillPossible === 1) return `needs ${open}`;
-  return stillNeeded === stillPossible ? `needs all of ${open}` : `needs ${stillNeeded} ${among} ${open}`;
-}
-
-/** The shots that are still open: `the next 6 shots and the 2 that could not be judged`. */
-function openShots({ toCome, unknown }: Standing): string {
-  const next = toCome === 1 ? "the next shot" : `the next ${toCome} shots`;
-  if (unknown === 0) return next;
-  if (toCome === 0)
-    return unknown === 1
-      ? "the shot that could not be judged"
-      : `the ${unknown} shots that could not be judged`;
-  return `${next} and the ${unknown === 1 ? "one" : unknown} that could not be judged`;
+  if (stillNeeded < stillPossible) return `needs ${stillNeeded} ${among} ${open}`;
+  return `needs ${standing.toCome === 1 && standing.unknown === 1 ? "both" : "each of"} ${open}`;
 }
 
 /**
@@ -125,13 +135,4 @@ export function decidingShots(
 /** The places where this truth stands. */
 export function indicesOf(truths: readonly Truth[], wanted: Truth): readonly number[] {
   return truths.flatMap((truth, index) => (truth === wanted ? [index] : []));
-}
-
-/** Says how many of the first shots cannot be hits because they failed a requirement. */
-export function requirementCautions(shots: CountedShots, outOf: number): readonly string[] {
-  const refused = shots.admitted.slice(0, outOf).filter((truth) => truth === false).length;
-  if (refused === 0) return [];
-  return [
-    `${shotsInWords(refused)} did not meet what the block requires: ${refused === 1 ? "it uses up its place but cannot count" : "they use up their places but cannot count"}.`,
-  ];
 }

@@ -4,6 +4,11 @@ import type { Verdict } from "../../shared/score-report.ts";
 /** Whether a shot meets a condition; `undefined` where a value it needs is unknown. */
 export type Truth = boolean | undefined;
 
+/** Kleene's negation: unknown stays unknown. */
+export function not(truth: Truth): Truth {
+  return truth === undefined ? undefined : !truth;
+}
+
 /** Kleene's conjunction: false if any is false, else unknown if any is unknown. */
 export function allOf(truths: Iterable<Truth>): Truth {
   let result: Truth = true;

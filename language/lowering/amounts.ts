@@ -24,7 +24,8 @@ export function lowerRange(range: Range): Bounds {
     case "Within": {
       const tolerance = lowerQuantity(range.tolerance);
       const none: Amount = { value: 0, unit: tolerance.unit, direction: null };
-      return { kind: "within", tolerance, centre: range.centre ? lowerQuantity(range.centre) : none };
+      const centre = range.centre ? lowerQuantity(range.centre) : none;
+      return { kind: "within", plusMinus: range.symmetric, tolerance, centre };
     }
     case "Between":
       return { kind: "between", one: lowerQuantity(range.low), other: lowerQuantity(range.high) };

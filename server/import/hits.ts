@@ -83,7 +83,9 @@ function exclusion(row: TableRow, columns: Columns): string | null {
     const text = (row.cells[index] ?? "").trim().toLowerCase();
     const mark = content.texts.find((mark) => mark.trim().toLowerCase() === text);
     if (mark !== undefined)
-      return text === "" ? `blank in column ${quote(header)}` : `marked ${quote(mark)} in column ${quote(header)}`;
+      return text === ""
+        ? `blank in column ${quote(header)}`
+        : `marked ${quote(mark)} in column ${quote(header)}`;
   }
   return null;
 }

@@ -1,5 +1,5 @@
 /** The shots of one block as columns, so that every criterion reads a metric or a condition once for all shots. */
-import { questionOf, reading } from "../../language/criteria/condition.ts";
+import { metricsIn, questionOf, reading } from "../../language/criteria/condition.ts";
 import type { CountedShots } from "../../language/criteria/criterion.ts";
 import { allOf, type Truth } from "../../language/criteria/verdict.ts";
 import type { Block, Condition, Hand, Metric, Statement } from "../../shared/plan-model.ts";
@@ -18,7 +18,10 @@ export interface StatementTruths {
 export interface BlockColumns {
   readonly targets: readonly StatementTruths[];
   readonly requirements: readonly StatementTruths[];
-  /** For each shot whether it meets all targets; unknown throughout where the block has none. */
+  /**
+   * For each shot whether it meets all targets; unknown throughout where the block has none. Requirements play no part
+   * in it: see `required.ts` for what they do to criteria.
+   */
   readonly onTarget: Truths;
   readonly forCriteria: CountedShots;
 }
@@ -44,7 +47,6 @@ export function columnsOf(
   const onTarget =
     targets.length === 0 ? shots.map(() => undefined) : together(targets.map(({ truths }) => truths));
   const admitted = together(requirements.map(({ truths }) => truths));
-  const hitsOnTarget = together([onTarget, admitted]);
   const columns = new Map<string, readonly (number | undefined)[]>();
 
   const forCriteria: CountedShots = {
@@ -57,11 +59,17 @@ export function columnsOf(
       columns.set(metric, known);
       return known;
     },
-    hits: (subject) =>
-      subject.kind === "on-target" ? hitsOnTarget : together([truthsOf(subject.condition), admitted]),
+    meeting: (subject) => (subject.kind === "on-target" ? onTarget : truthsOf(subject.condition)),
+    metricsOf: (subject) =>
+      subject.kind === "on-target" ? metricsOf(block.targets) : metricsIn(subject.condition),
     admitted,
+    requiredMetrics: metricsOf(block.requirements),
   };
   return { targets, requirements, onTarget, forCriteria };
+}
+
+function metricsOf(statements: readonly Statement[]): readonly string[] {
+  return [...new Set(statements.flatMap(({ condition }) => metricsIn(condition)))];
 }
 
 /** A metric that nobody declared is shown as a plain number. */

@@ -1,18 +1,25 @@
 /** What a reader of the whole report should know, in sentences. */
 import { metricsIn, writeCondition } from "../../language/criteria/condition.ts";
 import { metricsReadBy } from "../../language/criteria/criteria.ts";
-import { shots as shotsInWords } from "../../language/criteria/wording.ts";
+import { listed, percent, roundedPercent, shots as shotsInWords } from "../../language/criteria/wording.ts";
 import type { Plan, ScoringInput } from "../../shared/plan-model.ts";
+import type { BlockResult } from "../../shared/score-report.ts";
 import type { SessionData } from "../../shared/session-data.ts";
 import type { SortedShots } from "./set-aside.ts";
 
-export function notesOn(input: ScoringInput, data: SessionData, sorted: SortedShots): string[] {
+export function notesOn(
+  input: ScoringInput,
+  data: SessionData,
+  sorted: SortedShots,
+  results: readonly BlockResult[],
+): string[] {
   return [
     "Readings taken as exact: no instrument is stated.",
     ...handNotes(input),
     ...(data.shots.length === 0 ? ["The data holds no shots."] : metricNotes(input, data)),
     ...goalNotes(input.plan),
     ...doubtNotes(sorted),
+    ...abilityNotes(input.plan, results),
   ];
 }
 
@@ -69,4 +76,29 @@ function doubtNotes({ blocks }: SortedShots): string[] {
       return `Block "${block.name}": ${kept} because readings are missing to tell whether to leave out "${writeCondition(statement.condition)}".`;
     }),
   );
+}
+
+/**
+ * That several verdicts about ability, each of which may be wrong, are less sure together. Each is right with a
+ * probability of at least its confidence, so if they are independent all are with at least the product.
+ */
+function abilityNotes(plan: Plan, results: readonly BlockResult[]): string[] {
+  const decided = new Set(
+    results
+      .flatMap(({ criteria }) => criteria)
+      .filter(({ verdict }) => verdict === "met" || verdict === "missed")
+      .map(({ id }) => id),
+  );
+  const confidences = plan.blocks
+    .flatMap(({ success }) => success)
+    .filter(({ id }) => decided.has(id))
+    .map((criterion) => ("confidence" in criterion ? criterion.confidence : null))
+    .filter((confidence) => confidence !== null);
+  if (confidences.length < 2) return [];
+  const levels = [...new Set(confidences)].sort((one, other) => one - other).map(percent);
+  const together = confidences.reduce((product, confidence) => product * confidence, 1);
+  const all = confidences.length === 2 ? "both" : `all ${confidences.length}`;
+  return [
+    `Each of the ${confidences.length} verdicts about ability, at ${listed(levels)} confidence, can be wrong on its own: the chance that ${all} are right may be no more than ${roundedPercent(together)}.`,
+  ];
 }

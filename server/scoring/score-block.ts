@@ -72,6 +72,6 @@ function tallyOf(truths: Truths): Tally {
 
 function leftOutCautions({ hit, leftOut }: BlockShots): readonly string[] {
   return leftOut > 0 && leftOut / hit >= MUCH_LEFT_OUT
-    ? [`${leftOut} of the block's ${hit} shots were set aside before scoring.`]
+    ? [`${leftOut} of the block's ${hit} shots ${leftOut === 1 ? "was" : "were"} set aside before scoring.`]
     : [];
 }

@@ -30,6 +30,6 @@ export function scoreSession(input: ScoringInput, data: SessionData, tool: { ver
     blocks,
     setAside: [...sorted.setAside],
     findings: [...data.findings],
-    notes: notesOn(input, data, sorted),
+    notes: notesOn(input, data, sorted, blocks),
   };
 }

@@ -1,5 +1,6 @@
 /** Which shots of a session count for which block, and why the others do not. Nothing is dropped silently. */
 import { questionOf, type ShotQuestion, writeCondition } from "../../language/criteria/condition.ts";
+import { shots as shotsInWords } from "../../language/criteria/wording.ts";
 import type { Block, Hand, Plan, Statement } from "../../shared/plan-model.ts";
 import type { SetAside } from "../../shared/score-report.ts";
 import type { SessionData, Shot } from "../../shared/session-data.ts";
@@ -102,7 +103,7 @@ function whyNot(shot: Shot, found: FillingBlock | undefined): Pick<SetAside, "re
     return { reason: `left out: ${writeCondition(statement.condition)}`, location: statement.location };
   }
   if (!isOpen && counted.length >= asked) {
-    return { reason: `after the ${asked} shots the block asks for`, location: block.location };
+    return { reason: `after the ${shotsInWords(asked)} the block asks for`, location: block.location };
   }
   for (const [index, test] of leaveOut.entries()) if (answers[index] === undefined) test.doubts++;
   return null;

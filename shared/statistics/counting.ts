@@ -77,7 +77,7 @@ export function runVerdict(outcomes: readonly Outcome[], planned: number, k: num
 }
 
 function settle(isMeasured: boolean, isMet: boolean, isMissed: boolean): Verdict {
-  if (!isMeasured) return "not measured";
+  if (!isMeasured) return "not-measured";
   if (isMet) return "met";
   return isMissed ? "missed" : "undecided";
 }

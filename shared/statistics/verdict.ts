@@ -6,10 +6,10 @@ import type { Interval } from "./interval.ts";
 import { liesOutside, liesWithin } from "./interval.ts";
 
 /** How a criterion ends. */
-export type Verdict = "met" | "missed" | "undecided" | "not measured";
+export type Verdict = "met" | "missed" | "undecided" | "not-measured";
 
 /** How a criterion ends once there is at least one usable value. */
-export type Decision = Exclude<Verdict, "not measured">;
+export type Decision = Exclude<Verdict, "not-measured">;
 
 /** The side from which a count or share is limited. */
 export type Bound = "at least" | "at most";

@@ -39,10 +39,46 @@ describe("of the shots hit", () => {
   test("shots to come and unknown shots leave it open", () => {
     expect(evaluate(seventy, shotsLike(result(6, 1, 1), { asked: 12 }))).toMatchObject({
       verdict: "undecided",
-      observed: "6 of 7 shots on target (86 %); 1 more could not be judged; 4 to come",
-      settles: "needs 3 among the next 4 shots and the one that could not be judged",
+      observed: "6 of 7 shots on target (86 %); 1 more could not be judged; 4 shots short of 12",
+      settles: "needs 3 among the 4 shots not hit yet and the one that could not be judged",
     });
-    expect(evaluate(seventy, shotsLike("UU")).verdict).toBe("not-measured");
+  });
+
+  test("what is not measured still says which share is asked for", () => {
+    expect(evaluate(seventy, shotsLike("UU", { asked: 10 }))).toMatchObject({
+      verdict: "not-measured",
+      required: "at least 70 % of shots on target (7 of 10)",
+      observed: "none of 2 shots could be judged; 8 shots short of 10",
+      value: null,
+      settles: "readings of club-path",
+    });
+    expect(evaluate(seventy, shotsLike(""))).toMatchObject({
+      verdict: "not-measured",
+      required: "at least 70 % of shots on target",
+      settles: "shots to judge",
+    });
+  });
+
+  test("a share is shown finely enough to tell it from the one asked for", () => {
+    expect(evaluate(seventy, shotsLike(result(16, 7)))).toMatchObject({
+      verdict: "missed",
+      observed: "16 of 23 shots on target (69.6 %)",
+    });
+    expect(evaluate(seventy, shotsLike(result(13, 10))).observed).toBe("13 of 23 shots on target (57 %)");
+    expect(evaluate(seventy, shotsLike(result(7, 3))).observed).toBe("7 of 10 shots on target (70 %)");
+  });
+
+  test("a shot that fails a requirement is no hit, and one too many of at most", () => {
+    const refused = { admitted: `${"T".repeat(19)}F` };
+    expect(evaluate(seventy, shotsLike(`${result(14, 5)}T`, refused))).toMatchObject({
+      verdict: "met",
+      observed: "14 of 20 shots on target and as required (70 %)",
+    });
+    expect(evaluate(tenth, shotsLike(result(2, 18), refused))).toMatchObject({
+      verdict: "missed",
+      required: "at most 10 % of shots with offline at least 20 yd right, or not as required (2 of 20)",
+      observed: "3 of 20 shots with offline at least 20 yd right, or not as required (15 %)",
+    });
   });
 
   test("of a block that asks for at least so many shots, all that were hit count", () => {
@@ -54,6 +90,9 @@ describe("of the shots hit", () => {
 
   test("the criterion in a sentence", () => {
     expect(sentence(seventy)).toBe("Of the block's shots, at least 70 % are on target.");
+    expect(sentence(tenth, true)).toBe(
+      "Of the block's shots, at most 10 % have offline at least 20 yd right, or are not as required.",
+    );
   });
 });
 
@@ -74,7 +113,7 @@ describe("as ability", () => {
   test("9 of 10 show it, 7 of 10 decide nothing, 5 of 10 refute it", () => {
     expect(evaluate(seventyAt80, shotsLike(result(9, 1)))).toMatchObject({
       verdict: "met",
-      required: "at least 70 % of shots on target in the long run, at 80 % confidence",
+      required: "in the long run, at least 70 % of shots on target, at 80 % confidence",
       observed: "9 of 10 shots on target (90 %)",
       settles: null,
     });
@@ -111,13 +150,19 @@ describe("as ability", () => {
     expect(evaluate(seventyAt80, shotsLike(result(0, 9), { asked: 10 }))).toMatchObject({
       verdict: "undecided",
       interval: null,
-      settles: "1 shot to come: ability is judged when all 10 are hit; 9 or more of 10 show it",
+      settles: "the shot not hit yet: ability is judged on all 10, and 9 or more of 10 show it",
     });
     expect(evaluate(atMost30, shotsLike("F", { asked: 10 })).settles).toBe(
-      "9 shots to come: ability is judged when all 10 are hit; 1 or fewer of 10 show it",
+      "the 9 shots not hit yet: ability is judged on all 10, and 1 or fewer of 10 show it",
     );
     expect(evaluate(seventyAt80, shotsLike("T", { asked: 3 })).settles).toBe(
-      "2 shots to come: ability is judged when all 3 are hit; no result of 3 shots can show it",
+      "the 2 shots not hit yet: ability is judged on all 3, and no result of 3 shots can show it",
+    );
+    expect(evaluate(seventyAt80, shotsLike("T", { asked: 5 })).settles).toBe(
+      "the 4 shots not hit yet: ability is judged on all 5, and only all 5 show it",
+    );
+    expect(evaluate(atMost30, shotsLike("F", { asked: 5 })).settles).toBe(
+      "the 4 shots not hit yet: ability is judged on all 5, and none of 5 shows it",
     );
   });
 
@@ -129,7 +174,7 @@ describe("as ability", () => {
     // 9 of 10 show it, 8 of 10 do not.
     expect(evaluate(seventyAt80, shotsLike(result(8, 1, 1)))).toMatchObject({
       verdict: "undecided",
-      settles: "readings for the shots that could not be judged",
+      settles: "readings of club-path for the shot that could not be judged",
       shotsUsed: 9,
     });
     expect(evaluate(seventyAt80, shotsLike(result(9, 0, 1))).verdict).toBe("met");

@@ -1,4 +1,5 @@
 /** The shots of a block as a criterion sees them, in a compact notation. */
+import { metricsIn } from "../../language/criteria/condition.ts";
 import type { CountedShots } from "../../language/criteria/criterion.ts";
 import type { Truth } from "../../language/criteria/verdict.ts";
 import type { Hand } from "../../shared/plan-model.ts";
@@ -8,7 +9,7 @@ export interface Circumstances {
   /** How many shots the block asks for; as many as were hit where it is not stated. */
   readonly asked?: number;
   readonly hand?: Hand;
-  /** Whether each shot meets the requirements, as a pattern; all do where it is not stated. */
+  /** Whether each shot meets the requirements, as a pattern; the block has none where it is not stated. */
   readonly admitted?: string;
 }
 
@@ -22,7 +23,7 @@ export function truths(pattern: string): Truth[] {
   });
 }
 
-/** Shots of which a pattern says whether they are hits, whatever the subject: `TTFU`. */
+/** Shots of which a pattern says whether they meet the subject, whatever it is: `TTFU`. */
 export function shotsLike(pattern: string, circumstances: Circumstances = {}): CountedShots {
   const { asked = pattern.length, hand = "right", admitted = "T".repeat(pattern.length) } = circumstances;
   return {
@@ -31,8 +32,10 @@ export function shotsLike(pattern: string, circumstances: Circumstances = {}): C
     hand,
     metric: metricCalled,
     values: () => [...pattern].map(() => undefined),
-    hits: () => truths(pattern),
+    meeting: () => truths(pattern),
+    metricsOf: (subject) => (subject.kind === "on-target" ? ["club-path"] : metricsIn(subject.condition)),
     admitted: truths(admitted),
+    requiredMetrics: circumstances.admitted === undefined ? [] : ["attack-angle"],
   };
 }
 

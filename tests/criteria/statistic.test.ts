@@ -74,8 +74,8 @@ describe("of the shots hit", () => {
   test("a statistic of the shots hit cannot be settled early", () => {
     expect(evaluate(neutralPath, shotsWith("club-path", [1, 1], { asked: 12 }))).toMatchObject({
       verdict: "undecided",
-      observed: "average 1.0° in-to-out over 2 shots; 10 to come",
-      settles: "10 shots to come",
+      observed: "average 1.0° in-to-out over 2 shots; 10 shots short of 12",
+      settles: "the 10 shots not hit yet",
     });
   });
 
@@ -83,10 +83,25 @@ describe("of the shots hit", () => {
     const spread = criterion("statistic", "spread of carry at most 8 yd");
     expect(evaluate(spread, shotsWith("carry", [150]))).toMatchObject({
       verdict: "undecided",
-      observed: "one value of carry only",
+      observed: "one reading of carry only",
       value: null,
       settles: "a spread needs 2 shots or more",
     });
+  });
+
+  test("a spread of few shots, or of none, is cautioned about", () => {
+    const spread = criterion("statistic", "spread of carry at most 8 yd");
+    const over = (readings: readonly number[]) => evaluate(spread, shotsWith("carry", readings)).cautions;
+    const ten = [150, 151, 152, 153, 154, 155, 156, 157, 158, 159];
+    expect(over(ten)).toEqual([]);
+    expect(over(ten.slice(1))).toEqual([
+      "A spread over 9 shots is rough: luck alone often makes it a third smaller or larger.",
+    ]);
+    expect(over(ten.map(() => 150))).toEqual([
+      "All values are equal: the readings are probably coarser than the shots differ.",
+    ]);
+    const average = criterion("statistic", "average carry at least 140 yd");
+    expect(evaluate(average, shotsWith("carry", [150, 150])).cautions).toEqual([]);
   });
 
   describe("with readings missing", () => {
@@ -96,21 +111,21 @@ describe("of the shots hit", () => {
         observed: "average 1.5° in-to-out over 4 shots",
         shotsUsed: 4,
         deciding: [0, 1, 2, 3],
-        cautions: ["1 shot without a usable value of club-path is not in the average."],
+        cautions: ["1 shot without a reading of club-path is not in the average."],
       });
     });
 
     test("fewer than 80 % are known: undecided", () => {
       expect(evaluate(neutralPath, shotsWith("club-path", [1, 1, 2, null]))).toMatchObject({
         verdict: "undecided",
-        settles: "club-path is known for 3 of 4 shots; readings for 1 more would do",
+        settles: "readings of club-path for 1 more of the 4 shots: 3 are too few",
       });
     });
 
     test("none is known: not measured", () => {
       expect(evaluate(neutralPath, shotsWith("club-path", [null, null]))).toMatchObject({
         verdict: "not-measured",
-        observed: "no value of club-path in 2 shots",
+        observed: "no reading of club-path in 2 shots",
         value: null,
         settles: "readings of club-path",
         cautions: [],
@@ -118,7 +133,7 @@ describe("of the shots hit", () => {
       expect(evaluate(neutralPath, shotsWith("club-path", [], { asked: 12 }))).toMatchObject({
         verdict: "not-measured",
         observed: "no shots hit",
-        settles: "12 shots to come",
+        settles: "the 12 shots not hit yet",
       });
     });
   });
@@ -127,9 +142,9 @@ describe("of the shots hit", () => {
     const shots = shotsWith("club-path", [1, 1, 1, 1, 9, 9], { admitted: "TTTTFU" });
     expect(evaluate(neutralPath, shots)).toMatchObject({
       verdict: "met",
-      observed: "average 1.0° in-to-out over 4 shots",
+      observed: "average 1.0° in-to-out over 4 shots as required",
       cautions: [
-        "1 shot without a usable value of club-path is not in the average.",
+        "1 shot is not in the average: whether the block's requirements were met cannot be told.",
         "1 shot did not meet what the block requires and is not in the average.",
       ],
     });
@@ -138,14 +153,26 @@ describe("of the shots hit", () => {
       observed: "none of 2 shots met what the block requires",
       settles: "shots that meet what the block requires",
     });
+    expect(evaluate(neutralPath, shotsWith("club-path", [1], { admitted: "F", asked: 3 }))).toMatchObject({
+      observed: "the one shot did not meet what the block requires; 2 shots short of 3",
+      settles: "the 2 shots not hit yet",
+    });
+    expect(evaluate(neutralPath, shotsWith("club-path", [1, 1], { admitted: "UU" }))).toMatchObject({
+      verdict: "not-measured",
+      observed: "no usable reading of club-path in 2 shots",
+      settles: "readings of attack-angle",
+    });
   });
 
   test("the criterion in a sentence", () => {
     expect(sentence(neutralPath)).toBe(
-      "The average club-path of the block's shots is between 1° out-to-in and 3° in-to-out.",
+      "Over the block's shots, the average club-path is between 1° out-to-in and 3° in-to-out.",
+    );
+    expect(sentence(neutralPath, true)).toBe(
+      "Over the block's shots that are as required, the average club-path is between 1° out-to-in and 3° in-to-out.",
     );
     expect(sentence(criterion("statistic", "spread of carry at most 8 yd"))).toBe(
-      "The spread (standard deviation) of carry of the block's shots is at most 8 yd.",
+      "Over the block's shots, the spread of carry (standard deviation) is at most 8 yd.",
     );
   });
 });
@@ -180,7 +207,7 @@ describe("as ability", () => {
   test("met, with its limits", () => {
     expect(evaluate(pathAt90, shotsWith("club-path", [0.1, -0.4, 0.5, 0.8, 0]))).toMatchObject({
       verdict: "met",
-      required: "average club-path within ±2° in the long run, at 90 % confidence",
+      required: "in the long run, average club-path within ±2°, at 90 % confidence",
       interval: {
         confidence: 0.9,
         method: "one-sided limits of Student's t",
@@ -188,6 +215,17 @@ describe("as ability", () => {
       },
       cautions: [],
     });
+  });
+
+  test.each([
+    ["on one side, the smaller amount first", [2.6, 2.1, 2.4], "right", "2.1° to 2.6° in-to-out"],
+    ["whichever side that is", [2.6, 2.1, 2.4], "left", "2.1° to 2.6° out-to-in"],
+    ["from no side to one", [0, 0.1, 0.1, 0.1], "right", "0.0° to 0.1° in-to-out"],
+    ["on both sides", [0.4, -0.1, -0.1, 0.4], "left", "0.1° in-to-out to 0.4° out-to-in"],
+    ["so close that it takes a digit more", [1.01, 1.02, 1.03], "right", "1.01° to 1.03° in-to-out"],
+  ] as const)("limits are shown %s", (_, readings, hand, text) => {
+    const wide = criterion("statistic", "average club-path within ±30° at 90 % confidence");
+    expect(evaluate(wide, shotsWith("club-path", readings, { hand })).interval?.text).toBe(text);
   });
 
   test("undecided: about how many more shots would decide it", () => {
@@ -203,6 +241,15 @@ describe("as ability", () => {
   test("exactly at the limit no number of shots decides", () => {
     expect(evaluate(pathAt90, shotsWith("club-path", [1, 2, 3])).settles).toBe(
       "too close to call: not even 1,000 shots in all would decide it if the player goes on as observed (estimate)",
+    );
+  });
+
+  test("from a hundred shots on the estimate is rounded up to the next ten", () => {
+    // Gap 0.1, standard deviation 1.044, t(0.9) about 1.29: (1.29 × 1.044 / 0.1)² = 181 in all, 169 more than the 12.
+    const atLeast = criterion("statistic", "average smash-factor at least 0.9 at 90 % confidence");
+    const readings = Array.from({ length: 12 }, (_, index) => (index % 2 === 0 ? 0 : 2));
+    expect(evaluate(atLeast, shotsWith("smash-factor", readings)).settles).toBe(
+      "about 170 more shots if the player goes on as observed (estimate)",
     );
   });
 
@@ -227,7 +274,7 @@ describe("as ability", () => {
     expect(evaluate(pathAt90, shotsWith("club-path", [0, 0.1, 0.2], { asked: 5 }))).toMatchObject({
       verdict: "undecided",
       interval: null,
-      settles: "2 shots to come: ability is judged when all 5 are hit",
+      settles: "the 2 shots not hit yet: ability is judged on all 5",
     });
     expect(evaluate(pathAt90, shotsWith("club-path", [0, 0.1, 0.2], { asked: 2 })).verdict).toBe("met");
   });
@@ -248,7 +295,7 @@ describe("as ability", () => {
   test("a single shot decides nothing", () => {
     expect(evaluate(pathAt90, shotsWith("club-path", [0]))).toMatchObject({
       verdict: "undecided",
-      settles: "2 shots or more with a value",
+      settles: "2 shots or more with a reading",
     });
   });
 

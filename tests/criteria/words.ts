@@ -70,11 +70,11 @@ export function amount(phrase: string): Amount {
 
 /** `within ±2°`, `within 2° of 1° in-to-out`, `between 6° down and 2° down`, `at most 2.5°`, `above 140 yd`. */
 export function bounds(phrase: string): Bounds {
-  const within = /^within ±?(.+?)(?: of (.+))?$/.exec(phrase);
-  if (within?.[1] !== undefined) {
-    const tolerance = amount(within[1]);
-    const centre = within[2] === undefined ? { ...tolerance, value: 0 } : amount(within[2]);
-    return { kind: "within", tolerance, centre };
+  const within = /^within (±?)(.+?)(?: of (.+))?$/.exec(phrase);
+  if (within?.[2] !== undefined) {
+    const tolerance = amount(within[2]);
+    const centre = within[3] === undefined ? { ...tolerance, value: 0 } : amount(within[3]);
+    return { kind: "within", plusMinus: within[1] === "±", tolerance, centre };
   }
   const between = /^between (.+) and (.+)$/.exec(phrase);
   if (between?.[1] !== undefined && between[2] !== undefined)

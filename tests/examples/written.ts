@@ -39,7 +39,7 @@ function blockLines({
 }: BlockResult): string[] {
   const counts = `asked ${shots.asked}, hit ${shots.hit}, counted ${shots.counted}`;
   return [
-    `${name} (${kind}): ${verdict ?? "no goals"}; ${counts}${onTarget ? `; on target ${tallyText(onTarget)}` : ""}`,
+    `${name} (${kind}): ${verdict ?? "no goals"}; ${counts}${onTarget ? `; all targets met ${tallyText(onTarget)}` : ""}`,
     ...[...targets, ...requirements].map(conditionLine),
     ...criteria.flatMap(criterionLines),
   ];

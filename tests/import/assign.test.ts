@@ -29,7 +29,7 @@ function assigned(described: readonly Described[], { blocks, plan = {}, starts =
       values: {},
       club: club ?? null,
       namedBlock: named,
-      excluded: aside ? "marked N in column Use" : null,
+      excluded: aside ? 'marked "N" in column "Use"' : null,
     }),
   );
   const session = { starts: starts.map(([block, row]) => ({ block, row, location: NOWHERE })) };
@@ -156,7 +156,7 @@ describe("in the order of the plan", () => {
     const result = assigned(shots(5), { blocks: gateAndTest });
     expect([result.method, result.runs]).toEqual(["order", "Gate 3, Test 2"]);
     expect(result.explanation).toBe(
-      "Neither the tables nor the session say where blocks start, so each block took its number of shots in the order of the plan. The plan asks for 5 shots, the tables hold 5.",
+      "Neither the tables nor the session says where blocks start, so each block took its number of shots in the order of the plan. The plan asks for 5 shots, the tables hold 5.",
     );
   });
 
@@ -200,7 +200,7 @@ describe("in the order of the plan", () => {
     const result = assigned(described, { blocks: gateAndTest });
     expect(result.runs).toBe("Gate 5, Test 2");
     expect(result.explanation).toContain(
-      "The plan asks for 5 shots, the tables hold 5 and 2 more that they set aside.",
+      "The plan asks for 5 shots, the tables hold 5, and 2 more that they set aside.",
     );
   });
 

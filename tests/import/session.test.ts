@@ -32,7 +32,7 @@ test("a table becomes shots in SI units, with their rows", () => {
       derived: [],
       club: "driver",
       block: "Gate",
-      excluded: "marked N in column Use",
+      excluded: 'marked "N" in column "Use"',
     },
   ]);
   expect(data.files).toEqual([{ file: "shots.csv", sha256: "0".repeat(64), shots: 2 }]);
@@ -98,6 +98,20 @@ describe("cells that cannot be read", () => {
         message: '"15O" in column "Carry" is not a number in m; the reading is left unknown.',
       },
     ]);
+  });
+
+  test.each([
+    [
+      "attack-angle",
+      "is not a number in °, which the word up or down may follow; the reading is left unknown.",
+    ],
+    [
+      "club-path",
+      "is not a number in °, which the word right, in-to-out, left or out-to-in may follow; the reading is left unknown.",
+    ],
+  ])("say which words %s may have", (metric, message) => {
+    const data = importTable("Angle\nO,6\n", { columns: [column("Angle", metricColumn(metric, "°"))] });
+    expect(data.findings.map(({ message }) => message)).toEqual([`"O,6" in column "Angle" ${message}`]);
   });
 
   test("hint at the decimal mark where that would help", () => {
@@ -211,8 +225,8 @@ describe("blocks", () => {
 test("marks that set a shot aside are found whatever the case and the spaces around", () => {
   const data = importTable("Use;Carry\nn ;1\nPractice Swing;2\nY;3\n;4\n", { columns: [use, carry] });
   expect(data.shots.map((shot) => shot.excluded)).toEqual([
-    "marked N in column Use",
-    "marked practice swing in column Use",
+    'marked "N" in column "Use"',
+    'marked "practice swing" in column "Use"',
     null,
     null,
   ]);
@@ -221,7 +235,7 @@ test("marks that set a shot aside are found whatever the case and the spaces aro
 test("a blank may be a mark, too", () => {
   const blank = column("Use", { kind: "exclusion", texts: [""] });
   const data = importTable("Use;Carry\n;1\nY;2\n", { columns: [blank, carry] });
-  expect(data.shots.map((shot) => shot.excluded)).toEqual(["blank in column Use", null]);
+  expect(data.shots.map((shot) => shot.excluded)).toEqual(['blank in column "Use"', null]);
 });
 
 test("where two columns hold one metric, the first in the source that has a reading counts", () => {

@@ -91,7 +91,9 @@ describe("verdicts", () => {
     await open();
     await client.write("shots.csv", "Start,Carry\n1.0,152\n-3.5,149\n");
     const after = await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("7 undecided"));
-    expect(after.find(({ range }) => range.start.line === 6)?.message).toContain("needs all of the next 2 shots");
+    expect(after.find(({ range }) => range.start.line === 6)?.message).toContain(
+      "needs each of the 2 shots not hit yet",
+    );
   });
 
   test("disappear when the plan is closed", async () => {

@@ -145,6 +145,67 @@ describe("a reading that was missing and turns up", () => {
   });
 });
 
+describe("so many good shots at least, and the others at most", () => {
+  const counted = fc
+    .integer({ min: 0, max: 10 })
+    .map((good) => [`at least ${good} of 10 shots GOOD`, `at most ${10 - good} of 10 shots BAD`] as const);
+  const shared = fc
+    .tuple(fc.integer({ min: 1, max: 19 }), fc.constantFrom("", " at 80 % confidence", " at 90 % confidence"))
+    .map(
+      ([twentieth, sure]) =>
+        [
+          `at least ${5 * twentieth} % of shots GOOD${sure}`,
+          `at most ${100 - 5 * twentieth} % of shots BAD${sure}`,
+        ] as const,
+    );
+  const goodAndBad = width.map(
+    (tenths) => [`with club-path at most ${tenths / 10}°`, `with club-path above ${tenths / 10}°`] as const,
+  );
+
+  test("are the same goal, whatever the block requires and whatever is unknown", () => {
+    fc.assert(
+      fc.property(
+        pairs,
+        fc.oneof(counted, shared),
+        goodAndBad,
+        required,
+        (readings, [atLeast, atMost], [good, bad], require) => {
+          const words = {
+            ...block("", 20, require),
+            success: [atLeast.replace("GOOD", good), atMost.replace("BAD", bad)],
+          };
+          const [one, other] = scoreBlock(words, shotsOf(readings)).criteria;
+          expect(other?.verdict).toBe(one?.verdict);
+          const { hits, misses, unknown } = one?.evidence.tally ?? {};
+          expect(other?.evidence.tally).toEqual({ hits: misses, misses: hits, unknown });
+          expect(other?.evidence.rows).toEqual(one?.evidence.rows);
+        },
+      ),
+      { numRuns: 500 },
+    );
+  });
+
+  test("a shot that fails a requirement never helps", () => {
+    fc.assert(
+      fc.property(
+        pairs.filter((readings) => readings.length > 0),
+        fc.nat(),
+        fc.constantFrom(...least, ...most, ...runs),
+        width,
+        (readings, place, success, tenths) => {
+          const words = block(success, tenths, "attack-angle between 4° down and 1° up");
+          const index = place % readings.length;
+          const failing = readings.with(index, { path: readings[index]?.path ?? "?", attack: "6" });
+          const before = verdictOn(words, shotsOf(readings));
+          const after = verdictOn(words, shotsOf(failing));
+          if (before === "missed") expect(after).toBe("missed");
+          if (after === "met") expect(before).toBe("met");
+        },
+      ),
+    );
+  });
+});
+
 describe("a left-hander who is the mirror image of a right-hander", () => {
   test("gets the same verdicts from the same plan", () => {
     fc.assert(

@@ -41,7 +41,7 @@ describe("a block", () => {
       kind: "count",
       verdict: "met",
       evidence: {
-        observed: "2 of 5 shots on target",
+        observed: "2 of 5 shots on target and as required",
         cautions: ["1 shot did not meet what the block requires: it uses up its place but cannot count."],
       },
     });
@@ -49,11 +49,39 @@ describe("a block", () => {
   });
 
   test("so it is with a goal that names its own condition", () => {
-    const words = { ...gate, success: "at most 4 of 5 shots with club-path within ±9°" };
+    const words = { ...gate, success: "at least 5 of 5 shots with club-path within ±9°" };
     expect(scoreBlock(words, fiveShots).criteria[0]).toMatchObject({
-      verdict: "met",
+      verdict: "missed",
       evidence: { tally: { hits: 4, misses: 1, unknown: 0 } },
     });
+  });
+
+  test("where bad shots are limited, a shot that fails a requirement is one of them", () => {
+    const words = { ...gate, success: "at most 1 of 5 shots with club-path above 4°" };
+    expect(scoreBlock(words, fiveShots).criteria[0]).toMatchObject({
+      verdict: "missed",
+      evidence: {
+        observed: "2 of 5 shots with club-path above 4°, or not as required",
+        tally: { hits: 2, misses: 3, unknown: 0 },
+        cautions: ["1 shot did not meet what the block requires: it counts against this goal."],
+      },
+    });
+    expect(linesOf(scoreBlock(words, fiveShots).criteria[0]?.evidence.rows ?? [])).toEqual([4, 5]);
+  });
+
+  test("a goal that is not measured names the readings it would take", () => {
+    const words = {
+      ...gate,
+      success: ["3 in a row on target", "at least 1 of 5 shots with carry at least 9 yd"],
+    };
+    const shots = table("club-path\n1\n?");
+    expect(scoreBlock(words, shots).criteria.map(({ evidence }) => evidence.settles)).toEqual([
+      "readings of club-path, face-to-path and attack-angle",
+      "readings of carry and attack-angle",
+    ]);
+    expect(
+      scoreBlock({ shots: 2, success: "2 in a row on target" }, shots).criteria[0]?.evidence.settles,
+    ).toBe("a target, which the block does not have");
   });
 
   test("points at the rows that decided", () => {
@@ -141,7 +169,10 @@ describe("while shots are still coming in", () => {
     ).criteria;
     expect(criterion).toMatchObject({
       verdict: "undecided",
-      evidence: { observed: "2 of 5 shots on target; 4 to come", settles: "needs 3 of the next 4 shots" },
+      evidence: {
+        observed: "2 of 5 shots on target and as required; 4 shots short of 9",
+        settles: "needs 3 of the 4 shots not hit yet",
+      },
     });
   });
 

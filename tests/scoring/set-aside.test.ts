@@ -110,13 +110,17 @@ test("shots of no block, or of one the plan does not have, in the order they wer
   ]);
 });
 
+test("one shot is spoken of as one", () => {
+  expect(setAside([{ shots: 1 }], "carry\n160\n150")).toEqual([[3, "after the 1 shot the block asks for"]]);
+});
+
 test("many shots set aside put a caution beside every verdict of the block", () => {
   const words = {
     shots: 4,
     leaveOut: "carry below 50 yd",
     success: ["average carry at least 150 yd", carryGoal],
   };
-  const caution = "1 of the block's 5 shots were set aside before scoring.";
+  const caution = "1 of the block's 5 shots was set aside before scoring.";
   const few = score(plan(words), table("carry\n40\n150\n150\n150\n150"));
   expect(few.blocks[0]?.criteria.map(({ evidence }) => evidence.cautions)).toEqual([[caution], [caution]]);
   const fewer = score(plan({ ...words, shots: 5 }), table("carry\n40\n150\n150\n150\n150\n150"));

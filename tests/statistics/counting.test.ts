@@ -49,7 +49,7 @@ describe("counts", () => {
     expect(atMost2("FFFT")).toBe("undecided");
     expect(atMost2("TUTFFF")).toBe("undecided");
     expect(atMost2("TTT")).toBe("missed");
-    expect(atMost2("UU")).toBe("not measured");
+    expect(atMost2("UU")).toBe("not-measured");
   });
 
   test("shots beyond the planned ones do not count", () => {
@@ -88,8 +88,8 @@ describe("runs", () => {
   });
 
   test("nothing known is not measured", () => {
-    expect(runVerdict([], 4, 3).verdict).toBe("not measured");
-    expect(runVerdict(outcomes("UU"), 4, 3).verdict).toBe("not measured");
+    expect(runVerdict([], 4, 3).verdict).toBe("not-measured");
+    expect(runVerdict(outcomes("UU"), 4, 3).verdict).toBe("not-measured");
   });
 });
 

@@ -1,15 +1,21 @@
 /**
  * `at least 12 of 18 shots on target`: so many of the first shots. It is about the shots hit, and is decided as soon as
  * no shot to come, and none that could not be judged, can change it.
+ *
+ * A shot that fails a requirement of the block uses up its place: "at least" does not count it, "at most" does
+ * (`required.ts`).
  */
 import { metricsOfSubject } from "../condition.ts";
 import type { CriterionKind } from "../criterion.ts";
 import { judgeCount } from "../hits.ts";
-import { predicate, shots } from "../wording.ts";
+import { predicate } from "../required.ts";
 
 export const count: CriterionKind<"count"> = {
-  sentence: ({ bound, count, outOf, subject }) =>
-    `At ${bound} ${count} of the first ${shots(outOf)} ${predicate(subject, count)}.`,
+  sentence: (criterion, isRequiring) => {
+    const { bound, count, outOf } = criterion;
+    const first = outOf === 1 ? "1 shot" : `the first ${outOf} shots`;
+    return `At ${bound} ${count} of ${first} ${predicate(criterion, isRequiring, count)}.`;
+  },
   metrics: ({ subject }) => metricsOfSubject(subject),
   evaluate: (criterion, shots) => judgeCount(criterion, shots),
 };

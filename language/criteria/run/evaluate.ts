@@ -1,65 +1,114 @@
 /**
  * `3 in a row on target`: so many hits one after the other, somewhere in the block. A shot that could not be judged
- * neither breaks a run that might be nor completes one for certain.
+ * neither breaks a run that might be nor completes one for certain. A shot that fails a requirement of the block is no
+ * hit and ends a run (`required.ts`).
  */
 import type { RunCriterion } from "../../../shared/plan-model.ts";
-import type { Verdict } from "../../../shared/score-report.ts";
-import { type RunResult, runVerdict, tally } from "../../../shared/statistics/counting.ts";
+import { type RunResult, runVerdict, type Tally, tally } from "../../../shared/statistics/counting.ts";
 import { metricsOfSubject } from "../condition.ts";
-import type { CriterionKind } from "../criterion.ts";
+import type { CountedShots, CriterionKind, Outcome } from "../criterion.ts";
+import { judged, observedHits, plannedShots, settlesUnmeasured, tallyOf } from "../hits.ts";
+import { missingReadings, notHitYet, notJudged, shortOf } from "../open-shots.ts";
 import {
-  judged,
-  observedHits,
-  plannedShots,
+  type Counted,
+  countedTruths,
+  type Fate,
+  isRequiring,
+  predicate,
+  qualified,
   requirementCautions,
-  settlesUnmeasured,
-  tallyOf,
-} from "../hits.ts";
+} from "../required.ts";
 import type { Truth } from "../verdict.ts";
-import { joined, predicate, qualified, unlessZero } from "../wording.ts";
+import { joined, shots as shotsInWords, unlessZero } from "../wording.ts";
+
+const FATE: Fate = ["it ends a run", "each ends a run"];
 
 export const run: CriterionKind<"run"> = {
-  sentence: ({ length, subject }) =>
-    `Somewhere in the block, ${length} shots in a row ${predicate(subject, length)}.`,
-  metrics: ({ subject }) => metricsOfSubject(subject),
-  evaluate: (criterion, shots) => {
-    const truths = shots.hits(criterion.subject);
-    const planned = plannedShots(shots);
-    const standing = tally(truths, planned);
-    const result = runVerdict(truths, planned, criterion.length);
-    const verdict = result.verdict === "not measured" ? "not-measured" : result.verdict;
-    const isMeasured = verdict !== "not-measured";
-    return {
-      verdict,
-      required: `${criterion.length} in a row ${qualified(criterion.subject)}`,
-      observed: isMeasured
-        ? joined(
-            longestInWords(result),
-            unlessZero(standing.unknown, (unknown) => `${unknown} could not be judged`),
-            unlessZero(standing.toCome, (toCome) => `${toCome} to come`),
-          )
-        : observedHits(standing, criterion.subject),
-      value: isMeasured ? result.longest : null,
-      shotsUsed: judged(standing),
-      tally: tallyOf(standing),
-      interval: null,
-      settles: isMeasured ? settles(verdict, criterion, result) : settlesUnmeasured(standing),
-      deciding: longestRun(truths),
-      cautions: requirementCautions(shots, planned),
-    };
+  sentence: ({ length, subject }, isRequiring) => {
+    const inARow = length === 1 ? "1 shot" : `${length} shots in a row`;
+    return `Somewhere in the block, ${inARow} ${predicate(wanted(subject), isRequiring, length)}.`;
   },
+  metrics: ({ subject }) => metricsOfSubject(subject),
+  evaluate,
 };
 
-function longestInWords({ longest }: RunResult): string {
-  return longest === 0 ? "no hit for certain" : `longest run ${longest} in a row`;
+function evaluate({ length, subject }: RunCriterion, shots: CountedShots): Outcome {
+  const counted = wanted(subject);
+  const truths = countedTruths(counted, shots);
+  const planned = plannedShots(shots);
+  const standing = tally(truths, planned);
+  const result = runVerdict(truths, planned, length);
+  const { verdict } = result;
+  const phrase = qualified(counted, isRequiring(shots));
+  const outcome = {
+    verdict,
+    required: `${length} in a row ${phrase}`,
+    shotsUsed: judged(standing),
+    tally: tallyOf(standing),
+    interval: null,
+    deciding: longestRun(truths),
+    cautions: requirementCautions(shots, planned, FATE),
+  };
+  if (verdict === "not-measured") {
+    return {
+      ...outcome,
+      observed: observedHits(standing, phrase),
+      value: null,
+      settles: settlesUnmeasured(truths, standing, counted, shots),
+    };
+  }
+  return {
+    ...outcome,
+    observed: joined(
+      longestInWords(result, standing, phrase),
+      unlessZero(standing.unknown, (unknown) => `${shotsInWords(unknown)} could not be judged`),
+      unlessZero(standing.toCome, (toCome) => shortOf(toCome, planned)),
+    ),
+    value: result.longest,
+    settles: verdict === "undecided" ? settles(length, truths, planned, counted, shots) : null,
+  };
 }
 
-function settles(verdict: Verdict, { subject }: RunCriterion, { stillNeeded }: RunResult): string | null {
-  if (verdict !== "undecided") return null;
-  if (stillNeeded === undefined) return "readings for the shots that could not be judged";
-  return stillNeeded === 1
-    ? `needs the next shot ${qualified(subject)}`
-    : `needs the next ${stillNeeded} shots in a row ${qualified(subject)}`;
+function wanted(subject: RunCriterion["subject"]): Counted {
+  return { subject, bound: "least" };
+}
+
+function longestInWords({ longest }: RunResult, { unknown }: Tally, phrase: string): string {
+  if (longest === 0) return `no shot ${phrase}${unknown > 0 ? " for certain" : ""}`;
+  return `longest run: ${shotsInWords(longest)} ${phrase}`;
+}
+
+/** `needs the next 2 shots, or 3 in a row later`; `needs 3 in a row among the 5 shots not hit yet`. */
+function settles(
+  length: number,
+  truths: readonly Truth[],
+  planned: number,
+  { subject }: Counted,
+  shots: CountedShots,
+): string {
+  const { unknown, toCome } = tally(truths, planned);
+  const { stillNeeded } = runVerdict(truths, planned, length);
+  const readings = () => `${missingReadings(truths, subject, shots)} for ${notJudged(unknown)}`;
+  const readingsAloneDo = runVerdict(truths, truths.length, length).longestPossible >= length;
+  if (stillNeeded === undefined)
+    return readingsAloneDo ? readings() : `${readings()}, and ${notHitYet(toCome)}`;
+  const coming = stillNeeded === length ? anywhere(length, toCome) : goingOn(length, stillNeeded, toCome);
+  if (readingsAloneDo) return `${coming}, or ${readings()}`;
+  const lastPossible = truths.length - 1 - truths.lastIndexOf(false);
+  const readingsHelp = lastPossible > length - stillNeeded;
+  return readingsHelp ? `${coming}, or fewer with ${readings()}` : coming;
+}
+
+/** A run from scratch. */
+function anywhere(length: number, toCome: number): string {
+  if (length === toCome) return `needs ${length === 1 ? "" : "each of "}${notHitYet(toCome)}`;
+  return `needs ${length}${length === 1 ? " of" : " in a row among"} ${notHitYet(toCome)}`;
+}
+
+/** A run under way; where it breaks, there may still be room for another. */
+function goingOn(length: number, stillNeeded: number, toCome: number): string {
+  const next = stillNeeded === 1 ? "the next shot" : `the next ${shotsInWords(stillNeeded)}`;
+  return `needs ${next}${toCome > length ? `, or ${length} in a row later` : ""}`;
 }
 
 /** The shots of the longest run of hits, the first of several equally long ones. */

@@ -13,44 +13,39 @@ import {
 } from "../../../shared/statistics/proportion.ts";
 import type { Decision } from "../../../shared/statistics/verdict.ts";
 import type { CountedShots, Outcome } from "../criterion.ts";
-import {
-  decidingShots,
-  judged,
-  observedHits,
-  plannedShots,
-  requirementCautions,
-  settlesUnmeasured,
-  tallyOf,
-} from "../hits.ts";
+import { decidingShots, judged, observedHits, plannedShots, settlesUnmeasured, tallyOf } from "../hits.ts";
+import { missingReadings, notHitYet, notJudged } from "../open-shots.ts";
+import { countedTruths, FATES, isRequiring, qualified, requirementCautions } from "../required.ts";
+import type { Truth } from "../verdict.ts";
 import {
   impossibleConfidence,
   percent,
-  qualified,
   roundedPercent,
   settlesAbility,
   shots as shotsInWords,
 } from "../wording.ts";
 
 export function judgeAbility(criterion: ShareCriterion, confidence: number, shots: CountedShots): Outcome {
-  const { bound, share, subject } = criterion;
-  const truths = shots.hits(subject);
+  const { bound, share } = criterion;
+  const truths = countedTruths(criterion, shots);
   const planned = plannedShots(shots);
   const standing = tally(truths, planned);
   const known = judged(standing);
+  const phrase = qualified(criterion, isRequiring(shots));
   const outcome = {
-    required: `at ${bound} ${percent(share)} of shots ${qualified(subject)} in the long run, at ${percent(confidence)} confidence`,
+    required: `in the long run, at ${bound} ${percent(share)} of shots ${phrase}, at ${percent(confidence)} confidence`,
     shotsUsed: known,
     tally: tallyOf(standing),
     interval: null,
-    cautions: requirementCautions(shots, planned),
+    cautions: requirementCautions(shots, planned, FATES[bound]),
   };
   if (known === 0) {
     return {
       ...outcome,
       verdict: "not-measured",
-      observed: observedHits(standing, subject),
+      observed: observedHits(standing, phrase),
       value: null,
-      settles: settlesUnmeasured(standing),
+      settles: settlesUnmeasured(truths, standing, criterion, shots),
       deciding: decidingShots("not-measured", bound, truths),
     };
   }
@@ -59,10 +54,10 @@ export function judgeAbility(criterion: ShareCriterion, confidence: number, shot
   return {
     ...outcome,
     verdict,
-    observed: observedHits(standing, subject, ` (${roundedPercent(observed)})`),
+    observed: observedHits(standing, phrase, ` (${roundedPercent(observed, share)})`),
     value: observed,
-    interval: limits(standing, confidence),
-    settles: verdict === "undecided" ? settles(criterion, confidence, standing, planned) : null,
+    interval: limits(criterion, confidence, standing),
+    settles: verdict === "undecided" ? settles(criterion, confidence, standing, truths, shots) : null,
     deciding: decidingShots(verdict, bound, truths),
   };
 }
@@ -84,7 +79,8 @@ function judge(criterion: ShareCriterion, confidence: number, standing: Standing
 }
 
 /** The limits that belong to the verdict; with shots that could not be judged, the widest they can be. */
-function limits({ hits, misses, unknown, toCome }: Standing, confidence: number): Limits | null {
+function limits({ share }: ShareCriterion, confidence: number, standing: Standing): Limits | null {
+  const { hits, misses, unknown, toCome } = standing;
   if (toCome > 0) return null;
   const size = hits + misses + unknown;
   const low = shareLimits(hits, size, confidence)?.low;
@@ -95,24 +91,36 @@ function limits({ hits, misses, unknown, toCome }: Standing, confidence: number)
     high,
     confidence,
     method: "one-sided Clopper–Pearson limits (exact binomial)",
-    text: `${roundedPercent(low)} to ${roundedPercent(high)}`,
+    text: `${roundedPercent(low, share)} to ${roundedPercent(high, share)}`,
   };
 }
 
-function settles(criterion: ShareCriterion, confidence: number, standing: Standing, planned: number): string {
+function settles(
+  criterion: ShareCriterion,
+  confidence: number,
+  standing: Standing,
+  truths: readonly Truth[],
+  shots: CountedShots,
+): string {
   const impossible = impossibleConfidence(confidence);
   if (impossible !== null) return impossible;
-  const { share, bound } = criterion;
   if (standing.toCome > 0) {
-    const { met } = criticalCounts(planned, share, confidence, `at ${bound}`);
-    const need =
-      met === undefined
-        ? `no result of ${shotsInWords(planned)} can show it`
-        : `${met} ${bound === "least" ? "or more" : "or fewer"} of ${planned} show it`;
-    return `${shotsInWords(standing.toCome)} to come: ability is judged when all ${planned} are hit; ${need}`;
+    const planned = plannedShots(shots);
+    return `${notHitYet(standing.toCome)}: ability is judged on all ${planned}, and ${whatShows(criterion, confidence, planned)}`;
   }
   const { allMissed, allHit } = extremes(criterion, confidence, standing);
-  if (allMissed !== allHit) return "readings for the shots that could not be judged";
+  if (allMissed !== allHit) {
+    return `${missingReadings(truths, criterion.subject, shots)} for ${notJudged(standing.unknown)}`;
+  }
   const known = judged(standing);
-  return settlesAbility(shareShotsToDecide(standing.hits, known, share, confidence), known);
+  return settlesAbility(shareShotsToDecide(standing.hits, known, criterion.share, confidence), known);
+}
+
+/** Which results of the planned shots would show it: `9 or more of 10 show it`. */
+function whatShows({ share, bound }: ShareCriterion, confidence: number, planned: number): string {
+  const { met } = criticalCounts(planned, share, confidence, `at ${bound}`);
+  if (met === undefined) return `no result of ${shotsInWords(planned)} can show it`;
+  if (bound === "most")
+    return met === 0 ? `none of ${planned} shows it` : `${met} or fewer of ${planned} show it`;
+  return met === planned ? `only all ${planned} show it` : `${met} or more of ${planned} show it`;
 }

@@ -9,7 +9,7 @@ import { sampleOf } from "../../../shared/statistics/summary.ts";
 import { claimOf } from "../condition.ts";
 import type { CountedShots, Outcome } from "../criterion.ts";
 import { impossibleConfidence, settlesAbility } from "../wording.ts";
-import { valueInWords } from "./value.ts";
+import { rangeInWords } from "./value.ts";
 
 /** What judging ability adds to an outcome. */
 type AbilityOutcome = Pick<Outcome, "verdict" | "interval" | "settles" | "cautions">;
@@ -29,7 +29,7 @@ export function judgeAbility(
   const sample = sampleOf(values);
   const limits = sample && meanLimits(sample, confidence);
   if (sample === undefined || limits === undefined) {
-    return undecided(impossibleConfidence(confidence) ?? "2 shots or more with a value");
+    return undecided(impossibleConfidence(confidence) ?? "2 shots or more with a reading");
   }
   const { interval: claim, slack } = claimOf(criterion.bounds, shots.hand);
   const verdict = meanVerdict(sample, claim, confidence, slack);
@@ -40,7 +40,7 @@ export function judgeAbility(
       ...limits,
       confidence,
       method: "one-sided limits of Student's t",
-      text: `${valueInWords(limits.low, criterion, shots)} to ${valueInWords(limits.high, criterion, shots)}`,
+      text: rangeInWords(limits.low, limits.high, criterion, shots),
     },
     settles: isOpen ? settlesAbility(meanShotsToDecide(sample, claim, confidence, slack), sample.n) : null,
     cautions: [
