@@ -1,18 +1,18 @@
 /**
- * Takes the pictures of the extension at work:
+ * Takes pictures of the packaged extension at work:
  *
+ *     npm run pictures
  *     node tests/workbench/pictures.ts [name …] [--to folder] [--vsix file]
  *
- * Without names it takes all. Without `--vsix` it packs the built extension first. Add a picture by adding an
- * entry to the list.
+ * Without names it takes all. Add a picture by adding an entry to the list.
  */
-import { cp, mkdtemp, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join, relative, resolve } from "node:path";
+import { existsSync } from "node:fs";
+import { cp, readFile } from "node:fs/promises";
+import { basename, join, relative, resolve } from "node:path";
 import { parseArgs } from "node:util";
-import { createVSIX } from "@vscode/vsce";
 import { openWorkbench, type Theme, type Workbench } from "./host/photograph.ts";
 import { extensionFolder, repository } from "./host/places.ts";
+import { scratchFolder } from "./host/scratch.ts";
 import { ensureChromium } from "./host/tools.ts";
 import { launchBrowser } from "./host/window.ts";
 
@@ -23,12 +23,45 @@ type Picture = {
   /** Relative to the repository; the window shows a copy. */
   readonly folder: string;
   readonly trusted?: boolean;
+  readonly size?: { readonly width: number; readonly height: number };
   readonly settings?: { readonly [key: string]: unknown };
   /** Brings the workbench into the state to be shown; the picture is taken afterwards. */
   readonly arrange: (workbench: Workbench) => Promise<void>;
 };
 
-const pictures: readonly Picture[] = [];
+const pictures: readonly Picture[] = [
+  {
+    name: "verdicts",
+    theme: "light",
+    folder: "examples",
+    arrange: async (workbench) => {
+      await workbench.openFile("plans/seven-iron-start-line.drill");
+      await workbench.waitForMarks("warning");
+      await workbench.goTo(38);
+    },
+  },
+  {
+    name: "hover",
+    theme: "dark",
+    folder: "examples",
+    arrange: async (workbench) => {
+      await workbench.openFile("plans/seven-iron-start-line.drill");
+      await workbench.waitForMarks("warning");
+      await workbench.goTo(38);
+      await workbench.hover("club-path within");
+    },
+  },
+  {
+    name: "restricted",
+    theme: "high contrast",
+    folder: "examples",
+    trusted: false,
+    arrange: async (workbench) => {
+      await workbench.openFile("plans/driver-up-on-it.drill");
+      await workbench.runCommand("Problems: Focus on Problems View");
+    },
+  },
+];
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -42,21 +75,20 @@ if (unknown.length > 0) {
   process.exit(2);
 }
 const wanted = pictures.filter(({ name }) => positionals.length === 0 || positionals.includes(name));
-await takePictures(wanted, resolve(values.to ?? join(repository, ".cache", "pictures")), values.vsix);
+const to = resolve(values.to ?? join(repository, ".cache", "pictures"));
+await takePictures(wanted, to, values.vsix ? resolve(values.vsix) : await packedExtension());
 
-async function takePictures(wanted: readonly Picture[], to: string, vsix: string | undefined): Promise<void> {
-  const scratch = await mkdtemp(join(tmpdir(), "drillwright-pictures-"));
+async function takePictures(wanted: readonly Picture[], to: string, vsix: string): Promise<void> {
+  const scratch = scratchFolder("pictures");
   const browser = await launchBrowser(await ensureChromium());
   try {
-    const packed = vsix ? resolve(vsix) : join(scratch, "extension.vsix");
-    if (!vsix) await createVSIX({ cwd: extensionFolder(), packagePath: packed, dependencies: false });
     for (const { name, folder, arrange, ...options } of wanted) {
-      const copy = join(scratch, name);
+      const copy = join(scratch.path, name, basename(folder));
       await cp(join(repository, folder), copy, { recursive: true });
       const workbench = await openWorkbench({
         ...options,
         browser,
-        vsix: packed,
+        vsix,
         folder: copy,
         pictures: to,
         scale: 2,
@@ -64,12 +96,26 @@ async function takePictures(wanted: readonly Picture[], to: string, vsix: string
       try {
         await arrange(workbench);
         console.log(relative(process.cwd(), await workbench.photograph(name)));
+      } catch (error) {
+        console.error(
+          `See ${relative(process.cwd(), await workbench.photograph(`${name}-failed`))} for how it looked when`,
+        );
+        throw error;
       } finally {
         await workbench.close();
       }
     }
   } finally {
     await browser.close();
-    await rm(scratch, { recursive: true, force: true });
+    await scratch.remove();
   }
+}
+
+/** The one that `npm run package` made of this version. */
+async function packedExtension(): Promise<string> {
+  const { version } = JSON.parse(await readFile(join(extensionFolder(), "package.json"), "utf8"));
+  const file = join(repository, "dist", `drillwright-${version}.vsix`);
+  if (!existsSync(file))
+    throw new Error(`${file} does not exist. Run npm run package first, or name a file with --vsix.`);
+  return file;
 }

@@ -1,15 +1,14 @@
 /** The harness itself: a test that fails in the editor must fail here, and a run that breaks must say why. */
-import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
-import { tmpdir } from "node:os";
+import { mkdir, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { runSuite, type SuiteRun } from "./run-suite.ts";
+import { scratchFolder } from "./scratch.ts";
 import type { TestResult } from "./suite-results.ts";
 
-let scratch: string;
+const scratch = scratchFolder("host-test");
 
 beforeAll(async () => {
-  scratch = await mkdtemp(join(tmpdir(), "drillwright-host-test-"));
   const manifest = {
     name: "empty",
     publisher: "drillwright-tests",
@@ -19,20 +18,20 @@ beforeAll(async () => {
     browser: "./extension.js",
     capabilities: { virtualWorkspaces: true, untrustedWorkspaces: { supported: true } },
   };
-  await mkdir(join(scratch, "extension"));
-  await writeFile(join(scratch, "extension", "package.json"), JSON.stringify(manifest));
-  await writeFile(join(scratch, "extension", "extension.js"), "exports.activate = () => {};\n");
-  await mkdir(join(scratch, "folder"));
-  await writeFile(join(scratch, "folder", "note.txt"), "a note");
+  await mkdir(join(scratch.path, "extension"));
+  await writeFile(join(scratch.path, "extension", "package.json"), JSON.stringify(manifest));
+  await writeFile(join(scratch.path, "extension", "extension.js"), "exports.activate = () => {};\n");
+  await mkdir(join(scratch.path, "folder"));
+  await writeFile(join(scratch.path, "folder", "note.txt"), "a note");
 });
 
-afterAll(() => rm(scratch, { recursive: true, force: true }));
+afterAll(() => scratch.remove());
 
 const run = (suite: string, how: Pick<SuiteRun, "host" | "trusted">) =>
   runSuite({
     suite: join(import.meta.dirname, "fixtures", `${suite}.ts`),
-    extension: join(scratch, "extension"),
-    folder: join(scratch, "folder"),
+    extension: join(scratch.path, "extension"),
+    folder: join(scratch.path, "folder"),
     ...how,
   });
 

@@ -121,13 +121,16 @@ export class Workbench {
 
   /** Rests the pointer on a piece of text in the editor and waits for the hover. */
   async hover(text: string): Promise<void> {
-    const { x, y } = await this.#pointAt(text);
-    await this.page.mouse.move(x - 3, y);
-    await this.page.mouse.move(x, y);
-    await this.page
-      .locator(".monaco-hover:visible .monaco-hover-content, .monaco-resizable-hover:visible")
-      .first()
-      .waitFor();
+    const hover = this.page.locator(".monaco-hover:visible").first();
+    const end = Date.now() + patience;
+    // Lines move while lenses and hints arrive, so the place is looked for again until the hover comes.
+    while (!(await hover.isVisible())) {
+      if (Date.now() > end) throw new Error(`There is no hover on “${text}”.`);
+      const { x, y } = await this.#pointAt(text);
+      await this.page.mouse.move(x - 4, y);
+      await this.page.mouse.move(x, y);
+      await hover.waitFor({ timeout: 2_000 }).catch(() => {});
+    }
   }
 
   /** Clicks on a piece of text in the editor. */

@@ -1,11 +1,11 @@
 /** Runs one suite inside a real extension host and brings its results back. */
-import { cp, mkdtemp, readFile, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
+import { cp, readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser } from "playwright-core";
 import { serveToBrowser, virtualFolder } from "./browser-host.ts";
 import { runInDesktop } from "./desktop.ts";
+import { scratchFolder } from "./scratch.ts";
 import { type Server, startServer } from "./server.ts";
 import { bundleSuite, type SuiteBundle } from "./suite-bundle.ts";
 import type { SuiteFacts, TestResult } from "./suite-results.ts";
@@ -16,7 +16,7 @@ import { launchBrowser, newWindow } from "./window.ts";
 export type SuiteRun = {
   /** The suite's source. Paths are absolute here and below. */
   readonly suite: string;
-  /** The folder with the extension's manifest, built and ready to run. */
+  /** The folder with the extension's manifest, built and ready to run; a copy is run, so that a build meanwhile does no harm. */
   readonly extension: string;
   /** The folder to open; the suite gets a copy and may write in it. */
   readonly folder: string;
@@ -35,26 +35,28 @@ export type SuiteOutcome = {
   readonly outsideRequests: readonly string[];
 };
 
-/** Where one run happens: a copy of the folder, the bundled suite, its results. */
+/** Where one run happens: copies of extension and folder, the bundled suite, its results, a desktop editor's data. */
 type Place = {
-  readonly scratch: string;
+  readonly extension: string;
   readonly folder: string;
   readonly script: string;
   readonly results: string;
+  readonly profile: string;
 };
 
 /** Never rejects for a failing test; a suite that cannot be run comes back as a problem. */
 export async function runSuite(run: SuiteRun): Promise<SuiteOutcome> {
-  const scratch = await mkdtemp(join(tmpdir(), "drillwright-suite-"));
+  const scratch = scratchFolder("suite");
   try {
-    const folder = join(scratch, "workspace");
-    await cp(run.folder, folder, { recursive: true });
-    const place = {
-      scratch,
-      folder,
-      script: join(scratch, "suite.cjs"),
-      results: join(scratch, "results.json"),
+    const place: Place = {
+      extension: join(scratch.path, "extension"),
+      folder: join(scratch.path, "workspace"),
+      script: join(scratch.path, "suite.cjs"),
+      results: join(scratch.path, "results.json"),
+      profile: join(scratch.path, "profile"),
     };
+    await cp(run.extension, place.extension, { recursive: true });
+    await cp(run.folder, place.folder, { recursive: true });
     const desktop = run.host === "editor" ? process.env.VSCODE_EXECUTABLE : undefined;
     return await (desktop ? inDesktop(run, place, desktop) : inServer(run, place));
   } catch (error) {
@@ -64,7 +66,7 @@ export async function runSuite(run: SuiteRun): Promise<SuiteOutcome> {
       outsideRequests: [],
     };
   } finally {
-    await rm(scratch, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+    await scratch.remove();
   }
 }
 
@@ -77,10 +79,10 @@ async function inDesktop(run: SuiteRun, place: Place, executable: string): Promi
   const bundle = await bundleFor(run, place, "desktop", pathToFileURL(place.results).href);
   const printed = await runInDesktop({
     executable,
-    extension: run.extension,
+    extension: place.extension,
     suiteScript: place.script,
     folder: place.folder,
-    profile: join(place.scratch, "profile"),
+    profile: place.profile,
     settings: run.settings ?? {},
   });
   const results = await readResults(place.results);
@@ -110,9 +112,9 @@ async function attempt(run: SuiteRun, place: Place, script: string, browser: Bro
     const bundle = await bundleFor(run, place, inBrowser ? "browser" : "remote", resultsUri);
     const window = await newWindow(
       browser,
-      inBrowser ? { server, folder: virtualFolder } : remoteWindow(run, place, server),
+      inBrowser ? { server, folder: virtualFolder } : remoteWindow(place, server),
     );
-    if (inBrowser) await serveToBrowser(window.page, { ...place, server, extension: run.extension });
+    if (inBrowser) await serveToBrowser(window.page, { ...place, server });
     const watched = await watchSuite(window, server, place.results);
     await window.close();
     return {
@@ -125,10 +127,10 @@ async function attempt(run: SuiteRun, place: Place, script: string, browser: Bro
 }
 
 /** The window that loads extension and suite into the extension host beside the server. */
-function remoteWindow(run: SuiteRun, place: Place, server: Server) {
+function remoteWindow(place: Place, server: Server) {
   const remote = (path: string) => `vscode-remote://${server.authority}${pathToFileURL(path).pathname}`;
   const payload = [
-    ["extensionDevelopmentPath", remote(run.extension)],
+    ["extensionDevelopmentPath", remote(place.extension)],
     ["extensionTestsPath", remote(place.script)],
   ] as const;
   return { server, folder: place.folder, payload };
@@ -140,7 +142,7 @@ async function bundleFor(
   host: SuiteFacts["host"],
   resultsUri: string,
 ): Promise<SuiteBundle> {
-  const text = await readFile(join(run.extension, "package.json"), "utf8");
+  const text = await readFile(join(place.extension, "package.json"), "utf8");
   const { publisher, name } = JSON.parse(text) as { readonly publisher: string; readonly name: string };
   const facts = { host, trusted: run.trusted, extensionId: `${publisher}.${name}` };
   return bundleSuite({ suite: run.suite, script: place.script, facts, resultsUri });

@@ -1,11 +1,11 @@
 /** Starts the editor's server for one window, with a data folder of its own, and ends it without leftovers. */
-import { type ChildProcess, execFile, spawn } from "node:child_process";
+import { execFile, spawn } from "node:child_process";
 import { mkdirSync, writeFileSync } from "node:fs";
-import { mkdtemp, rm } from "node:fs/promises";
-import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
+import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
+import { type Scratch, scratchFolder } from "./scratch.ts";
 
 export type ServerOptions = {
   /** The server's entry script, see `ensureServer`. */
@@ -21,8 +21,6 @@ export type ServerOptions = {
 export type Server = {
   /** Host and port, as they stand in remote addresses. */
   readonly authority: string;
-  /** A scratch folder that lives as long as the server. */
-  readonly dataFolder: string;
   /** What the server printed, newest last. */
   readonly output: () => string;
   /** Resolves when the process ends, for whatever reason. */
@@ -46,21 +44,21 @@ const quietSettings = {
 };
 
 const startLimit = 60_000;
-const stopLimit = 5_000;
+const keeper = fileURLToPath(new URL("server-keeper.ts", import.meta.url));
 
 export async function startServer(options: ServerOptions): Promise<Server> {
-  const dataFolder = await mkdtemp(join(tmpdir(), "drillwright-workbench-"));
-  const settingsFolder = join(dataFolder, "data", "User");
+  const data = scratchFolder("server");
+  const settingsFolder = join(data.path, "data", "User");
   mkdirSync(settingsFolder, { recursive: true });
   writeFileSync(
     join(settingsFolder, "settings.json"),
     JSON.stringify({ ...quietSettings, ...options.settings }, undefined, 2),
   );
   try {
-    if (options.vsix) await installExtension(options.script, dataFolder, options.vsix);
-    return await launch(options, dataFolder);
+    if (options.vsix) await installExtension(options.script, data.path, options.vsix);
+    return await launch(options, data);
   } catch (error) {
-    await rm(dataFolder, { recursive: true, force: true });
+    await data.remove();
     throw error;
   }
 }
@@ -74,20 +72,18 @@ async function installExtension(script: string, dataFolder: string, vsix: string
     throw new Error(`${vsix} could not be installed:\n${stdout}${stderr}`);
 }
 
-async function launch(options: ServerOptions, dataFolder: string): Promise<Server> {
-  const args = [options.script, "--host", "127.0.0.1", "--port", "0", "--server-data-dir", dataFolder];
+async function launch(options: ServerOptions, data: Scratch): Promise<Server> {
+  const args = [options.script, "--host", "127.0.0.1", "--port", "0", "--server-data-dir", data.path];
   args.push("--without-connection-token", "--accept-server-license-terms", "--telemetry-level", "off");
   // Without the driver the workbench ignores the address of a test suite.
   args.push("--enable-smoke-test-driver");
-  // A last resort: a server whose window has been gone for minutes ends by itself.
-  args.push("--enable-remote-auto-shutdown");
   if (options.trusted) args.push("--disable-workspace-trust");
 
-  const child = spawn(process.execPath, args, {
-    // A process group of its own, so that extension host and language server end with it.
+  const child = spawn(process.execPath, [keeper, data.path, ...args], {
+    // A process group of its own, so that all of it can be ended at once.
     detached: process.platform !== "win32",
-    env: environment(dataFolder),
-    stdio: ["ignore", "pipe", "pipe"],
+    env: environment(data.path),
+    stdio: ["pipe", "pipe", "pipe"],
   });
   let printed = "";
   const port = Promise.withResolvers<string>();
@@ -106,14 +102,10 @@ async function launch(options: ServerOptions, dataFolder: string): Promise<Serve
       resolve();
     });
   });
-  const killNow = (): void => signal(child, "SIGKILL");
-  process.once("exit", killNow);
   const stop = async (): Promise<void> => {
-    signal(child, "SIGTERM");
-    await Promise.race([ended, pause(stopLimit, undefined, { ref: false })]);
-    killNow();
-    process.off("exit", killNow);
-    await rm(dataFolder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+    child.stdin.end();
+    await ended;
+    await data.remove();
   };
 
   try {
@@ -128,7 +120,7 @@ async function launch(options: ServerOptions, dataFolder: string): Promise<Serve
     const answer = await fetch(`http://${authority}/`);
     if (!answer.ok) throw failed(`answered ${answer.status}`);
     await answer.body?.cancel();
-    return { authority, dataFolder, output: () => printed, ended, stop };
+    return { authority, output: () => printed, ended, stop };
   } catch (error) {
     await stop();
     throw error;
@@ -148,14 +140,4 @@ function environment(dataFolder: string): NodeJS.ProcessEnv {
     // No gallery: nothing to ask the network for.
     EXTENSIONS_GALLERY: "{}",
   };
-}
-
-function signal(child: ChildProcess, name: NodeJS.Signals): void {
-  if (child.pid === undefined) return;
-  try {
-    if (process.platform === "win32") child.kill(name);
-    else process.kill(-child.pid, name);
-  } catch {
-    // The group is gone already.
-  }
 }
