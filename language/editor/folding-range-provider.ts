@@ -1,46 +1,56 @@
-/** What can be folded: everything in braces, comments, and a row of `use` statements. */
-import { type AstNode, type CstNode, CstUtils, type LangiumDocument } from "langium";
-import { DefaultFoldingRangeProvider, type FoldingRangeAcceptor } from "langium/lsp";
+/** What can be folded: whatever stands between braces, comments, and rows of `use` statements. */
+import type { LangiumDocument } from "langium";
+import type { FoldingRangeProvider } from "langium/lsp";
 import { type FoldingRange, FoldingRangeKind } from "vscode-languageserver";
 import type { Document } from "../generated/ast.ts";
+import { textParts } from "./text-parts.ts";
 
-export class DrillwrightFoldingRangeProvider extends DefaultFoldingRangeProvider {
-  protected override collectFolding(document: LangiumDocument, accept: FoldingRangeAcceptor): void {
-    super.collectFolding(document, accept);
+export class DrillwrightFoldingRangeProvider implements FoldingRangeProvider {
+  getFoldingRanges(document: LangiumDocument): FoldingRange[] {
+    const text = document.textDocument.getText();
+    const lineAt = (offset: number) => document.textDocument.positionAt(offset).line;
+    const folded: FoldingRange[] = [];
+    const openLines: number[] = [];
+    const commentLines: number[] = [];
+    for (const { kind, start, end } of textParts(text)) {
+      if (kind === "{") openLines.push(lineAt(start));
+      else if (kind === "}") folded.push(...between(openLines.pop(), lineAt(start)));
+      else if (kind === "comment") {
+        folded.push(...between(lineAt(start), lineAt(end), FoldingRangeKind.Comment));
+      } else if (kind === "line comment" && isAlone(text, start)) commentLines.push(lineAt(start));
+    }
     const { uses } = document.parseResult.value as Document;
-    for (const row of rows(uses.flatMap((use) => use.$cstNode ?? []))) {
-      accept({ ...row, kind: FoldingRangeKind.Imports });
-    }
-    const root = document.parseResult.value.$cstNode;
-    for (const row of rows(root === undefined ? [] : lineComments(root))) {
-      accept({ ...row, kind: FoldingRangeKind.Comment });
-    }
+    const useLines = uses.flatMap(({ $cstNode: cst }) => (cst === undefined ? [] : [cst.range.start.line]));
+    return [
+      ...folded,
+      ...rows(commentLines, FoldingRangeKind.Comment),
+      ...rows(useLines, FoldingRangeKind.Imports),
+    ];
   }
+}
 
-  /** Parts of a sentence that goes on over several lines are not folded one by one. */
-  protected override shouldProcess(node: AstNode): boolean {
-    return node.$cstNode?.text.endsWith("}") ?? false;
-  }
+/** Folds up to the line before the closing mark, which stays to be seen. */
+function between(
+  startLine: number | undefined,
+  closingLine: number,
+  kind?: FoldingRangeKind,
+): FoldingRange[] {
+  if (startLine === undefined || closingLine - startLine < 2) return [];
+  return [{ startLine, endLine: closingLine - 1, ...(kind && { kind }) }];
 }
 
 /** Runs of at least two neighbouring lines. */
-function rows(nodes: readonly CstNode[]): FoldingRange[] {
+function rows(lines: readonly number[], kind: FoldingRangeKind): FoldingRange[] {
   const found: { startLine: number; endLine: number }[] = [];
-  for (const { range } of nodes) {
+  for (const line of lines) {
     const last = found.at(-1);
-    if (last !== undefined && range.start.line === last.endLine + 1) last.endLine = range.end.line;
-    else found.push({ startLine: range.start.line, endLine: range.end.line });
+    if (last !== undefined && line === last.endLine + 1) last.endLine = line;
+    else found.push({ startLine: line, endLine: line });
   }
-  return found.filter(({ startLine, endLine }) => endLine > startLine);
+  return found.filter(({ startLine, endLine }) => endLine > startLine).map((row) => ({ ...row, kind }));
 }
 
-/** Comments that have a line of their own. */
-function lineComments(root: CstNode): CstNode[] {
-  const { fullText } = root.root;
-  return CstUtils.flattenCst(root)
-    .filter(({ tokenType, offset, range }) => {
-      if (tokenType.name !== "SL_COMMENT") return false;
-      return fullText.slice(offset - range.start.character, offset).trim() === "";
-    })
-    .toArray();
+/** Whether nothing but space stands before it on its line. */
+function isAlone(text: string, offset: number): boolean {
+  return text.slice(text.lastIndexOf("\n", offset - 1) + 1, offset).trim() === "";
 }

@@ -43,6 +43,9 @@ const MODIFIERS = {
   [SemanticTokenModifiers.defaultLibrary]: 2,
 };
 
+/** Nodes looked at between two chances to be interrupted. */
+const NODES_A_SLICE = 500;
+
 interface Token {
   readonly range: Range;
   readonly type: number;
@@ -88,8 +91,9 @@ async function tokensOf(
   cancelToken: Cancellation.CancellationToken,
 ): Promise<SemanticTokens> {
   const tokens: Token[] = [];
+  let visited = 0;
   for (const node of AstUtils.streamAst(document.parseResult.value, range && { range })) {
-    await interruptAndCheck(cancelToken);
+    if (++visited % NODES_A_SLICE === 0) await interruptAndCheck(cancelToken);
     tokens.push(...tokensAt(node));
   }
   const builder = new SemanticTokensBuilder();
@@ -102,7 +106,7 @@ async function tokensOf(
 
 /** The name a node declares and the names it refers to; a name that means nothing stays as it is. */
 function* tokensAt(node: AstNode): Iterable<Token> {
-  yield* token(cstOf(node, "name"), node, MODIFIERS.declaration);
+  if ("name" in node) yield* token(cstOf(node, "name"), node, MODIFIERS.declaration);
   for (const { reference } of AstUtils.streamReferences(node)) {
     const target = "ref" in reference ? reference.ref : undefined;
     if (target !== undefined && "$refNode" in reference) yield* token(reference.$refNode, target, 0);

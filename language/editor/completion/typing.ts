@@ -3,6 +3,8 @@
  * braces around that. A mistake elsewhere in the file does not matter, and the file's length hardly does.
  */
 
+import { textParts } from "../text-parts.ts";
+
 /** The word or text at the cursor. Offsets into the file's text. */
 export interface Token {
   /** Where it starts; for a text, behind the opening quotation mark. */
@@ -26,8 +28,6 @@ export interface Typing {
   readonly bodyStart: number;
 }
 
-const PART = /"(?:\\.|[^"\\\r\n])*("?)|\/\/[^\n\r]*|\/\*[\s\S]*?(?:\*\/|$)|[{}]/g;
-
 /**
  * Undefined inside a comment, where nothing is completed. Linear in the text before the cursor, but fast.
  *
@@ -42,24 +42,17 @@ export function typingAt(
   let bodyStart = 0;
   let lineStart = text.lastIndexOf("\n", offset - 1) + 1;
   let token: Token | undefined;
-  for (const { 0: part, 1: closingQuote, index } of text.matchAll(PART)) {
-    if (index >= offset) break;
-    const end = index + part.length;
-    if (part.startsWith("/")) {
-      const isOpen = part.startsWith("//") || !part.endsWith("*/");
-      if (offset < end || (isOpen && offset === end)) return undefined;
-      if (part.includes("\n")) lineStart = Math.max(lineStart, end);
-    } else if (part.startsWith('"')) {
-      const isClosed = part.length > 1 && closingQuote === '"';
-      if (offset < end || (!isClosed && offset === end)) {
-        const typed = text.slice(index + 1, offset);
-        // Without a closing mark nobody knows where the text was meant to end.
-        token = isClosed
-          ? { start: index + 1, end: end - 1, typed, quotes: "closed" }
-          : { start: index + 1, end: offset, typed, quotes: "open" };
-      }
+  for (const { kind, start, end, isClosed } of textParts(text)) {
+    if (start >= offset) break;
+    // At its end the cursor is still in what has no closing mark.
+    const isInside = offset < end || (offset === end && (!isClosed || kind === "line comment"));
+    if (kind === "line comment" || kind === "comment") {
+      if (isInside) return undefined;
+      if (text.slice(start, end).includes("\n")) lineStart = Math.max(lineStart, end);
+    } else if (kind === "text") {
+      if (isInside) token = textAt(text, start, isClosed ? end - 1 : undefined, offset);
     } else {
-      if (part === "{") {
+      if (kind === "{") {
         const header = opening(text, bodyStart, end);
         if (declarations.has(/\p{L}+/u.exec(header)?.[0] ?? "")) openings.length = 0;
         openings.push(header);
@@ -70,6 +63,16 @@ export function typingAt(
   lineStart = Math.max(lineStart, bodyStart);
   const tokens = token === undefined ? wordsAt(text, lineStart, offset) : [token];
   return { tokens, openings, lineStart, bodyStart };
+}
+
+/** @param end where the closing mark stands; without one nobody knows where the text was meant to end. */
+function textAt(text: string, start: number, end: number | undefined, offset: number): Token {
+  return {
+    start: start + 1,
+    end: end ?? offset,
+    typed: text.slice(start + 1, offset),
+    quotes: end === undefined ? "open" : "closed",
+  };
 }
 
 /** The line that opens a brace, or the line before it where the brace has one of its own. */
