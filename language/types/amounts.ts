@@ -1,15 +1,20 @@
 /** What an amount in the text is an amount of. */
+import type { AstNode } from "langium";
 import {
   isExpression,
   isPlanTime,
+  isQuantity,
   isStatisticCriterion,
   isWithin,
   type Metric,
+  type MetricColumn,
   type Quantity,
+  type ShownIn,
+  type UnitName,
 } from "../generated/ast.ts";
 import { type DimensionVector, isPlainNumber, sameDimension, vectorOf } from "./dimensions.ts";
 import { directionsOf, metricAt } from "./directions.ts";
-import { dimensionOfUnit, shownIn, unitSymbols } from "./units.ts";
+import { dimensionOfUnit, shownIn, TIME, unitSymbols } from "./units.ts";
 
 /**
  * A `place` on the metric's scale has a direction where the metric has sides; a `width` (a tolerance, a spread) has
@@ -31,6 +36,37 @@ export function hasSides(metric: Metric): boolean {
   return directionsOf(metric).length > 0;
 }
 
+/** What is measured at a place of the text, and in what it is best written. */
+export interface Measure {
+  /** The metric; undefined for the time a plan takes. */
+  readonly metric: Metric | undefined;
+  readonly dimension: { readonly name: string; readonly vector: DimensionVector };
+  /** The symbol of the unit to write; empty for a plain number. */
+  readonly unit: string;
+}
+
+const PLAN_TIME: Measure = {
+  metric: undefined,
+  dimension: { name: TIME, vector: new Map([[TIME, 1]]) },
+  unit: "min",
+};
+
+/** What is measured here; undefined in a formula, and where the metric, its dimension or a unit of it is not known. */
+export function measureAt(node: Quantity | MetricColumn | ShownIn): Measure | undefined {
+  const role = isQuantity(node) ? roleOf(node) : "place";
+  if (role === "time") return PLAN_TIME;
+  const metric = role === "operand" ? undefined : knownMetricAt(node);
+  return metric === undefined ? undefined : measureOf(metric);
+}
+
+/** What a metric measures; undefined where that is not known. */
+export function measureOf(metric: Metric): Measure | undefined {
+  const dimension = metric.dimension?.ref;
+  const unit = unitToWrite(metric);
+  if (dimension === undefined || unit === undefined) return undefined;
+  return { metric, dimension: { name: dimension.name, vector: vectorOf(dimension) }, unit };
+}
+
 /**
  * The unit in which amounts of this metric are best written: the one it is shown in, or else the first of its dimension;
  * empty for a plain number, undefined where nothing is known.
@@ -44,20 +80,13 @@ export function unitToWrite(metric: Metric): string | undefined {
   return isPlainNumber(dimension) ? "" : symbols[0];
 }
 
-/** The dimension of a metric; undefined where it is unknown. */
-export function vectorOfMetric(metric: Metric): DimensionVector | undefined {
-  const dimension = metric.dimension?.ref;
-  return dimension === undefined ? undefined : vectorOf(dimension);
-}
-
-/** Whether the dimension of an amount's unit is this one; true where the unit is not stated or not known. */
-export function unitFits({ unit }: Pick<Quantity, "unit">, dimension: DimensionVector): boolean {
-  const name = unit?.ref;
-  return name === undefined || sameDimension(vectorOf(dimensionOfUnit(name)), dimension);
+/** Whether a unit is one of this dimension. */
+export function unitFits(unit: UnitName, { vector }: Measure["dimension"]): boolean {
+  return sameDimension(vectorOf(dimensionOfUnit(unit)), vector);
 }
 
 /** The metric whose amounts stand here, where it is known and so is its dimension. */
-export function knownMetricAt(node: Parameters<typeof metricAt>[0]): Metric | undefined {
+export function knownMetricAt(node: AstNode): Metric | undefined {
   const metric = metricAt(node);
   return metric?.dimension?.ref === undefined ? undefined : metric;
 }

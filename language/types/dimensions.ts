@@ -1,5 +1,6 @@
 /** Dimension inference: which dimension a formula has. */
 import {
+  type BinaryExpression,
   type Dimension,
   type Expression,
   isBinaryExpression,
@@ -69,11 +70,16 @@ export function inferDimension(expression: Expression): DimensionVector | undefi
     if (expression.operator === "/") return combine(left, right, -1);
     return sameDimension(left, right) ? left : undefined;
   }
-  if (isMetricOperand(expression)) {
-    const dimension = expression.metric?.ref?.dimension?.ref;
-    return dimension === undefined ? undefined : vectorOf(dimension);
-  }
-  return dimensionOfQuantity(expression.quantity);
+  return dimensionOfOperand(expression);
+}
+
+/** The dimension of a metric or an amount in a formula. */
+export function dimensionOfOperand(
+  operand: Exclude<Expression, BinaryExpression>,
+): DimensionVector | undefined {
+  if (!isMetricOperand(operand)) return dimensionOfQuantity(operand.quantity);
+  const dimension = operand.metric?.ref?.dimension?.ref;
+  return dimension === undefined ? undefined : vectorOf(dimension);
 }
 
 /** The dimension of an amount: that of its unit; a plain number where there is none. */

@@ -20,6 +20,16 @@ export function directionsOf(metric: Metric): Direction[] {
   );
 }
 
+/** A word for each side of a metric, the positive one first: the one that mirrors with the hand, where there is one. */
+export function sideWords(metric: Metric): string[] {
+  const sides = [metric.statements.filter(isPositive), metric.statements.filter(isNegative)];
+  return sides.flatMap((side) => {
+    const words = side.flatMap((statement) => statement.words);
+    const word = words.find(isHandedDirection) ?? words[0];
+    return word === undefined ? [] : [word.name];
+  });
+}
+
 /** What a direction word means. */
 export function directionModel(direction: Direction): DirectionModel {
   const sign = isPositive(direction.$container) ? 1 : -1;

@@ -1,0 +1,47 @@
+import type { Quantity } from "../generated/ast.ts";
+import { dimensionOfUnit, unitOfQuantity } from "../types/units.ts";
+import { defineCheck } from "./check.ts";
+import { code } from "./wording.ts";
+
+/** A range that starts where it ends. */
+export const check = defineCheck({
+  on: ["Between", "Plausible"],
+  reason: "Hardly any reading is exactly one number, so a range from an amount to itself leaves nothing.",
+  run(range, { report }) {
+    if (!areSame(range.low, range.high)) return;
+    const text = range.low.$cstNode?.text ?? "";
+    report({
+      message: `Both ends are ${code(text)}, so only readings of exactly that would do. Give the range some room.`,
+      node: range,
+    });
+  },
+  reporting: `
+plan "Gate" {
+  block "Start" {
+    10 shots
+    target carry «between 150 yd and 150 yd»
+  }
+}
+
+metric lean is angle {
+  positive forward
+  negative back
+  «plausible between 5° forward and 5° forward»
+}`,
+  silent: `
+plan "Gate" {
+  block "Start" {
+    10 shots
+    target carry between 150 yd and 160 yd and club-path between 2° left and 2° right
+  }
+}`,
+});
+
+/** The same amount in the same direction, whatever the units; zero has none. */
+function areSame(one: Quantity, other: Quantity): boolean {
+  const [first, second] = [one, other].map((quantity) => quantity.value * unitOfQuantity(quantity).factor);
+  if (first === undefined || first !== second) return false;
+  const dimensions = [one, other].map(({ unit }) => unit?.ref && dimensionOfUnit(unit.ref));
+  const words = [one, other].map(({ direction }) => direction?.$refText);
+  return dimensions[0] === dimensions[1] && (first === 0 || words[0] === words[1]);
+}
