@@ -6,11 +6,12 @@ import { inWords } from "../../shared/verdict.ts";
 /** `12 of 18 on target · 2 goals met · 1 undecided` */
 export function blockSummary(block: BlockResult): string {
   const parts: string[] = [];
-  const { onTarget } = block;
+  const { onTarget, shots } = block;
+  const outOf = Math.max(shots.asked, shots.counted); // more count where the block asks for at least so many
   if (onTarget !== null && onTarget.hits + onTarget.misses > 0) {
-    parts.push(`${onTarget.hits} of ${block.shots.asked} on target`);
-  } else if (block.shots.hit > 0) {
-    parts.push(`${block.shots.counted} of ${block.shots.asked} shots`);
+    parts.push(`${onTarget.hits} of ${outOf} on target`);
+  } else if (shots.hit > 0) {
+    parts.push(`${shots.counted} of ${outOf} shots`);
   }
   parts.push(...goalCounts(block.criteria.map(({ verdict }) => verdict)));
   return parts.join(" · ") || "no shots";

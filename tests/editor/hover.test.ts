@@ -138,6 +138,13 @@ describe("goals", () => {
     );
   });
 
+  test("say what the block requires of every shot", async () => {
+    const required = "require carry at least 140 yd\n";
+    expect(await hoverOver(line(`${required}success at le<|>ast 7 of 10 shots on target`))).toBe(
+      "At least 7 of the first 10 shots are on target and as required.\n\nOn target: `club-path within ±2°`.\n\nAs required: `carry at least 140 yd`.",
+    );
+  });
+
   test("say when they are about the player and not about today's shots", async () => {
     expect(await hoverOver(line("success avera<|>ge carry at least 140 yd at 80 % confidence"))).toBe(
       "In the long run, the player's average carry is at least 140 yd, shown at 80 % confidence.",

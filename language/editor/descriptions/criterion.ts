@@ -2,23 +2,37 @@
 import { AstUtils } from "langium";
 import { sentence } from "../../criteria/criteria.ts";
 import { lowerCriterion } from "../../criteria/lower.ts";
-import { type Criterion, isBlock, isOnTarget, isShots, isTarget } from "../../generated/ast.ts";
-import { placeOf, textOf } from "../../lowering/place.ts";
-import { code, inWords, paragraphs } from "./markdown.ts";
+import {
+  type Criterion,
+  isBlock,
+  isOnTarget,
+  isRequirement,
+  isShots,
+  isTarget,
+} from "../../generated/ast.ts";
+import { placeOf } from "../../lowering/place.ts";
+import { code, inWords, paragraphs, written } from "./markdown.ts";
 
 /** Undefined while the criterion is still being typed. */
 export function describeCriterion(criterion: Criterion): string | undefined {
   const block = AstUtils.getContainerOfType(criterion, isBlock);
+  const requirements =
+    block?.statements.filter(isRequirement).map(({ condition }) => code(written(condition))) ?? [];
   const asked = block?.statements.filter(isShots).reduce((sum, { count }) => sum + count, 0) ?? 0;
   let meaning: string;
   try {
     const place = placeOf(criterion, (uri) => uri.toString());
-    meaning = sentence(lowerCriterion(criterion, { id: "", text: "", location: place }, asked));
+    const lowered = lowerCriterion(criterion, { id: "", text: "", location: place }, asked);
+    meaning = sentence(lowered, requirements.length > 0);
   } catch {
     // Lowering is for whole texts: any part of the tree can be missing in one that is being typed.
     return undefined;
   }
-  const targets = block?.statements.filter(isTarget).map(({ condition }) => code(textOf(condition))) ?? [];
+  const targets = block?.statements.filter(isTarget).map(({ condition }) => code(written(condition))) ?? [];
   const isOnTargets = "subject" in criterion && isOnTarget(criterion.subject) && targets.length > 0;
-  return paragraphs(meaning, isOnTargets ? `On target: ${inWords(targets)}.` : undefined);
+  return paragraphs(
+    meaning,
+    isOnTargets ? `On target: ${inWords(targets)}.` : undefined,
+    requirements.length > 0 ? `As required: ${inWords(requirements)}.` : undefined,
+  );
 }

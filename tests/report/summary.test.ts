@@ -1,0 +1,19 @@
+import { expect, test } from "vitest";
+import { blockSummary } from "../../server/report/summary.ts";
+import { scoreBlock, table } from "../scoring/practice.ts";
+
+const three = table("carry\n160\n140\n155");
+const goal = { target: "carry at least 150 yd", success: "at least 1 of 2 shots on target" };
+
+test("a block in one line: shots on target of those asked for, and how its goals came out", () => {
+  expect(blockSummary(scoreBlock({ ...goal, shots: 4 }, three))).toBe("2 of 4 on target · 1 goal met");
+  expect(blockSummary(scoreBlock({ shots: 4 }, three))).toBe("3 of 4 shots");
+  expect(blockSummary(scoreBlock({ ...goal, shots: 4 }, []))).toBe("1 goal not measured");
+});
+
+test("where the block asks for at least so many, it is out of all that count", () => {
+  expect(blockSummary(scoreBlock({ ...goal, shots: "at least 2" }, three))).toBe(
+    "2 of 3 on target · 1 goal met",
+  );
+  expect(blockSummary(scoreBlock({ shots: "at least 2" }, three))).toBe("3 of 3 shots");
+});
