@@ -31,6 +31,15 @@ describe("of the shots hit", () => {
     });
   });
 
+  test("and are those the coach chose, where a metric has two for a side", () => {
+    const shots = shotsWith("club-path", [2.4, 2.2], { hand: "left" });
+    const observed = (text: string) => evaluate(criterion("statistic", text), shots).observed;
+    expect(observed("average club-path at least 1° right")).toBe("average 2.3° right over 2 shots");
+    expect(observed("average club-path within 3° of 1° left")).toBe("average 2.3° right over 2 shots");
+    expect(observed("average club-path at least 1° out-to-in")).toBe("average 2.3° out-to-in over 2 shots");
+    expect(observed("average club-path within ±3°")).toBe("average 2.3° out-to-in over 2 shots");
+  });
+
   test.each([
     ["median carry at least 150 yd", "carry", [120, 152, 160], "met", "median 152 yd over 3 shots"],
     ["median carry at least 150 yd", "carry", [120, 140, 152, 160], "missed", "median 146 yd over 4 shots"],

@@ -1,6 +1,6 @@
 /** The value of a statistic in words. */
 import { intervalOf, unitOf } from "../../../shared/interval.ts";
-import type { Metric, StatisticCriterion } from "../../../shared/plan-model.ts";
+import type { Direction, Metric, StatisticCriterion } from "../../../shared/plan-model.ts";
 import { finer, formatAmount, formatRange, formatReading } from "../../../shared/quantity.ts";
 import { slackOf } from "../../../shared/statistics/interval.ts";
 import type { CountedShots } from "../criterion.ts";
@@ -45,11 +45,28 @@ function fineEnough(
       .filter((other) => Math.abs(other - value) > slackOf(unit.factor))
       .map((other) => [value, other] as const),
   );
-  let shown = metricCalled(metric);
+  let shown = inTheWordsOf(bounds, metricCalled(metric));
   for (let more = 0; more < MOST_DIGITS_MORE; more++) {
     const text = (value: number) => formatAmount(value, shown, unit);
     if (!apart.some(([value, other]) => text(value) === text(other))) break;
     shown = finer(shown);
   }
   return shown;
+}
+
+/** Where the coach wrote sides as everybody sees them (`right`), not as the hand has them (`in-to-out`), so is the value. */
+function inTheWordsOf(bounds: StatisticCriterion["bounds"], metric: Metric): Metric {
+  const written = directionsIn(bounds);
+  if (written.length === 0 || written.some(({ handed }) => handed)) return metric;
+  return { ...metric, directions: metric.directions.filter(({ handed }) => !handed) };
+}
+
+function directionsIn(bounds: StatisticCriterion["bounds"]): Direction[] {
+  const amounts =
+    bounds.kind === "within"
+      ? [bounds.centre]
+      : bounds.kind === "between"
+        ? [bounds.one, bounds.other]
+        : [bounds.limit];
+  return amounts.map(({ direction }) => direction).filter((direction) => direction !== null);
 }
