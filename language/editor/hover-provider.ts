@@ -17,7 +17,7 @@ import { describe } from "./descriptions/describe.ts";
 import { keywordDocumentation } from "./descriptions/keyword.ts";
 import { code, inWords } from "./descriptions/markdown.ts";
 import type { DrillwrightEditorServices } from "./editor-module.ts";
-import { leafAt, wholeName } from "./words.ts";
+import { leafAt } from "./words.ts";
 
 /** How many of a used file's names are listed. */
 const MOST_NAMES = 12;
@@ -38,7 +38,7 @@ export class DrillwrightHoverProvider implements HoverProvider {
     if (leaf === undefined || leaf.hidden || leaf.end <= document.textDocument.offsetAt(position))
       return undefined;
     return (
-      hover(this.declaration(leaf), wholeName(leaf)) ??
+      hover(this.declaration(leaf), leaf) ??
       hover(this.usedFile(leaf, document as LangiumDocument<Document>), leaf) ??
       keywordHover(leaf) ??
       criterionHover(leaf)

@@ -30,7 +30,7 @@ import { NAMED_TYPES, type NamedType } from "../names/name-table.ts";
 import type { Names } from "../names/names.ts";
 import { directionsOf } from "../types/directions.ts";
 import type { DrillwrightEditorServices } from "./editor-module.ts";
-import { leafAt, wholeName } from "./words.ts";
+import { leafAt } from "./words.ts";
 
 type Named = AstNode & { readonly name: string };
 type File = LangiumDocument<Document>;
@@ -60,7 +60,7 @@ export class DrillwrightRenameProvider implements RenameProvider {
   prepareRename(document: LangiumDocument, { position }: TextDocumentPositionParams): Range | undefined {
     const target = this.targetAt(document, position);
     if (target === undefined) return undefined;
-    const { start, end } = wholeName(target.leaf).range;
+    const { start, end } = target.leaf.range;
     if (!target.isText) return { start, end };
     return {
       start: { line: start.line, character: start.character + 1 },

@@ -1,5 +1,5 @@
 /** The word, text or sign of the syntax tree at a place. */
-import { type CstNode, CstUtils, type LangiumDocument, type LeafCstNode } from "langium";
+import { CstUtils, type LangiumDocument, type LeafCstNode } from "langium";
 import type { Position } from "vscode-languageserver";
 
 /**
@@ -12,11 +12,6 @@ export const WORD_CHARACTER = /^[\w\p{L}"°%/-]$/u;
 export function leafAt(document: LangiumDocument, position: Position): LeafCstNode | undefined {
   const root = document.parseResult.value.$cstNode;
   return CstUtils.findDeclarationNodeAtOffset(root, document.textDocument.offsetAt(position), WORD_CHARACTER);
-}
-
-/** The whole name that a piece of text belongs to. */
-export function wholeName(leaf: CstNode): CstNode {
-  return CstUtils.getDatatypeNode(leaf) ?? leaf;
 }
 
 /** How a text is written: in quotation marks, with what would end it early escaped. */

@@ -155,6 +155,13 @@ describe("goals", () => {
     expect(await hoverOver(line("success at <|>least 7 shots on target"))).toContain("first 10 shots");
   });
 
+  test("say what is required of every shot", async () => {
+    const hover = await hoverOver(
+      line("require smash-factor at least 1.2\n    success at le<|>ast 7 of 10 shots on target"),
+    );
+    expect(hover).toContain("As required: `smash-factor at least 1.2`.");
+  });
+
   test("say nothing while they are unfinished", async () => {
     expect(await hoverOver(line("success at le<|>ast 7 of"))).toBe("");
     expect(await hoverOver(line("success average nothing at mo<|>st 2°"))).toBe("");

@@ -64,8 +64,11 @@ function entriesOf(folder: URI, files: readonly string[]): FileSystemNode[] {
   }));
 }
 
-/** Opens these files, by their path in the folder, in place of those that were open before. */
-export async function openEditor(files: Readonly<Record<string, string>>): Promise<TestEditor> {
+/** Opens these files, by their path in the folder, in place of those that were open before; checks them where asked. */
+export async function openEditor(
+  files: Readonly<Record<string, string>>,
+  { validation = true } = {},
+): Promise<TestEditor> {
   running ??= start();
   const { services, disk } = await running;
   const { workspace } = services.shared;
@@ -88,7 +91,7 @@ export async function openEditor(files: Readonly<Record<string, string>>): Promi
     documents.push(document);
     if (offset >= 0) cursor = { document, offset };
   }
-  await workspace.DocumentBuilder.build(documents, { validation: true });
+  await workspace.DocumentBuilder.build(documents, { validation });
   return new TestEditor(services, cursor ?? { document: documents[0] as LangiumDocument, offset: 0 });
 }
 

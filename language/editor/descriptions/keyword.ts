@@ -7,16 +7,9 @@ import { type AstNode, GrammarAST, isAstNodeWithComment, isJSDoc, parseJSDoc } f
  */
 export function keywordDocumentation(keyword: GrammarAST.Keyword): string | undefined {
   for (let at: AstNode | undefined = keyword; at !== undefined; at = at.$container) {
-    const comment = commentOf(at);
-    if (comment !== undefined && isJSDoc(comment)) return parseJSDoc(comment).toMarkdown();
+    const comment = isAstNodeWithComment(at) ? at.$comment : undefined;
+    if (comment && isJSDoc(comment)) return parseJSDoc(comment).toMarkdown();
     if (GrammarAST.isGroup(at) || GrammarAST.isParserRule(at)) return undefined;
   }
   return undefined;
-}
-
-/** A comment in front of a choice is also kept as one on the choice, though it may be about its first word only. */
-function commentOf(node: AstNode): string | undefined {
-  const comment = isAstNodeWithComment(node) ? node.$comment : undefined;
-  const first = GrammarAST.isAlternatives(node) ? node.elements[0] : undefined;
-  return first !== undefined && commentOf(first) === comment ? undefined : comment;
 }

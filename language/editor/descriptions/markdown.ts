@@ -1,8 +1,15 @@
 /** Pieces of the Markdown that hovers and completion lists show. */
+import type { AstNode } from "langium";
+import { textOf } from "../../lowering/place.ts";
+
+/** What is written of a part of a file; an ellipsis while it is missing, as any part can be that is being typed. */
+export function written(node: AstNode | undefined): string {
+  return node === undefined ? "…" : textOf(node);
+}
 
 /** A text of the user's, with what Markdown would read as its own taken literally. */
-export function plain(text: string): string {
-  return text.replace(/[\\`*_[\]<>#|~]/g, "\\$&");
+export function plain(text: string | undefined): string {
+  return (text ?? "…").replace(/[\\`*_[\]<>#|~]/g, "\\$&");
 }
 
 export function code(text: string): string {

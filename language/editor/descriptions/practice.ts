@@ -27,9 +27,8 @@ import {
   type Session,
   type Source,
 } from "../../generated/ast.ts";
-import { textOf } from "../../lowering/place.ts";
 import { quoted } from "../words.ts";
-import { code, declared, inWords, list, paragraphs, plain } from "./markdown.ts";
+import { code, declared, inWords, list, paragraphs, plain, written } from "./markdown.ts";
 
 export function describePlan(plan: Plan, documentation: string | undefined): string {
   const { statements } = plan;
@@ -47,7 +46,7 @@ export function describePlan(plan: Plan, documentation: string | undefined): str
         counted(blocks.length, "block"),
         counted(sum(blocks.map(shotsOf)), "shot"),
         counted(sum(blocks.map(goalsOf)), "goal"),
-        time && textOf(time),
+        time && written(time),
       ),
       needs.length > 0 ? `needs ${inWords(needs.map(code))}` : undefined,
     ]),
@@ -63,8 +62,8 @@ export function describeBlock(block: Block, documentation: string | undefined): 
     list([
       joined(counted(shotsOf(block), "shot"), counted(goalsOf(block), "goal")),
       ...statements.filter(isCue).map(({ text }) => `cue: ${plain(text)}`),
-      ...statements.filter(isTarget).map((line) => code(textOf(line))),
-      ...statements.filter(isRequirement).map((line) => code(textOf(line))),
+      ...statements.filter(isTarget).map((line) => code(written(line))),
+      ...statements.filter(isRequirement).map((line) => code(written(line))),
     ]),
   );
 }

@@ -15,10 +15,9 @@ import {
   type Metric,
   type UnitName,
 } from "../../generated/ast.ts";
-import { textOf } from "../../lowering/place.ts";
 import { directionsOf } from "../../types/directions.ts";
 import { dimensionOfUnit, factorOf, primarySymbol } from "../../types/units.ts";
-import { code, declared, inWords, list, paragraphs } from "./markdown.ts";
+import { code, declared, inWords, list, paragraphs, written } from "./markdown.ts";
 
 export function describeMetric(metric: Metric, documentation: string | undefined): string {
   const { statements } = metric;
@@ -31,8 +30,8 @@ export function describeMetric(metric: Metric, documentation: string | undefined
     list([
       ...directionsOf(metric).map((word) => `${code(word.name)}: ${meaningOf(word)}`),
       shown && `shown in ${shown.unit?.$refText ?? "plain numbers"}, to ${shown.step}`,
-      plausible && `plausible from ${textOf(plausible.low)} to ${textOf(plausible.high)}`,
-      formula && `follows from ${code(textOf(formula.expression))} where the table does not hold it`,
+      plausible && `plausible from ${written(plausible.low)} to ${written(plausible.high)}`,
+      formula && `follows from ${code(written(formula.expression))} where the table does not hold it`,
     ]),
   );
 }
