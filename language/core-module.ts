@@ -14,6 +14,8 @@ import { DrillwrightDocumentValidator } from "./checks/document-validator.ts";
 import { DrillwrightGeneratedModule, DrillwrightGeneratedSharedModule } from "./generated/module.ts";
 import { DrillwrightWorkspaceManager } from "./library/workspace-manager.ts";
 import { DrillwrightDocumentBuilder } from "./names/document-builder.ts";
+import { DrillwrightIndexManager } from "./names/index-manager.ts";
+import { NotingLinker } from "./names/linker.ts";
 import { Names } from "./names/names.ts";
 import { DrillwrightScopeComputation } from "./names/scope-computation.ts";
 import { DrillwrightScopeProvider } from "./names/scope-provider.ts";
@@ -39,6 +41,7 @@ export const drillwrightModule: Module<
     TokenBuilder: () => new DrillwrightTokenBuilder(),
   },
   references: {
+    Linker: (services) => new NotingLinker(services),
     ScopeComputation: (services) => new DrillwrightScopeComputation(services),
     ScopeProvider: (services) => new DrillwrightScopeProvider(services),
   },
@@ -48,6 +51,7 @@ export const drillwrightModule: Module<
 export const drillwrightSharedModule: Module<LangiumSharedCoreServices, PartialLangiumSharedCoreServices> = {
   workspace: {
     DocumentBuilder: (services) => new DrillwrightDocumentBuilder(services),
+    IndexManager: (services) => new DrillwrightIndexManager(services),
     WorkspaceManager: (services) => new DrillwrightWorkspaceManager(services),
   },
 };

@@ -9,6 +9,7 @@ import {
 } from "langium";
 import type { DrillwrightServices } from "../core-module.ts";
 import type { Document } from "../generated/ast.ts";
+import { describe } from "./description.ts";
 import { nameTableOf } from "./name-table.ts";
 
 export class DrillwrightScopeComputation implements ScopeComputation {
@@ -20,7 +21,7 @@ export class DrillwrightScopeComputation implements ScopeComputation {
 
   async collectExportedSymbols(document: LangiumDocument): Promise<AstNodeDescription[]> {
     const names = nameTableOf(document.parseResult.value as Document).all();
-    return [...names].map((node) => this.descriptions.createDescription(node, node.name, document));
+    return [...names].map((node) => describe(node, this.descriptions));
   }
 
   async collectLocalSymbols(): Promise<LocalSymbols> {

@@ -14,6 +14,7 @@ import {
 import type { DrillwrightServices } from "../core-module.ts";
 import { Block, Direction, type Document, isBlock, isSession, isSessionPlan } from "../generated/ast.ts";
 import { directionsOf, metricAt } from "../types/directions.ts";
+import { describe } from "./description.ts";
 import type { NamedType } from "./name-table.ts";
 import type { Names } from "./names.ts";
 
@@ -72,7 +73,7 @@ export class DrillwrightScopeProvider implements ScopeProvider {
   }
 
   private describe(node: Named): AstNodeDescription {
-    return this.descriptions.createDescription(node, node.name);
+    return describe(node, this.descriptions);
   }
 }
 

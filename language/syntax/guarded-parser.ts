@@ -9,6 +9,7 @@ import {
   type ParserOptions,
   prepareLangiumParser,
 } from "langium";
+import type { NotingLinker } from "../names/linker.ts";
 import { engineOf, ruleName } from "./engine.ts";
 import type { DrillwrightParserErrorMessages } from "./error-messages.ts";
 import { recoverByStatement } from "./recovery.ts";
@@ -22,6 +23,7 @@ export const MOST_OPERATORS = 200;
 /** A parser that answers every text with a tree: an empty one and an error where the text is too long or nested too deeply. */
 export function createGuardedParser(services: LangiumCoreServices): LangiumParser {
   const guarded = createRecoveringParser(services);
+  const linker = services.references.Linker as NotingLinker;
   let parse = guarded.parse.bind(guarded);
   guarded.parse = <T extends AstNode>(text: string, options?: ParserOptions): ParseResult<T> => {
     if (text.length > LONGEST_TEXT) {
@@ -31,7 +33,9 @@ export function createGuardedParser(services: LangiumCoreServices): LangiumParse
       );
     }
     try {
-      return parse<T>(text, options);
+      const result = parse<T>(text, options);
+      linker.claim(result.value);
+      return result;
     } catch (error) {
       if (!(error instanceof RangeError)) throw error;
       const fresh = createRecoveringParser(services); // the old one was left in the middle of its work
