@@ -1,4 +1,4 @@
-import { isAtMost, isBelow, isBetween, type Metric, type Quantity } from "../generated/ast.ts";
+import { isAbove, isAtMost, isBelow, isBetween, type Metric, type Quantity } from "../generated/ast.ts";
 import { hasSides, knownMetricAt, measureOf, roleOf } from "../types/amounts.ts";
 import { sideWords } from "../types/directions.ts";
 import { defineCheck, type Fix } from "./check.ts";
@@ -19,12 +19,7 @@ export const check = defineCheck({
     const range = quantity.$container;
     const isUpper = isAtMost(range) || isBelow(range);
     const both = `within ±${text}`;
-    const fixes = words.map(
-      (word): Fix => ({
-        title: `Write ${text} ${word}`,
-        edits: [replace(rangeOf(quantity), `${text} ${word}`)],
-      }),
-    );
+    const fixes = words.map((word) => withWord(quantity, metric, `${text} ${word}`, word));
     if (isUpper) fixes.push({ title: `Write ${both}`, edits: [replace(rangeOf(range), both)] });
     const choices = [...words.map((word) => code(`${text} ${word}`)), ...(isUpper ? [code(both)] : [])];
     report({
@@ -79,6 +74,17 @@ function withUnit(quantity: Quantity, metric: Metric): string | undefined {
   if (quantity.unit !== undefined) return quantity.unit.ref && quantity.$cstNode?.text;
   const isNumber = measureOf(metric)?.unit === "";
   return isNumber ? amount(Number((quantity.value * 100).toPrecision(12)), "%") : undefined;
+}
+
+/** Above and below read two ways on the negative side, so a limit there is given as `at least` or `at most`. */
+function withWord(quantity: Quantity, metric: Metric, text: string, word: string): Fix {
+  const range = quantity.$container;
+  const isNegativeSide = sideWords(metric)[0] !== word;
+  if (isNegativeSide && (isAbove(range) || isBelow(range))) {
+    const limit = `${isAbove(range) ? "at least" : "at most"} ${text}`;
+    return { title: `Write ${limit}`, edits: [replace(rangeOf(range), limit)] };
+  }
+  return { title: `Write ${text}`, edits: [replace(rangeOf(quantity), text)] };
 }
 
 /** The words for the two sides; the one that stands at the other end of the range first. */

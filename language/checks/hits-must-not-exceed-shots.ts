@@ -1,52 +1,54 @@
+import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf, replace } from "./edits.ts";
+import { shots } from "./wording.ts";
 
 /** More hits are asked for than shots are looked at. */
 export const check = defineCheck({
   on: ["CountCriterion"],
   reason: "A count that no number of hits can reach is never met, however well the player does.",
   run(criterion, { report }) {
-    if (criterion.outOf === undefined || criterion.count <= criterion.outOf) return;
+    const most = criterion.outOf ?? shotsOf(criterion)?.asked;
     const count = cstOf(criterion, "count");
+    if (most === undefined || criterion.count <= most || count === undefined) return;
     report({
-      message: `${criterion.count} of ${criterion.outOf} shots is more hits than shots. Ask for at most ${criterion.outOf}.`,
+      message: `${criterion.count} of ${shots(most)} is more hits than shots. Ask for at most ${most}.`,
       node: criterion,
       property: "count",
-      fixes: count
-        ? [
-            {
-              title: `Ask for ${criterion.outOf} of ${criterion.outOf}`,
-              edits: [replace(count.range, String(criterion.outOf))],
-            },
-          ]
-        : [],
+      fixes: [{ title: `Ask for ${most} of ${most}`, edits: [replace(count.range, String(most))] }],
     });
   },
   reporting: `
 plan "Gate" {
-  for 7-iron
   block "Start" test {
     10 shots
     target start-direction within ±2°
-    success at least «12» of 10 shots on target
+    success {
+      at least «12» of 10 shots on target
+      at least «11» shots with carry at least 150 yd
+    }
   }
 }`,
   fixed: `
 plan "Gate" {
-  for 7-iron
   block "Start" test {
     10 shots
     target start-direction within ±2°
-    success at least 10 of 10 shots on target
+    success {
+      at least 10 of 10 shots on target
+      at least 10 shots with carry at least 150 yd
+    }
   }
 }`,
   silent: `
 plan "Gate" {
-  for 7-iron
   block "Start" test {
-    10 shots
+    at least 10 shots
     target start-direction within ±2°
-    success at least 7 of 10 shots on target
+    success {
+      at least 7 of 10 shots on target
+      at least 11 of 12 shots with carry at least 150 yd
+    }
   }
 }`,
 });

@@ -1,18 +1,37 @@
 // Written from the files of language/checks by tests/generated/checks.test.ts. Do not edit.
+import { check as blockMustHaveShots } from "../checks/block-must-have-shots.ts";
+import { check as confidenceMustBeBetween50And100 } from "../checks/confidence-must-be-between-50-and-100.ts";
+import { check as confidenceMustBeOnAbility } from "../checks/confidence-must-be-on-ability.ts";
+import { check as criterionCouldCoverItsBlock } from "../checks/criterion-could-cover-its-block.ts";
+import { check as criterionMustNotExceedItsBlock } from "../checks/criterion-must-not-exceed-its-block.ts";
+import { check as criterionShouldBeAbleToMiss } from "../checks/criterion-should-be-able-to-miss.ts";
+import { check as dimensionMustHaveAUnit } from "../checks/dimension-must-have-a-unit.ts";
+import { check as dimensionMustNotBeMadeOfItself } from "../checks/dimension-must-not-be-made-of-itself.ts";
 import { check as directionMustBeStated } from "../checks/direction-must-be-stated.ts";
+import { check as effortMustBeBetween1And110 } from "../checks/effort-must-be-between-1-and-110.ts";
 import { check as fileMustNotUseItself } from "../checks/file-must-not-use-itself.ts";
 import { check as formulaMustFitItsMetric } from "../checks/formula-must-fit-its-metric.ts";
+import { check as formulaMustNotNeedItself } from "../checks/formula-must-not-need-itself.ts";
 import { check as hitsMustNotExceedShots } from "../checks/hits-must-not-exceed-shots.ts";
 import { check as limitsShouldReadOneWay } from "../checks/limits-should-read-one-way.ts";
 import { check as nameMustBeDeclaredOnce } from "../checks/name-must-be-declared-once.ts";
 import { check as nameMustBeKnown } from "../checks/name-must-be-known.ts";
 import { check as nameMustMeanOneThing } from "../checks/name-must-mean-one-thing.ts";
 import { check as nameShouldNotHideAnother } from "../checks/name-should-not-hide-another.ts";
+import { check as numberMustBeInReach } from "../checks/number-must-be-in-reach.ts";
+import { check as numberMustBeWhole } from "../checks/number-must-be-whole.ts";
+import { check as numberMustNotBeZero } from "../checks/number-must-not-be-zero.ts";
+import { check as planShouldHaveBlocks } from "../checks/plan-should-have-blocks.ts";
 import { check as rangeShouldHaveTwoEnds } from "../checks/range-should-have-two-ends.ts";
+import { check as shareMustNotExceed100 } from "../checks/share-must-not-exceed-100.ts";
 import { check as statementMustBeStatedOnce } from "../checks/statement-must-be-stated-once.ts";
 import { check as sumMustBeOfLikeQuantities } from "../checks/sum-must-be-of-like-quantities.ts";
+import { check as targetMustBeStated } from "../checks/target-must-be-stated.ts";
+import { check as testCouldHaveSuccess } from "../checks/test-could-have-success.ts";
 import { check as unitMustBeStated } from "../checks/unit-must-be-stated.ts";
 import { check as unitMustFit } from "../checks/unit-must-fit.ts";
+import { check as unitMustHaveAWorth } from "../checks/unit-must-have-a-worth.ts";
+import { check as unitMustNotBeWorthItself } from "../checks/unit-must-not-be-worth-itself.ts";
 import { check as useCouldBeLeftOut } from "../checks/use-could-be-left-out.ts";
 import { check as useShouldBeStatedOnce } from "../checks/use-should-be-stated-once.ts";
 import { check as usedFileMustExist } from "../checks/used-file-must-exist.ts";
@@ -21,20 +40,39 @@ import { check as withinMustHaveAMiddle } from "../checks/within-must-have-a-mid
 
 /** Every check by its id. */
 export const CHECKS = {
+  "block-must-have-shots": blockMustHaveShots,
+  "confidence-must-be-between-50-and-100": confidenceMustBeBetween50And100,
+  "confidence-must-be-on-ability": confidenceMustBeOnAbility,
+  "criterion-could-cover-its-block": criterionCouldCoverItsBlock,
+  "criterion-must-not-exceed-its-block": criterionMustNotExceedItsBlock,
+  "criterion-should-be-able-to-miss": criterionShouldBeAbleToMiss,
+  "dimension-must-have-a-unit": dimensionMustHaveAUnit,
+  "dimension-must-not-be-made-of-itself": dimensionMustNotBeMadeOfItself,
   "direction-must-be-stated": directionMustBeStated,
+  "effort-must-be-between-1-and-110": effortMustBeBetween1And110,
   "file-must-not-use-itself": fileMustNotUseItself,
   "formula-must-fit-its-metric": formulaMustFitItsMetric,
+  "formula-must-not-need-itself": formulaMustNotNeedItself,
   "hits-must-not-exceed-shots": hitsMustNotExceedShots,
   "limits-should-read-one-way": limitsShouldReadOneWay,
   "name-must-be-declared-once": nameMustBeDeclaredOnce,
   "name-must-be-known": nameMustBeKnown,
   "name-must-mean-one-thing": nameMustMeanOneThing,
   "name-should-not-hide-another": nameShouldNotHideAnother,
+  "number-must-be-in-reach": numberMustBeInReach,
+  "number-must-be-whole": numberMustBeWhole,
+  "number-must-not-be-zero": numberMustNotBeZero,
+  "plan-should-have-blocks": planShouldHaveBlocks,
   "range-should-have-two-ends": rangeShouldHaveTwoEnds,
+  "share-must-not-exceed-100": shareMustNotExceed100,
   "statement-must-be-stated-once": statementMustBeStatedOnce,
   "sum-must-be-of-like-quantities": sumMustBeOfLikeQuantities,
+  "target-must-be-stated": targetMustBeStated,
+  "test-could-have-success": testCouldHaveSuccess,
   "unit-must-be-stated": unitMustBeStated,
   "unit-must-fit": unitMustFit,
+  "unit-must-have-a-worth": unitMustHaveAWorth,
+  "unit-must-not-be-worth-itself": unitMustNotBeWorthItself,
   "use-could-be-left-out": useCouldBeLeftOut,
   "use-should-be-stated-once": useShouldBeStatedOnce,
   "used-file-must-exist": usedFileMustExist,

@@ -1,0 +1,31 @@
+import { isShots } from "../generated/ast.ts";
+import { defineCheck } from "./check.ts";
+import { code } from "./wording.ts";
+
+/** A block that does not say how many shots are hit. */
+export const check = defineCheck({
+  on: ["Block"],
+  reason:
+    "Without a number of shots nobody knows when the block is over, and a session cannot be told apart into blocks.",
+  run(block, { report }) {
+    if (block.statements.some(isShots)) return;
+    report({
+      message: `How many shots has this block? Write for example ${code("10 shots")} or ${code("at least 10 shots with 7-iron")}.`,
+      node: block,
+      property: "name",
+    });
+  },
+  reporting: `
+plan "Gate" {
+  block «"Start"» {
+    cue "Brush the grass"
+  }
+}`,
+  silent: `
+plan "Gate" {
+  block "Start" {
+    at least 10 shots
+    cue "Brush the grass"
+  }
+}`,
+});

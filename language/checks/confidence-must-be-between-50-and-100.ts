@@ -1,0 +1,58 @@
+import { defineCheck } from "./check.ts";
+import { cstOf, replace } from "./edits.ts";
+
+const OFFERED = [90, 80, 95];
+
+/** A confidence that nothing or everything would have. */
+export const check = defineCheck({
+  on: ["Confidence"],
+  reason:
+    "At 50 % or less the same shots could show a sentence and its opposite, and no number of shots shows anything with certainty.",
+  run(confidence, { report }) {
+    const level = cstOf(confidence, "level");
+    if ((confidence.level > 50 && confidence.level < 100) || level === undefined) return;
+    const why =
+      confidence.level >= 100
+        ? "No number of shots makes anything certain"
+        : "That is no more than a guess would have";
+    report({
+      message: `${why}. Ask for more than 50 % and less than 100 %; 80 % and 90 % are usual.`,
+      node: confidence,
+      property: "level",
+      fixes: OFFERED.map((offered) => ({
+        title: `Ask for ${offered} %`,
+        edits: [replace(level.range, String(offered))],
+      })),
+    });
+  },
+  reporting: `
+plan "Gate" {
+  block "Start" test {
+    10 shots
+    success {
+      at least 70 % of shots with carry at least 150 yd at «100» % confidence
+      average carry at least 150 yd at «50» % confidence
+    }
+  }
+}`,
+  fixed: `
+plan "Gate" {
+  block "Start" test {
+    10 shots
+    success {
+      at least 70 % of shots with carry at least 150 yd at 90 % confidence
+      average carry at least 150 yd at 90 % confidence
+    }
+  }
+}`,
+  silent: `
+plan "Gate" {
+  block "Start" test {
+    10 shots
+    success {
+      at least 70 % of shots with carry at least 150 yd at 99.9 % confidence
+      average carry at least 150 yd at 51 % confidence
+    }
+  }
+}`,
+});

@@ -1,0 +1,46 @@
+import { shotsOf } from "../types/shots.ts";
+import { defineCheck } from "./check.ts";
+import { cstOf, replace } from "./edits.ts";
+
+/** A criterion over fewer shots than its block has. */
+export const check = defineCheck({
+  on: ["CountCriterion"],
+  reason: "A count of so many shots is over the first of them; the rest of the block has no say in it.",
+  run(criterion, { report }) {
+    const asked = shotsOf(criterion)?.asked;
+    const { outOf } = criterion;
+    const cst = cstOf(criterion, "outOf");
+    if (asked === undefined || outOf === undefined || cst === undefined) return;
+    if (outOf >= asked || outOf < criterion.count || outOf === 0) return;
+    report({
+      message: `Only the first ${outOf} of the block's ${asked} shots count here. Ask for ${criterion.count} of ${asked} if all are meant.`,
+      node: criterion,
+      cst,
+      fixes: [{ title: `Count all ${asked} shots`, edits: [replace(cst.range, String(asked))] }],
+    });
+  },
+  reporting: `
+plan "Gate" {
+  block "Start" test {
+    12 shots
+    target start-direction within ±2°
+    success at least 7 of «10» shots on target
+  }
+}`,
+  fixed: `
+plan "Gate" {
+  block "Start" test {
+    12 shots
+    target start-direction within ±2°
+    success at least 7 of 12 shots on target
+  }
+}`,
+  silent: `
+plan "Gate" {
+  block "Start" test {
+    12 shots
+    target start-direction within ±2°
+    success at least 7 of 12 shots on target
+  }
+}`,
+});

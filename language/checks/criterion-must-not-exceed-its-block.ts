@@ -1,0 +1,66 @@
+import { shotsOf } from "../types/shots.ts";
+import { defineCheck } from "./check.ts";
+import { cstOf, replace } from "./edits.ts";
+import { code, shots } from "./wording.ts";
+
+/** A criterion over more shots than its block has. */
+export const check = defineCheck({
+  on: ["CountCriterion", "RunCriterion"],
+  reason: "Shots that the block does not ask for are never hit, so the goal stays open for ever.",
+  run(criterion, { report }) {
+    const block = shotsOf(criterion);
+    if (block === undefined || block.open) return;
+    const { asked } = block;
+    const isRun = criterion.$type === "RunCriterion";
+    const wanted = isRun ? criterion.length : criterion.outOf;
+    const cst = cstOf(criterion, isRun ? "length" : "outOf");
+    if (wanted === undefined || wanted <= asked || cst === undefined) return;
+    const count = isRun ? undefined : cstOf(criterion, "count");
+    const edits = [replace(cst.range, String(asked))];
+    if (!isRun && count !== undefined && criterion.count > asked && criterion.count <= wanted) {
+      edits.push(replace(count.range, String(asked)));
+    }
+    const what = isRun ? `A run of ${wanted} cannot be hit` : `${shots(wanted)} cannot be looked at`;
+    report({
+      message: `${what}: the block has ${asked}. Ask for at most ${asked}, or write ${code(`at least ${asked} shots`)} in the block where more may be hit.`,
+      node: criterion,
+      cst,
+      fixes: [{ title: `Make it ${asked}`, edits }],
+    });
+  },
+  reporting: `
+plan "Gate" {
+  block "Start" test {
+    10 shots
+    target start-direction within ±2°
+    success {
+      at least 7 of «12» shots on target
+      at least 11 of «12» shots with carry at least 150 yd
+      «11» in a row on target
+    }
+  }
+}`,
+  fixed: `
+plan "Gate" {
+  block "Start" test {
+    10 shots
+    target start-direction within ±2°
+    success {
+      at least 7 of 10 shots on target
+      at least 10 of 10 shots with carry at least 150 yd
+      10 in a row on target
+    }
+  }
+}`,
+  silent: `
+plan "Gate" {
+  block "Start" test {
+    at least 10 shots
+    target start-direction within ±2°
+    success {
+      at least 7 of 12 shots on target
+      11 in a row on target
+    }
+  }
+}`,
+});

@@ -1,0 +1,45 @@
+import { defineCheck } from "./check.ts";
+import { cstOf, replace } from "./edits.ts";
+
+const LEAST = 1;
+const MOST = 110;
+
+/** An effort that nobody can swing with. */
+export const check = defineCheck({
+  on: ["Shots"],
+  reason:
+    "Effort is a share of a full swing. A speed drill goes a little beyond it; more is a slip, and no advice to follow.",
+  run(shots, { report }) {
+    const cst = cstOf(shots, "effort");
+    const { effort } = shots;
+    if (effort === undefined || cst === undefined || (effort >= LEAST && effort <= MOST)) return;
+    const better = effort > MOST ? "100" : "50";
+    report({
+      message: `Effort is a share of a full swing, between ${LEAST} % and ${MOST} %. Write for example ${better} %.`,
+      node: shots,
+      cst,
+      fixes: [{ title: `Write ${better} %`, edits: [replace(cst.range, better)] }],
+    });
+  },
+  reporting: `
+plan "Gate" {
+  block "Start" {
+    10 shots with 7-iron at «700» % effort
+    10 shots with 7-iron at «0» % effort
+  }
+}`,
+  fixed: `
+plan "Gate" {
+  block "Start" {
+    10 shots with 7-iron at 100 % effort
+    10 shots with 7-iron at 50 % effort
+  }
+}`,
+  silent: `
+plan "Gate" {
+  block "Start" {
+    10 shots with 7-iron at 70 % effort
+    10 shots with 7-iron at 105 % effort
+  }
+}`,
+});

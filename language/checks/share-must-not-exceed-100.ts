@@ -1,0 +1,40 @@
+import { defineCheck } from "./check.ts";
+import { cstOf, replace } from "./edits.ts";
+
+/** A share of more than all shots. */
+export const check = defineCheck({
+  on: ["ShareCriterion"],
+  reason: "No player hits more than all shots, however well they do.",
+  run(criterion, { report }) {
+    const share = cstOf(criterion, "share");
+    if (criterion.share <= 100 || share === undefined) return;
+    report({
+      message: `${criterion.share} % is more than all shots. Ask for at most 100 %.`,
+      node: criterion,
+      property: "share",
+      fixes:
+        criterion.bound === "least" ? [{ title: "Ask for 100 %", edits: [replace(share.range, "100")] }] : [],
+    });
+  },
+  reporting: `
+plan "Gate" {
+  block "Start" test {
+    10 shots
+    success at least «110» % of shots with carry at least 150 yd
+  }
+}`,
+  fixed: `
+plan "Gate" {
+  block "Start" test {
+    10 shots
+    success at least 100 % of shots with carry at least 150 yd
+  }
+}`,
+  silent: `
+plan "Gate" {
+  block "Start" test {
+    10 shots
+    success at least 100 % of shots with carry at least 150 yd
+  }
+}`,
+});

@@ -1,0 +1,42 @@
+import { sameDimension, vectorOf } from "../types/dimensions.ts";
+import { dimensionOfUnit, primarySymbol } from "../types/units.ts";
+import { defineCheck } from "./check.ts";
+import { code } from "./wording.ts";
+
+/** A unit that does not say, in a unit of its own dimension, what it is worth. */
+export const check = defineCheck({
+  on: ["Unit"],
+  reason:
+    "Amounts in different units are compared by what the units are worth in the first of their dimension.",
+  run(unit, { report }) {
+    const dimension = unit.$container;
+    const [first] = dimension.units;
+    const symbol = primarySymbol(unit) || "one";
+    const si = code((first && primarySymbol(first)) || "one");
+    const base = unit.base?.ref;
+    if (unit !== first && unit.factor === undefined) {
+      report({
+        message: `What is ${code(symbol)} worth? Only the first unit of a dimension goes without: write ${code(`unit ${symbol} = 0.5 …`)} with the worth in ${si}.`,
+        node: unit,
+      });
+    } else if (base !== undefined && !sameDimension(vectorOf(dimensionOfUnit(base)), vectorOf(dimension))) {
+      report({
+        message: `${code(base.name)} is a unit of ${dimensionOfUnit(base).name}, so no unit of ${dimension.name} can be worth an amount of it. Give the worth in ${si}.`,
+        node: unit,
+        property: "base",
+      });
+    }
+  },
+  reporting: `
+dimension weight {
+  unit kg
+  «unit lb»
+  unit stone = 14 «yd»
+}`,
+  silent: `
+dimension weight {
+  unit kg
+  unit lb = 0.45359237 kg
+  unit stone = 14 lb
+}`,
+});
