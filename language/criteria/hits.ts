@@ -12,7 +12,7 @@ import {
   type Counted,
   countedTruths,
   FATES,
-  isRequiring,
+  hasRequirements,
   qualified,
   requirementCautions,
 } from "./required.ts";
@@ -38,7 +38,7 @@ export function judgeCount(claim: CountClaim, shots: CountedShots): Outcome {
   const truths = countedTruths(claim, shots).slice(0, claim.outOf);
   const standing = tally(truths, claim.outOf);
   const result = countVerdict(standing, claim.count, `at ${claim.bound}`);
-  const phrase = qualified(claim, isRequiring(shots));
+  const phrase = qualified(claim, hasRequirements(shots));
   const { verdict } = result;
   return {
     verdict,

@@ -29,7 +29,7 @@ export function countedTruths({ subject, bound }: Counted, shots: CountedShots):
 }
 
 /** Whether the block requires anything. */
-export function isRequiring({ requiredMetrics }: CountedShots): boolean {
+export function hasRequirements({ requiredMetrics }: CountedShots): boolean {
   return requiredMetrics.length > 0;
 }
 
@@ -55,6 +55,7 @@ export function predicate({ subject, bound }: Counted, isRequiring: boolean, cou
 /** What becomes of one shot, or several, that failed a requirement. */
 export type Fate = readonly [one: string, several: string];
 
+/** Of shots that are counted. */
 export const FATES: Readonly<Record<Counted["bound"], Fate>> = {
   least: ["it uses up its place but cannot count", "they use up their places but cannot count"],
   most: ["it counts against this goal", "they count against this goal"],

@@ -13,7 +13,7 @@ import {
   type Counted,
   countedTruths,
   type Fate,
-  isRequiring,
+  hasRequirements,
   predicate,
   qualified,
   requirementCautions,
@@ -39,7 +39,7 @@ function evaluate({ length, subject }: RunCriterion, shots: CountedShots): Outco
   const standing = tally(truths, planned);
   const result = runVerdict(truths, planned, length);
   const { verdict } = result;
-  const phrase = qualified(counted, isRequiring(shots));
+  const phrase = qualified(counted, hasRequirements(shots));
   const outcome = {
     verdict,
     required: `${length} in a row ${phrase}`,

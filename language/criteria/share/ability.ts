@@ -15,7 +15,7 @@ import type { Decision } from "../../../shared/statistics/verdict.ts";
 import type { CountedShots, Outcome } from "../criterion.ts";
 import { decidingShots, judged, observedHits, plannedShots, settlesUnmeasured, tallyOf } from "../hits.ts";
 import { missingReadings, notHitYet, notJudged } from "../open-shots.ts";
-import { countedTruths, FATES, isRequiring, qualified, requirementCautions } from "../required.ts";
+import { countedTruths, FATES, hasRequirements, qualified, requirementCautions } from "../required.ts";
 import type { Truth } from "../verdict.ts";
 import {
   impossibleConfidence,
@@ -31,7 +31,7 @@ export function judgeAbility(criterion: ShareCriterion, confidence: number, shot
   const planned = plannedShots(shots);
   const standing = tally(truths, planned);
   const known = judged(standing);
-  const phrase = qualified(criterion, isRequiring(shots));
+  const phrase = qualified(criterion, hasRequirements(shots));
   const outcome = {
     required: `in the long run, at ${bound} ${percent(share)} of shots ${phrase}, at ${percent(confidence)} confidence`,
     shotsUsed: known,

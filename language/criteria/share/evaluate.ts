@@ -10,7 +10,7 @@ import { tally } from "../../../shared/statistics/counting.ts";
 import { metricsOfSubject } from "../condition.ts";
 import type { CountedShots, CriterionKind, Outcome } from "../criterion.ts";
 import { judgeCount, judged, observedHits, plannedShots } from "../hits.ts";
-import { countedTruths, isRequiring, predicate, qualified } from "../required.ts";
+import { countedTruths, hasRequirements, predicate, qualified } from "../required.ts";
 import { percent, roundedPercent } from "../wording.ts";
 import { judgeAbility } from "./ability.ts";
 
@@ -37,7 +37,7 @@ function judgeShotsHit(criterion: ShareCriterion, shots: CountedShots): Outcome 
   const outOf = plannedShots(shots);
   const exact = share * outOf;
   const count = bound === "least" ? Math.ceil(exact - SLACK) : Math.floor(exact + SLACK);
-  const phrase = qualified(criterion, isRequiring(shots));
+  const phrase = qualified(criterion, hasRequirements(shots));
   const inShots = outOf === 0 ? "" : ` (${count} of ${outOf})`;
   const outcome = {
     ...judgeCount({ bound, count, outOf, subject }, shots),

@@ -12,7 +12,7 @@ import { claimOf } from "../condition.ts";
 import type { CountedShots, CriterionKind, Outcome } from "../criterion.ts";
 import { plannedShots } from "../hits.ts";
 import { notHitYet, shortOf } from "../open-shots.ts";
-import { isRequiring } from "../required.ts";
+import { hasRequirements } from "../required.ts";
 import { joined, percent, shots as shotsInWords, unlessZero } from "../wording.ts";
 import { judgeAbility } from "./ability.ts";
 import { valueInWords } from "./value.ts";
@@ -108,7 +108,7 @@ function observed(
   const { statistic, metric } = criterion;
   if (shots.size === 0) return "no shots hit";
   if (value !== undefined) {
-    const asRequired = isRequiring(shots) ? " as required" : "";
+    const asRequired = hasRequirements(shots) ? " as required" : "";
     const text = valueInWords(value, criterion, shots);
     return joined(`${statistic} ${text} over ${shotsInWords(known.length)}${asRequired}`, short);
   }
