@@ -1,6 +1,6 @@
 /**
  * Stages the extension in `dist/extension`, ready to run and to be packed: its manifest and texts, and the client as
- * one script. The server comes to it by `server/build.ts`.
+ * one script. The server comes to it by `.build/server.ts`.
  */
 import { cp, mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";

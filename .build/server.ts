@@ -3,8 +3,8 @@ import { chmodSync, copyFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type BuildOptions, build, type Metafile, type Plugin } from "esbuild";
-import { thirdPartyNotices } from "../extension/third-party-notices.ts";
-import { toolVersion } from "./node/version.ts";
+import { toolVersion } from "../server/node/version.ts";
+import { thirdPartyNotices } from "./third-party-notices.ts";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 
@@ -57,8 +57,5 @@ await writeNotices([commandLine.metafile, languageServer.metafile], "dist/cli");
 /** The licences of all that went into these bundles. */
 async function writeNotices(bundles: readonly Metafile[], folder: string): Promise<void> {
   const inputs = Object.assign({}, ...bundles.map((bundle) => bundle.inputs));
-  writeFileSync(
-    join(root, folder, "third-party-notices.txt"),
-    await thirdPartyNotices({ inputs, outputs: {} }, root),
-  );
+  writeFileSync(join(root, folder, "third-party-notices.txt"), await thirdPartyNotices({ inputs }, root));
 }
