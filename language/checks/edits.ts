@@ -66,11 +66,18 @@ export function insertStatement(
   return insertAfter(brace.range, `\n${indentation}  ${statement}`);
 }
 
-/** A new `use` below the others, or at the top of the file. */
+/** A new `use` below the others, or at the top of the file, below a comment about the file, where there is none. */
 export function insertUse(document: LangiumDocument<Document>, path: string): TextEdit {
-  const last = document.parseResult.value.uses.at(-1);
+  const text = document.textDocument.getText();
+  const lineEnd = text.includes("\r\n") ? "\r\n" : "\n";
   const use = `use "${path}"`;
-  if (last !== undefined) return insertAfter(rangeOf(last), `\n${use}`);
-  const start = { line: 0, character: 0 };
-  return { range: { start, end: start }, newText: `${use}\n\n` };
+  const last = document.parseResult.value.uses.at(-1);
+  if (last !== undefined) return insertAfter(rangeOf(last), lineEnd + use);
+  const start = document.textDocument.positionAt(commentAboutFile(text).length);
+  return { range: { start, end: start }, newText: use + lineEnd + lineEnd };
+}
+
+/** Line comments at the top that an empty line sets apart from what follows. */
+function commentAboutFile(text: string): string {
+  return /^(?:\/\/[^\n]*\n)+\s*\n/.exec(text)?.[0] ?? "";
 }

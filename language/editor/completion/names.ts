@@ -10,6 +10,7 @@ import {
 } from "langium";
 import type { NodeKindProvider } from "langium/lsp";
 import type { CompletionItem } from "vscode-languageserver";
+import { insertUse } from "../../checks/edits.ts";
 import {
   Block,
   Direction,
@@ -29,7 +30,6 @@ import type { NamedType } from "../../names/name-table.ts";
 import type { Names } from "../../names/names.ts";
 import { usePath } from "../../names/use-target.ts";
 import { directionsOf } from "../../types/directions.ts";
-import { addUse } from "../add-use.ts";
 import { firstSentence } from "../descriptions/markdown.ts";
 import { meaningOf, worthOf } from "../descriptions/vocabulary.ts";
 import type { DrillwrightEditorServices } from "../editor-module.ts";
@@ -130,8 +130,8 @@ export class NameOffers {
         : [dimension];
     const shown = this.shownUnits(place, this.subjects.metric(place));
     const usual = (unit: Unit) => {
-      const place = shown.indexOf(unit);
-      return place === -1 ? shown.length : place;
+      const index = shown.indexOf(unit);
+      return index === -1 ? shown.length : index;
     };
     const units = dimensions.flatMap(({ units }) => units).sort((a, b) => usual(a) - usual(b));
     const names = units.flatMap(({ names: [first, ...others] }) => [
@@ -189,7 +189,7 @@ export class NameOffers {
       ...this.item(place, node, name, isText),
       detail: `from ${path}`,
       labelDetails: { description: path },
-      additionalTextEdits: [addUse(place.document, path)],
+      additionalTextEdits: [insertUse(place.document, path)],
       sortText: sortText(RANK.others, index),
     };
   }

@@ -3,11 +3,9 @@ import type { Lexer } from "langium";
 import { Dimension, isDimension, isMetric, Metric } from "../../generated/ast.ts";
 import type { NamedNode, NamedType } from "../../names/name-table.ts";
 import type { Names } from "../../names/names.ts";
+import { TIME } from "../../types/units.ts";
 import type { DrillwrightEditorServices } from "../editor-module.ts";
 import type { Place } from "./place.ts";
-
-/** The dimension of times, in which a plan says how long it takes. */
-const DURATION = "duration";
 
 export class Subjects {
   private readonly lexer: Lexer;
@@ -28,7 +26,7 @@ export class Subjects {
   dimension(place: Place): Dimension | undefined {
     const [start] = this.words(place.statement);
     if (start === "formula") return undefined;
-    if (start === "time") return this.first(place, Dimension.$type, [DURATION], isDimension);
+    if (start === "time") return this.first(place, Dimension.$type, [TIME], isDimension);
     if (start === "unit")
       return this.first(place, Dimension.$type, this.declared(place, "dimension"), isDimension);
     return this.metric(place)?.dimension?.ref;

@@ -2,7 +2,6 @@
  * What is being typed, found in the text alone: the word or text at the cursor, the statement it belongs to, and the
  * braces around that. A mistake elsewhere in the file does not matter, and the file's length hardly does.
  */
-
 import { textParts } from "../text-parts.ts";
 
 /** The word or text at the cursor. Offsets into the file's text. */
