@@ -85,12 +85,7 @@ export class NameOffers {
     return { items, isIncomplete: false };
   }
 
-  private item(
-    place: Place,
-    node: AstNode | undefined,
-    name: string,
-    isText: boolean,
-  ): Pick<CompletionItem, "label" | "textEdit"> & CompletionItem {
+  private item(place: Place, node: AstNode | undefined, name: string, isText: boolean): CompletionItem {
     const documentation = node && this.documentation.getDocumentation(node);
     const dimension = isMetric(node) ? node.dimension?.$refText : undefined;
     return {
