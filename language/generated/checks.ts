@@ -1,10 +1,13 @@
 // Written from the files of language/checks by tests/generated/checks.test.ts. Do not edit.
 import { check as blockMustHaveShots } from "../checks/block-must-have-shots.ts";
+import { check as blockMustStartOnce } from "../checks/block-must-start-once.ts";
+import { check as blockStartsMustBeInOrder } from "../checks/block-starts-must-be-in-order.ts";
 import { check as confidenceMustBeBetween50And100 } from "../checks/confidence-must-be-between-50-and-100.ts";
 import { check as confidenceMustBeOnAbility } from "../checks/confidence-must-be-on-ability.ts";
 import { check as criterionCouldCoverItsBlock } from "../checks/criterion-could-cover-its-block.ts";
 import { check as criterionMustNotExceedItsBlock } from "../checks/criterion-must-not-exceed-its-block.ts";
 import { check as criterionShouldBeAbleToMiss } from "../checks/criterion-should-be-able-to-miss.ts";
+import { check as dateMustBeInTheCalendar } from "../checks/date-must-be-in-the-calendar.ts";
 import { check as dimensionMustHaveAUnit } from "../checks/dimension-must-have-a-unit.ts";
 import { check as dimensionMustNotBeMadeOfItself } from "../checks/dimension-must-not-be-made-of-itself.ts";
 import { check as directionMustBeStated } from "../checks/direction-must-be-stated.ts";
@@ -12,8 +15,11 @@ import { check as effortMustBeBetween1And110 } from "../checks/effort-must-be-be
 import { check as fileMustNotUseItself } from "../checks/file-must-not-use-itself.ts";
 import { check as formulaMustFitItsMetric } from "../checks/formula-must-fit-its-metric.ts";
 import { check as formulaMustNotNeedItself } from "../checks/formula-must-not-need-itself.ts";
+import { check as handMustBeStated } from "../checks/hand-must-be-stated.ts";
+import { check as headerMustBeReadOnce } from "../checks/header-must-be-read-once.ts";
 import { check as hitsMustNotExceedShots } from "../checks/hits-must-not-exceed-shots.ts";
 import { check as limitsShouldReadOneWay } from "../checks/limits-should-read-one-way.ts";
+import { check as metricMustHaveOneColumn } from "../checks/metric-must-have-one-column.ts";
 import { check as nameMustBeDeclaredOnce } from "../checks/name-must-be-declared-once.ts";
 import { check as nameMustBeKnown } from "../checks/name-must-be-known.ts";
 import { check as nameMustMeanOneThing } from "../checks/name-must-mean-one-thing.ts";
@@ -23,6 +29,9 @@ import { check as numberMustBeWhole } from "../checks/number-must-be-whole.ts";
 import { check as numberMustNotBeZero } from "../checks/number-must-not-be-zero.ts";
 import { check as planShouldHaveBlocks } from "../checks/plan-should-have-blocks.ts";
 import { check as rangeShouldHaveTwoEnds } from "../checks/range-should-have-two-ends.ts";
+import { check as sessionMustHaveData } from "../checks/session-must-have-data.ts";
+import { check as sessionMustNameItsPlan } from "../checks/session-must-name-its-plan.ts";
+import { check as sessionMustNameItsPlayer } from "../checks/session-must-name-its-player.ts";
 import { check as shareMustNotExceed100 } from "../checks/share-must-not-exceed-100.ts";
 import { check as statementMustBeStatedOnce } from "../checks/statement-must-be-stated-once.ts";
 import { check as sumMustBeOfLikeQuantities } from "../checks/sum-must-be-of-like-quantities.ts";
@@ -41,11 +50,14 @@ import { check as withinMustHaveAMiddle } from "../checks/within-must-have-a-mid
 /** Every check by its id. */
 export const CHECKS = {
   "block-must-have-shots": blockMustHaveShots,
+  "block-must-start-once": blockMustStartOnce,
+  "block-starts-must-be-in-order": blockStartsMustBeInOrder,
   "confidence-must-be-between-50-and-100": confidenceMustBeBetween50And100,
   "confidence-must-be-on-ability": confidenceMustBeOnAbility,
   "criterion-could-cover-its-block": criterionCouldCoverItsBlock,
   "criterion-must-not-exceed-its-block": criterionMustNotExceedItsBlock,
   "criterion-should-be-able-to-miss": criterionShouldBeAbleToMiss,
+  "date-must-be-in-the-calendar": dateMustBeInTheCalendar,
   "dimension-must-have-a-unit": dimensionMustHaveAUnit,
   "dimension-must-not-be-made-of-itself": dimensionMustNotBeMadeOfItself,
   "direction-must-be-stated": directionMustBeStated,
@@ -53,8 +65,11 @@ export const CHECKS = {
   "file-must-not-use-itself": fileMustNotUseItself,
   "formula-must-fit-its-metric": formulaMustFitItsMetric,
   "formula-must-not-need-itself": formulaMustNotNeedItself,
+  "hand-must-be-stated": handMustBeStated,
+  "header-must-be-read-once": headerMustBeReadOnce,
   "hits-must-not-exceed-shots": hitsMustNotExceedShots,
   "limits-should-read-one-way": limitsShouldReadOneWay,
+  "metric-must-have-one-column": metricMustHaveOneColumn,
   "name-must-be-declared-once": nameMustBeDeclaredOnce,
   "name-must-be-known": nameMustBeKnown,
   "name-must-mean-one-thing": nameMustMeanOneThing,
@@ -64,6 +79,9 @@ export const CHECKS = {
   "number-must-not-be-zero": numberMustNotBeZero,
   "plan-should-have-blocks": planShouldHaveBlocks,
   "range-should-have-two-ends": rangeShouldHaveTwoEnds,
+  "session-must-have-data": sessionMustHaveData,
+  "session-must-name-its-plan": sessionMustNameItsPlan,
+  "session-must-name-its-player": sessionMustNameItsPlayer,
   "share-must-not-exceed-100": shareMustNotExceed100,
   "statement-must-be-stated-once": statementMustBeStatedOnce,
   "sum-must-be-of-like-quantities": sumMustBeOfLikeQuantities,

@@ -1,0 +1,51 @@
+import { isColumn, isMetricColumn } from "../generated/ast.ts";
+import { defineCheck } from "./check.ts";
+import { rangeOf, remove } from "./edits.ts";
+import { code, quoted } from "./wording.ts";
+
+/** Two columns for one thing. */
+export const check = defineCheck({
+  on: ["Source"],
+  reason: "Where two columns hold the same thing, which of them is read would be an accident.",
+  run(source, { document, report }) {
+    const first = new Map<string, string>();
+    for (const column of source.statements.filter(isColumn)) {
+      const { content, header } = column;
+      if (content.$type === "ExclusionColumn") continue; // any number of columns may set shots aside
+      const metric = isMetricColumn(content) ? content.metric?.ref?.name : undefined;
+      if (isMetricColumn(content) && metric === undefined) continue;
+      const key = metric ?? content.$type;
+      const earlier = first.get(key);
+      if (earlier === undefined) {
+        first.set(key, header);
+        continue;
+      }
+      const what =
+        metric !== undefined ? code(metric) : content.$type === "ClubColumn" ? "The club" : "The block";
+      report({
+        message: `${what} is read from column ${quoted(earlier)} already. Keep one of the two.`,
+        node: column,
+        fixes: [{ title: `Keep ${quoted(earlier)}`, edits: [remove(document, rangeOf(column))] }],
+      });
+    }
+  },
+  reporting: `
+source "Bay" {
+  column "Carry" is carry in m
+  column "Club" is club
+  «column "Carry flat" is carry in m»
+  «column "Bat" is club»
+}`,
+  fixed: `
+source "Bay" {
+  column "Carry" is carry in m
+  column "Club" is club
+}`,
+  silent: `
+source "Bay" {
+  column "Carry" is carry in m
+  column "Club" is club
+  column "Use" excludes when "N"
+  column "Note" excludes when "topped"
+}`,
+});
