@@ -10,11 +10,12 @@ import {
   type ValidationOptions,
 } from "langium";
 import type { DrillwrightServices } from "../core-module.ts";
-import { type Document, isBlock } from "../generated/ast.ts";
+import type { Document } from "../generated/ast.ts";
 import { CHECKS } from "../generated/checks.ts";
 import type { Names } from "../names/names.ts";
 import type { Explanation } from "../syntax/slip.ts";
 import { syntaxErrors } from "../syntax/syntax-errors.ts";
+import { BrokenParts } from "./broken-parts.ts";
 import {
   type Check,
   type CheckContext,
@@ -67,12 +68,12 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
   ): Promise<Diagnostic[]> {
     const errors = syntaxErrors(document.parseResult);
     const diagnostics = syntaxDiagnostics(errors);
-    const broken = brokenParts(document, errors);
+    const broken = new BrokenParts(document.parseResult);
     const context = {
       document: document as LangiumDocument<Document>,
       names: this.names,
       hasSyntaxErrors: errors.length > 0,
-      isBroken: (node: AstNode) => isWithin(node, broken),
+      isBroken: (node: AstNode) => broken.includes(node),
     };
     const contexts = new Map<Entry, CheckContext>();
     const contextOf = (entry: Entry): CheckContext => {
@@ -87,10 +88,8 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
     const nodes = AstUtils.streamAst(document.parseResult.value).iterator();
     for (const node of nodes) {
       if (++visited % NODES_A_SLICE === 0 && cancelToken !== undefined) await interruptAndCheck(cancelToken);
-      if (broken.has(node)) {
-        nodes.prune();
-        continue;
-      }
+      if (broken.isWhole(node)) nodes.prune();
+      if (broken.has(node)) continue;
       for (const entry of this.checksFor(node.$type)) {
         entry.check.run(node as never, contextOf(entry));
       }
@@ -150,37 +149,6 @@ function syntaxDiagnostics(errors: readonly Explanation[]): Diagnostic[] {
     source: MISTAKE_SOURCE,
     data: { fixes: fixes ?? [] } satisfies DiagnosticData,
   }));
-}
-
-/**
- * The smallest blocks and declarations that hold a syntax error. What is missing in them is not looked at: one mistake,
- * one message.
- */
-function brokenParts(document: LangiumDocument, errors: readonly Explanation[]): ReadonlySet<AstNode> {
-  const broken = new Set<AstNode>();
-  if (errors.length === 0) return broken;
-  const offsets = errors.map(({ range }) => document.textDocument.offsetAt(range.start));
-  const root = document.parseResult.value as Document;
-  for (const part of [...(root.declarations ?? []), ...(root.uses ?? [])]) {
-    const holding = (node: AstNode) => offsets.some((offset) => holds(node, offset));
-    const brokenBlocks = "statements" in part ? part.statements.filter(isBlock).filter(holding) : [];
-    for (const block of brokenBlocks) broken.add(block);
-    if (brokenBlocks.length === 0 && holding(part)) broken.add(part);
-  }
-  return broken;
-}
-
-function holds(node: AstNode, offset: number): boolean {
-  const cst = node.$cstNode;
-  return cst !== undefined && cst.offset <= offset && offset <= cst.end;
-}
-
-function isWithin(node: AstNode, parts: ReadonlySet<AstNode>): boolean {
-  if (parts.size === 0) return false;
-  for (let at: AstNode | undefined = node; at !== undefined; at = at.$container) {
-    if (parts.has(at)) return true;
-  }
-  return false;
 }
 
 /** As many as are shown, errors first, so that no number of hints can hide one. */

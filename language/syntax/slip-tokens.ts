@@ -41,11 +41,22 @@ const SLIP_TOKENS: readonly TokenType[] = [
   },
 ];
 
+/** The terminal that a keyword of letters may be the beginning of: `shots` of `shots-taken`. */
+const WORD = "WORD";
+
 /** The grammar's tokens, and those above. */
 export class DrillwrightTokenBuilder extends DefaultTokenBuilder {
   protected override buildTerminalTokens(
     ...args: Parameters<DefaultTokenBuilder["buildTerminalTokens"]>
   ): TokenType[] {
     return [...super.buildTerminalTokens(...args), ...SLIP_TOKENS.map((token) => ({ ...token }))];
+  }
+
+  /** The default tries every keyword on every terminal, which is most of what building the tokens costs. */
+  protected override findLongerAlt(
+    ...[keyword, terminals]: Parameters<DefaultTokenBuilder["findLongerAlt"]>
+  ): TokenType[] {
+    const isWord = /^\p{L}/u.test(keyword.value);
+    return isWord ? terminals.filter(({ name }) => name === WORD) : super.findLongerAlt(keyword, terminals);
   }
 }

@@ -4,6 +4,7 @@ import { explain } from "./explain.ts";
 import { slipOf } from "./recovery.ts";
 import { type Explanation, misfitOf } from "./slip.ts";
 import { SLIP } from "./slip-tokens.ts";
+import { hasPlace } from "./tokens.ts";
 
 /** How much of a file that is no plan is explained. */
 export const MOST_SYNTAX_ERRORS = 50;
@@ -33,6 +34,26 @@ export function syntaxErrors({ parserErrors }: ParseResult): Explanation[] {
     if (token?.tokenType.name === SLIP.unclosedComment) break; // it reaches to the end of the file
   }
   return errors;
+}
+
+/** A place in the text that could not be read. */
+export interface BrokenPlace {
+  readonly offset: number;
+  /** The rules that were being read there, from the file inwards. */
+  readonly rules: readonly string[];
+}
+
+/** Every place that could not be read, whether it is explained or follows from another, in the order of the text. */
+export function brokenPlaces({ parserErrors }: ParseResult): BrokenPlace[] {
+  const places: BrokenPlace[] = [];
+  for (const error of parserErrors) {
+    const slip = slipOf(error);
+    if (slip === undefined) continue;
+    // Where no statement starts, it is the token that is wrong; else what was being read ends before it.
+    const token = slip.tokens[slip.loop === undefined ? Math.max(0, slip.at - 1) : slip.at];
+    if (hasPlace(token)) places.push({ offset: token.startOffset, rules: slip.rules });
+  }
+  return places.sort((one, other) => one.offset - other.offset);
 }
 
 /** Where the text as a whole is refused. */
