@@ -43,6 +43,8 @@ export const Evidence = z.object({
   settles: z.nullable(z.string()),
   /** The rows that decided: the misses of a missed count, the run of a met run, all shots of a statistic … */
   rows: z.array(Row),
+  /** The metrics whose readings decided, by name. */
+  metrics: z.array(z.string()),
   cautions: z.array(z.string()),
 });
 export type Evidence = z.infer<typeof Evidence>;
@@ -64,6 +66,8 @@ export const ConditionResult = z.object({
   tally: Tally,
   /** Rows that did not meet it. */
   misses: z.array(Row),
+  /** The metrics it looks at, by name. */
+  metrics: z.array(z.string()),
 });
 export type ConditionResult = z.infer<typeof ConditionResult>;
 

@@ -44,7 +44,7 @@ export async function scoreSessions(
       continue;
     }
     try {
-      reports.push(await runSession(project.lowering.session(session), dataFiles, tool));
+      reports.push((await runSession(project.lowering.session(session), dataFiles, tool)).report);
     } catch (error) {
       if (error instanceof IncompleteError) fail("plan-errors", error.message);
       else if (error instanceof UnreadableDataError) fail("data-unreadable", error.message);

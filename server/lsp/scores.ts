@@ -26,6 +26,7 @@ import type { Declared } from "../../shared/protocol/message.ts";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 import type { PlanSessions, PracticedSession } from "../../shared/protocol/sessions.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
+import { type ReadingsAt, readingsAt } from "../report/readings.ts";
 import { goalTally } from "../report/summary.ts";
 import type { DataFiles } from "../scoring/run-session.ts";
 
@@ -35,6 +36,8 @@ type File = LangiumDocument<Document>;
 export interface Score {
   readonly summary: PlanScore;
   readonly report: ScoreReport | undefined;
+  /** What was measured at a row of the data, in words. */
+  readonly readingsAt?: ReadingsAt;
 }
 
 /** What the scores need from their host. */
@@ -147,11 +150,15 @@ export class Scores {
       const input = this.lowering.session(session);
       // Importing and scoring are loaded with the first session: most files are opened without one.
       const { runSession } = await import("../scoring/run-session.ts");
-      const report = await runSession(input, this.dataFiles, { version: this.host.version });
+      const { report, data } = await runSession(input, this.dataFiles, { version: this.host.version });
       const goals = goalTally(
         report.blocks.flatMap(({ criteria }) => criteria.map(({ verdict }) => verdict)),
       );
-      return { summary: { ...summary, verdict: report.verdict, goals, problem: null }, report };
+      return {
+        summary: { ...summary, verdict: report.verdict, goals, problem: null },
+        report,
+        readingsAt: readingsAt(input, data),
+      };
     } catch (error) {
       if (!(error instanceof IncompleteError)) throw error;
       return without("A file that the plan or its session uses has mistakes. Mend them to see the score.");

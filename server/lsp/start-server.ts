@@ -24,23 +24,16 @@ import {
   addWorkspaceSymbolHandler,
   type LangiumSharedServices,
 } from "langium/lsp";
-import {
-  CodeLensRefreshRequest,
-  type Connection,
-  type Diagnostic,
-  DiagnosticSeverity,
-  InlayHintRefreshRequest,
-} from "vscode-languageserver";
+import type { Connection } from "vscode-languageserver";
 import type { DrillwrightServices } from "../../language/core-module.ts";
 import type { ClientOptions } from "../../shared/protocol/client-options.ts";
-import { scoresChanged } from "../../shared/protocol/scores-changed.ts";
-import { DEFAULT_SETTINGS, type Level, type Settings, settingsFrom } from "../../shared/settings.ts";
+import { DEFAULT_SETTINGS, type Settings, settingsFrom } from "../../shared/settings.ts";
 import { DiagnosticsPublisher } from "./diagnostics-publisher.ts";
 import { handleScore } from "./handlers/score.ts";
 import { handleSelectSession } from "./handlers/select-session.ts";
 import { handleSessions } from "./handlers/sessions.ts";
-import { type Score, Scores } from "./scores.ts";
-import { type Levels, verdictDiagnostics } from "./verdict-diagnostics.ts";
+import { type Refreshes, ScorePublisher } from "./score-publisher.ts";
+import { Scores } from "./scores.ts";
 
 /** What the server cannot do without a host. */
 export interface ServerHost {
@@ -79,13 +72,12 @@ export function startServer(
   handleSelectSession(connection, scores);
   handleScore(connection, scores);
 
-  let refreshes = { codeLens: false, inlayHint: false };
-  const show = (current: readonly Score[]) => {
-    publisher.setVerdicts(verdictsOf(current, state.settings));
-    for (const [file, plans] of byFile(current))
-      connection.sendNotification(scoresChanged.method, { file, plans });
-    if (refreshes.codeLens) connection.sendRequest(CodeLensRefreshRequest.type).catch(() => {});
-    if (refreshes.inlayHint) connection.sendRequest(InlayHintRefreshRequest.type).catch(() => {});
+  const scorePublisher = new ScorePublisher(connection, publisher);
+  let refreshes: Refreshes = { codeLens: false, inlayHint: false };
+  // Nothing is shown before the settings are known: what they hide must not flash up first.
+  let settingsKnown = false;
+  const show = () => {
+    if (settingsKnown) scorePublisher.publish(scores.current(), state.settings, refreshes);
   };
   const refresh = () => {
     scores.refresh().catch((error: unknown) => connection.console.error(`Scoring failed: ${String(error)}`));
@@ -97,14 +89,22 @@ export function startServer(
     if (changes.filter(({ uri }) => scores.forget(uri)).length > 0) refresh();
   });
 
-  const readSettings = async () => {
-    state.settings = settingsFrom(await connection.workspace.getConfiguration("drillwright"));
-    show(scores.current());
+  const useSettings = (section: unknown) => {
+    state.settings = settingsFrom(section);
+    settingsKnown = true;
+    show();
+  };
+  const readSettings = () => {
+    connection.workspace.getConfiguration("drillwright").then(useSettings, (error: unknown) => {
+      connection.console.warn(`The settings could not be read, so the defaults are used: ${String(error)}`);
+      useSettings(undefined);
+    });
   };
   let hasConfiguration = false;
   connection.onInitialize((params) => {
     const { workspace } = params.capabilities;
     hasConfiguration = workspace?.configuration ?? false;
+    settingsKnown = !hasConfiguration;
     refreshes = {
       codeLens: workspace?.codeLens?.refreshSupport ?? false,
       inlayHint: workspace?.inlayHint?.refreshSupport ?? false,
@@ -114,14 +114,11 @@ export function startServer(
   });
   connection.onInitialized((params) => {
     shared.lsp.LanguageServer.initialized(params);
-    if (hasConfiguration) void readSettings();
+    if (hasConfiguration) readSettings();
   });
   connection.onDidChangeConfiguration(({ settings }) => {
-    if (hasConfiguration) void readSettings();
-    else {
-      state.settings = settingsFrom((settings as { drillwright?: unknown } | undefined)?.drillwright);
-      show(scores.current());
-    }
+    if (hasConfiguration) readSettings();
+    else useSettings((settings as { drillwright?: unknown } | undefined)?.drillwright);
   });
   openDocuments.listen(connection);
   connection.listen();
@@ -160,42 +157,4 @@ function publishMistakes(shared: LangiumSharedServices, publisher: DiagnosticsPu
   builder.onDocumentPhase(DocumentState.Validated, (document: LangiumDocument) => {
     publisher.setMistakes(document.uri.toString(), document.diagnostics ?? []);
   });
-}
-
-function verdictsOf(scores: readonly Score[], settings: Settings): Map<string, Diagnostic[]> {
-  const all = new Map<string, Diagnostic[]>();
-  if (!settings["drillwright.verdicts.show"]) return all;
-  const levels = levelsFrom(settings);
-  for (const { report } of scores) {
-    if (report === undefined) continue;
-    for (const [uri, diagnostics] of verdictDiagnostics(report, levels)) {
-      all.set(uri, [...(all.get(uri) ?? []), ...diagnostics]);
-    }
-  }
-  return all;
-}
-
-function byFile(scores: readonly Score[]): Map<string, Score["summary"][]> {
-  const files = new Map<string, Score["summary"][]>();
-  for (const { summary } of scores) {
-    files.set(summary.plan.file, [...(files.get(summary.plan.file) ?? []), summary]);
-  }
-  return files;
-}
-
-const SEVERITIES: Readonly<Record<Level, DiagnosticSeverity | null>> = {
-  error: DiagnosticSeverity.Error,
-  warning: DiagnosticSeverity.Warning,
-  information: DiagnosticSeverity.Information,
-  hint: DiagnosticSeverity.Hint,
-  none: null,
-};
-
-function levelsFrom(settings: Settings): Levels {
-  return {
-    met: SEVERITIES[settings["drillwright.verdicts.levels.met"]],
-    missed: SEVERITIES[settings["drillwright.verdicts.levels.missed"]],
-    undecided: SEVERITIES[settings["drillwright.verdicts.levels.undecided"]],
-    "not-measured": SEVERITIES[settings["drillwright.verdicts.levels.notMeasured"]],
-  };
 }

@@ -15,6 +15,7 @@ import type {
 } from "../../shared/score-report.ts";
 import type { DataFinding, Row } from "../../shared/session-data.ts";
 import { inWords } from "../../shared/verdict.ts";
+import type { ReadingsAt } from "../report/readings.ts";
 import { blockSummary } from "../report/summary.ts";
 
 /** `source` of verdicts, so that nobody takes them for mistakes in the text. */
@@ -38,14 +39,24 @@ const MOST_ROWS = 10;
 const MOST_FINDINGS = 20;
 
 /** Diagnostics by the URI of the file they stand in. Cost: linear in the report. */
-export function verdictDiagnostics(report: ScoreReport, levels: Levels): Map<string, Diagnostic[]> {
+export function verdictDiagnostics(
+  report: ScoreReport,
+  levels: Levels,
+  readingsAt: ReadingsAt = () => "",
+): Map<string, Diagnostic[]> {
   const result = new Map<string, Diagnostic[]>();
   const add = (location: Location, diagnostic: Omit<Diagnostic, "range">) => {
     const list = result.get(location.file) ?? [];
     list.push({ range: location.range, ...diagnostic });
     result.set(location.file, list);
   };
-  const addVerdict = (location: Location, verdict: Verdict, message: string, rows: readonly Row[]) => {
+  const addVerdict = (
+    location: Location,
+    verdict: Verdict,
+    message: string,
+    rows: readonly Row[] = [],
+    metrics: readonly string[] = [],
+  ) => {
     const severity = levels[verdict];
     if (severity === null) return;
     add(location, {
@@ -53,18 +64,25 @@ export function verdictDiagnostics(report: ScoreReport, levels: Levels): Map<str
       code: verdict,
       source: VERDICT_SOURCE,
       message,
-      relatedInformation: related(rows),
+      relatedInformation: related(rows, (row) => readingsAt(row, metrics)),
     });
   };
   for (const block of report.blocks) {
     if (block.verdict !== null) {
-      addVerdict(block.location, block.verdict, `${inWords(block.verdict)}: ${blockSummary(block)}`, []);
+      addVerdict(block.location, block.verdict, `${inWords(block.verdict)}: ${blockSummary(block)}`);
     }
     for (const target of block.targets) {
-      addVerdict(target.location, targetVerdict(target, block), targetMessage(target), target.misses);
+      addVerdict(
+        target.location,
+        targetVerdict(target, block),
+        targetMessage(target),
+        target.misses,
+        target.metrics,
+      );
     }
     for (const criterion of block.criteria) {
-      addVerdict(criterion.location, criterion.verdict, criterionMessage(criterion), criterion.evidence.rows);
+      const { rows, metrics } = criterion.evidence;
+      addVerdict(criterion.location, criterion.verdict, criterionMessage(criterion), rows, metrics);
     }
   }
   addFindings(report, add);
@@ -78,6 +96,7 @@ function targetVerdict({ tally }: ConditionResult, block: BlockResult): Verdict 
 }
 
 function targetMessage({ tally }: ConditionResult): string {
+  if (tally.hits + tally.misses + tally.unknown === 0) return "not measured: no shot of this block was hit.";
   if (tally.hits + tally.misses === 0) return "not measured: no shot has the readings this target needs.";
   return `${tallyText(tally)} met this target.`;
 }
@@ -95,14 +114,15 @@ function criterionMessage({ verdict, evidence }: CriterionResult): string {
   return lines.join("\n");
 }
 
-function related(rows: readonly Row[]): DiagnosticRelatedInformation[] {
-  return rows.slice(0, MOST_ROWS).map((row, index) => ({
-    location: { uri: row.file, range: lineRange(row.line) },
-    message:
-      index === MOST_ROWS - 1 && rows.length > MOST_ROWS
-        ? `line ${row.line}, and ${rows.length - MOST_ROWS} more`
-        : `line ${row.line}`,
-  }));
+function related(rows: readonly Row[], readings: (row: Row) => string): DiagnosticRelatedInformation[] {
+  return rows.slice(0, MOST_ROWS).map((row, index) => {
+    const place = [`line ${row.line}`, readings(row)].filter((part) => part !== "").join(": ");
+    const isLast = index === MOST_ROWS - 1 && rows.length > MOST_ROWS;
+    return {
+      location: { uri: row.file, range: lineRange(row.line) },
+      message: isLast ? `${place}; and ${rows.length - MOST_ROWS} more rows` : place,
+    };
+  });
 }
 
 function addFindings(

@@ -1,6 +1,7 @@
 /** A session from its tables to its report: read, import, score. */
 import type { ScoringInput } from "../../shared/plan-model.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
+import type { SessionData } from "../../shared/session-data.ts";
 import { importSession } from "../import/import-session.ts";
 import { scoreSession } from "./score-session.ts";
 
@@ -14,12 +15,18 @@ export interface DataFiles {
   sha256(content: Uint8Array): string;
 }
 
+/** A report, and the shots it was made from. */
+export interface ScoredSession {
+  readonly report: ScoreReport;
+  readonly data: SessionData;
+}
+
 /** Cost: linear in the cells of the tables and in shots times criteria. */
 export async function runSession(
   input: ScoringInput,
   dataFiles: DataFiles,
   tool: { readonly version: string },
-): Promise<ScoreReport> {
+): Promise<ScoredSession> {
   const files = await Promise.all(
     input.session.data.map(async ({ path, source, location }) => {
       const file = dataFiles.locate(path, location.file);
@@ -27,5 +34,6 @@ export async function runSession(
       return { path: file, source, content, sha256: content === undefined ? "" : dataFiles.sha256(content) };
     }),
   );
-  return scoreSession(input, importSession(input, files), tool);
+  const data = importSession(input, files);
+  return { report: scoreSession(input, data, tool), data };
 }

@@ -1,5 +1,6 @@
 /** One block: how its shots stood to its targets and requirements, and the verdicts on its goals. */
-import { evaluate } from "../../language/criteria/criteria.ts";
+import { metricsIn } from "../../language/criteria/condition.ts";
+import { evaluate, metricsReadBy } from "../../language/criteria/criteria.ts";
 import type { CountedShots } from "../../language/criteria/criterion.ts";
 import { verdictOfAll } from "../../language/criteria/verdict.ts";
 import type { Criterion, Hand, Metric } from "../../shared/plan-model.ts";
@@ -46,6 +47,7 @@ function scoreCriterion(
   const evidence = {
     ...outcome,
     rows: rowsAt(counted, deciding),
+    metrics: decidingMetrics(criterion, forCriteria),
     cautions: [...outcome.cautions, ...cautions],
   };
   return { id, kind, text, location, verdict, evidence };
@@ -57,7 +59,14 @@ function conditionResult({ statement, truths }: StatementTruths, counted: readon
     location: statement.location,
     tally: tallyOf(truths),
     misses: counted.filter((_, index) => truths[index] === false).map(({ row }) => row),
+    metrics: [...new Set(metricsIn(statement.condition))],
   };
+}
+
+/** What the criterion reads itself, what its targets read, and what the block requires. */
+function decidingMetrics(criterion: Criterion, shots: CountedShots): string[] {
+  const ofSubject = "subject" in criterion ? shots.metricsOf(criterion.subject) : [];
+  return [...new Set([...metricsReadBy(criterion), ...ofSubject, ...shots.requiredMetrics])];
 }
 
 function rowsAt(counted: readonly Shot[], indices: readonly number[]): Row[] {

@@ -1,6 +1,7 @@
 /**
- * What a command costs as a whole process, beside a Node that does nothing. `npm run bench` builds and runs it. It
- * prints and decides nothing.
+ * What a command costs as a whole process, beside a Node that does nothing and beside what a team would write instead:
+ * a JSON plan checked by ajv's command line, a script over a CSV library, SQL in an embedded engine. `npm run bench` builds and runs
+ * it. It prints and decides nothing.
  */
 import { spawnSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
@@ -8,6 +9,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { printFigure, printRatio } from "./figures.ts";
+import { peerFile } from "./peers.ts";
 
 const RUNS = 20;
 const FILES = 1_000;
@@ -53,6 +55,57 @@ function table(): string {
   return `Start,Carry\n${rows.join("\n")}\n`;
 }
 
+/** The plan as JSON, and a schema for it. */
+const JSON_PLAN = JSON.stringify({
+  plan: "Start line",
+  club: "7-iron",
+  blocks: [{ name: "Gate", kind: "test", shots: ROWS, success: [{ atLeast: ROWS / 2, of: ROWS }] }],
+});
+const JSON_SCHEMA = JSON.stringify({
+  type: "object",
+  required: ["plan", "blocks"],
+  properties: {
+    plan: { type: "string" },
+    club: { type: "string" },
+    blocks: {
+      type: "array",
+      items: {
+        type: "object",
+        required: ["name", "kind", "shots", "success"],
+        properties: {
+          name: { type: "string" },
+          kind: { enum: ["warm-up", "baseline", "blocked", "test"] },
+          shots: { type: "integer", minimum: 1 },
+          success: { type: "array", items: { type: "object" } },
+        },
+      },
+    },
+  },
+});
+
+/** The three goals, counted by hand over a CSV library. */
+const CSV_SCRIPT = `
+const Papa = require(${JSON.stringify(peerFile("papaparse"))});
+const text = require("fs").readFileSync("session/shots.csv", "utf8");
+const { data } = Papa.parse(text, { header: true, dynamicTyping: true, skipEmptyLines: true });
+const within = (limit) => data.filter((shot) => Math.abs(shot.Start) <= limit).length;
+const carry = data.reduce((sum, shot) => sum + shot.Carry, 0) / data.length;
+console.log(within(2) >= ${ROWS / 2}, carry >= 150, within(3) >= ${ROWS * 0.6});
+`;
+
+/** The same in SQL. */
+const SQL_SCRIPT = `
+const { DuckDBInstance } = require(${JSON.stringify(peerFile("@duckdb/node-api"))});
+(async () => {
+  const connection = await (await DuckDBInstance.create(":memory:")).connect();
+  const result = await connection.runAndReadAll(
+    "select count(*) filter (abs(Start) <= 2) >= ${ROWS / 2}, avg(Carry) >= 150, " +
+      "count(*) filter (abs(Start) <= 3) >= ${ROWS * 0.6} from read_csv('session/shots.csv')",
+  );
+  console.log(result.getRows());
+})();
+`;
+
 function write(path: string, text: string): void {
   mkdirSync(dirname(join(folder, path)), { recursive: true });
   writeFileSync(join(folder, path), text);
@@ -88,6 +141,10 @@ try {
   write("one/irons.drill", PLAN);
   write("session/monday.drill", `${PLAN}\n${SESSION}`);
   write("session/shots.csv", table());
+  write("one/irons.json", JSON_PLAN);
+  write("schema.json", JSON_SCHEMA);
+  write("csv.cjs", CSV_SCRIPT);
+  write("sql.cjs", SQL_SCRIPT);
   for (let file = 0; file < FILES; file++) write(`many/plan-${file}.drill`, PLAN);
 
   const nothing = contender("node -e 0", "-e", "0");
@@ -101,13 +158,23 @@ try {
     "--fail-on",
     "never",
   );
-  measure([nothing, version, checkOne, score], RUNS);
+  const ajv = contender(
+    "ajv on a JSON plan, one file",
+    peerFile("ajv-cli/dist/index.js"),
+    ...["validate", "-s", "schema.json", "-d", "one/irons.json"],
+  );
+  const script = contender(`script over a CSV library, ${ROWS} rows`, "csv.cjs");
+  const sql = contender(`SQL in the embedded engine, ${ROWS} rows`, "sql.cjs");
+  measure([nothing, version, checkOne, ajv, score, script, sql], RUNS);
 
   const checkMany = contender(`drillwright check, ${FILES} files`, program, "check", "many");
   measure([checkMany], 5);
 
   printRatio("version / nothing", version.times, nothing.times);
   printRatio("check of one file / nothing", checkOne.times, nothing.times);
+  printRatio("check of one file, against ajv", checkOne.times, ajv.times, 0.6);
+  printRatio(`score of ${ROWS} rows, against SQL`, score.times, sql.times, 0.7);
+  printRatio(`score of ${ROWS} rows, against the script`, score.times, script.times);
   printRatio("score / check of one file", score.times, checkOne.times);
   printRatio(`check of ${FILES} files / of one`, checkMany.times, checkOne.times);
 } finally {

@@ -6,7 +6,7 @@ import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 
 const PEERS = {
-  ajv: "8.20.0",
+  "ajv-cli": "5.0.0",
   "@duckdb/node-api": "1.5.6-r.1",
   papaparse: "5.7.1",
 };

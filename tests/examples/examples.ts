@@ -46,7 +46,8 @@ export async function scoreExamples(): Promise<ReadonlyMap<ExamplePath, ScoreRep
   for (const [path, document] of documents) {
     for (const session of document.parseResult.value.declarations.filter(isSession)) {
       if (reports.has(path)) throw new Error(`${path} declares two sessions; the examples keep one a file.`);
-      reports.set(path, await runSession(lowering.session(session), dataFiles, { version: "test" }));
+      const { report } = await runSession(lowering.session(session), dataFiles, { version: "test" });
+      reports.set(path, report);
     }
   }
   return reports;

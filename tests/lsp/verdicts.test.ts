@@ -58,6 +58,10 @@ describe("verdicts", () => {
       [client.uri("shots.csv"), 2],
       [client.uri("shots.csv"), 4],
     ]);
+    expect(missed?.relatedInformation?.map(({ message }) => message)).toEqual([
+      "line 3: start-direction 3.5° left",
+      "line 5: start-direction 2.5° right",
+    ]);
   });
 
   test("change while the plan is typed", async () => {

@@ -1,0 +1,88 @@
+/** Tells an editor about scores: as diagnostics, as a message of our own, and by asking it to draw hints and lenses anew. */
+import {
+  CodeLensRefreshRequest,
+  type Connection,
+  type Diagnostic,
+  DiagnosticSeverity,
+  InlayHintRefreshRequest,
+} from "vscode-languageserver";
+import type { PlanScore } from "../../shared/protocol/plan-score.ts";
+import { scoresChanged } from "../../shared/protocol/scores-changed.ts";
+import type { Level, Settings } from "../../shared/settings.ts";
+import type { DiagnosticsPublisher } from "./diagnostics-publisher.ts";
+import type { Score } from "./scores.ts";
+import { type Levels, verdictDiagnostics } from "./verdict-diagnostics.ts";
+
+/** What an editor can be asked to draw anew. */
+export interface Refreshes {
+  readonly codeLens: boolean;
+  readonly inlayHint: boolean;
+}
+
+export class ScorePublisher {
+  private readonly connection: Connection;
+  private readonly diagnostics: DiagnosticsPublisher;
+  /** Files whose plans the editor has been told about. */
+  private told: ReadonlySet<string> = new Set();
+  /** What was published last: nothing is sent again for a keystroke that changed no score. */
+  private last = "";
+
+  constructor(connection: Connection, diagnostics: DiagnosticsPublisher) {
+    this.connection = connection;
+    this.diagnostics = diagnostics;
+  }
+
+  publish(scores: readonly Score[], settings: Settings, refreshes: Refreshes): void {
+    const state = JSON.stringify([scores, settings]);
+    if (state === this.last) return;
+    this.last = state;
+    this.diagnostics.setVerdicts(verdictsOf(scores, settings));
+    this.tell(scores);
+    const ignored = () => {}; // an editor that is closing no longer answers
+    if (refreshes.codeLens) this.connection.sendRequest(CodeLensRefreshRequest.type).catch(ignored);
+    if (refreshes.inlayHint) this.connection.sendRequest(InlayHintRefreshRequest.type).catch(ignored);
+  }
+
+  private tell(scores: readonly Score[]): void {
+    const files = new Map<string, PlanScore[]>([...this.told].map((file) => [file, []]));
+    for (const { summary } of scores) {
+      const plans = files.get(summary.plan.file) ?? [];
+      plans.push(summary);
+      files.set(summary.plan.file, plans);
+    }
+    for (const [file, plans] of files) {
+      void this.connection.sendNotification(scoresChanged.method, { file, plans });
+    }
+    this.told = new Set(scores.map(({ summary }) => summary.plan.file));
+  }
+}
+
+function verdictsOf(scores: readonly Score[], settings: Settings): Map<string, Diagnostic[]> {
+  const all = new Map<string, Diagnostic[]>();
+  if (!settings["drillwright.verdicts.show"]) return all;
+  const levels = levelsFrom(settings);
+  for (const { report, readingsAt } of scores) {
+    if (report === undefined) continue;
+    for (const [uri, diagnostics] of verdictDiagnostics(report, levels, readingsAt)) {
+      all.set(uri, [...(all.get(uri) ?? []), ...diagnostics]);
+    }
+  }
+  return all;
+}
+
+const SEVERITIES: Readonly<Record<Level, DiagnosticSeverity | null>> = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  information: DiagnosticSeverity.Information,
+  hint: DiagnosticSeverity.Hint,
+  none: null,
+};
+
+function levelsFrom(settings: Settings): Levels {
+  return {
+    met: SEVERITIES[settings["drillwright.verdicts.levels.met"]],
+    missed: SEVERITIES[settings["drillwright.verdicts.levels.missed"]],
+    undecided: SEVERITIES[settings["drillwright.verdicts.levels.undecided"]],
+    "not-measured": SEVERITIES[settings["drillwright.verdicts.levels.notMeasured"]],
+  };
+}
