@@ -9,8 +9,9 @@ export const check = defineCheck({
   reason:
     "At 50 % or less the same shots could show a sentence and its opposite, and no number of shots shows anything with certainty.",
   run(confidence, { report }) {
+    if (confidence.level > 50 && confidence.level < 100) return;
     const level = cstOf(confidence, "level");
-    if ((confidence.level > 50 && confidence.level < 100) || level === undefined) return;
+    if (level === undefined) return;
     const why =
       confidence.level >= 100
         ? "No number of shots makes anything certain"

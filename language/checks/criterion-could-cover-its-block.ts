@@ -9,9 +9,10 @@ export const check = defineCheck({
   run(criterion, { report }) {
     const asked = shotsOf(criterion)?.asked;
     const { outOf } = criterion;
-    const cst = cstOf(criterion, "outOf");
-    if (asked === undefined || outOf === undefined || cst === undefined) return;
+    if (asked === undefined || outOf === undefined) return;
     if (outOf >= asked || outOf < criterion.count || outOf === 0) return;
+    const cst = cstOf(criterion, "outOf");
+    if (cst === undefined) return;
     report({
       message: `Only the first ${outOf} of the block's ${asked} shots count here. Ask for ${criterion.count} of ${asked} if all are meant.`,
       node: criterion,

@@ -13,8 +13,9 @@ export const check = defineCheck({
     const { asked } = block;
     const isRun = criterion.$type === "RunCriterion";
     const wanted = isRun ? criterion.length : criterion.outOf;
+    if (wanted === undefined || wanted <= asked) return;
     const cst = cstOf(criterion, isRun ? "length" : "outOf");
-    if (wanted === undefined || wanted <= asked || cst === undefined) return;
+    if (cst === undefined) return;
     const count = isRun ? undefined : cstOf(criterion, "count");
     const edits = [replace(cst.range, String(asked))];
     if (!isRun && count !== undefined && criterion.count > asked && criterion.count <= wanted) {

@@ -1,7 +1,6 @@
 /** Turns what the parser and the checks have to say about a file into diagnostics. */
 import {
   type AstNode,
-  AstUtils,
   type Cancellation,
   type CstNode,
   type DocumentValidator,
@@ -85,10 +84,10 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
       return own;
     };
     let visited = 0;
-    const nodes = AstUtils.streamAst(document.parseResult.value).iterator();
-    for (const node of nodes) {
+    const waiting: AstNode[] = [document.parseResult.value];
+    for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
       if (++visited % NODES_A_SLICE === 0 && cancelToken !== undefined) await interruptAndCheck(cancelToken);
-      if (broken.isWhole(node)) nodes.prune();
+      if (!broken.isWhole(node)) pushChildren(node, waiting);
       if (broken.has(node)) continue;
       for (const entry of this.checksFor(node.$type)) {
         entry.check.run(node as never, contextOf(entry));
@@ -101,6 +100,21 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
     this.checks ??= byType();
     return this.checks.get(type) ?? [];
   }
+}
+
+/** Adds the nodes that a node is made of. Plain loops: this runs for every node at every keystroke. */
+function pushChildren(node: AstNode, into: AstNode[]): void {
+  for (const [property, value] of Object.entries(node)) {
+    if (property.startsWith("$")) continue;
+    if (Array.isArray(value)) {
+      for (const item of value) if (isNode(item)) into.push(item);
+    } else if (isNode(value)) into.push(value);
+  }
+}
+
+/** References have no type of their own, and lead out of the tree. */
+function isNode(value: unknown): value is AstNode {
+  return typeof value === "object" && value !== null && "$type" in value;
 }
 
 function byType(): Map<string, Entry[]> {

@@ -10,9 +10,10 @@ export const check = defineCheck({
   reason:
     "Effort is a share of a full swing. A speed drill goes a little beyond it; more is a slip, and no advice to follow.",
   run(shots, { report }) {
-    const cst = cstOf(shots, "effort");
     const { effort } = shots;
-    if (effort === undefined || cst === undefined || (effort >= LEAST && effort <= MOST)) return;
+    if (effort === undefined || (effort >= LEAST && effort <= MOST)) return;
+    const cst = cstOf(shots, "effort");
+    if (cst === undefined) return;
     const better = effort > MOST ? "100" : "50";
     report({
       message: `Effort is a share of a full swing, between ${LEAST} % and ${MOST} %. Write for example ${better} %.`,

@@ -46,8 +46,9 @@ plan "Gate" {
 
 function checkNumber(node: AstNode, property: string, most: number, { report }: CheckContext): void {
   const value: unknown = node[property as keyof AstNode];
+  if (typeof value !== "number" || value <= most) return;
   const cst = cstOf(node, property);
-  if (typeof value !== "number" || value <= most || cst === undefined) return;
+  if (cst === undefined) return;
   report({
     message: `This number is too large to be meant. Write at most ${most.toLocaleString("en")}.`,
     node,

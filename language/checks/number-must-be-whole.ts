@@ -63,8 +63,9 @@ plan "Gate" {
 
 function checkNumber(node: AstNode, property: string, { report }: CheckContext): void {
   const value: unknown = node[property as keyof AstNode];
+  if (typeof value !== "number" || Number.isInteger(value) || !Number.isFinite(value)) return;
   const cst = cstOf(node, property);
-  if (typeof value !== "number" || Number.isInteger(value) || !Number.isFinite(value) || !cst) return;
+  if (cst === undefined) return;
   const whole = Math.max(1, Math.round(value));
   report({
     message: `${cst.text} is no whole number. Write ${whole}, or another number without a fraction.`,

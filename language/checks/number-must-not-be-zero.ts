@@ -92,8 +92,9 @@ function checkNumber(
   better: string | undefined,
   { report }: CheckContext,
 ): void {
+  if (node[property as keyof AstNode] !== (0 as unknown)) return;
   const cst = cstOf(node, property);
-  if (node[property as keyof AstNode] !== (0 as unknown) || cst === undefined) return;
+  if (cst === undefined) return;
   report({
     message: `${advice}.`,
     node,

@@ -6,8 +6,9 @@ export const check = defineCheck({
   on: ["ShareCriterion"],
   reason: "No player hits more than all shots, however well they do.",
   run(criterion, { report }) {
+    if (criterion.share <= 100) return;
     const share = cstOf(criterion, "share");
-    if (criterion.share <= 100 || share === undefined) return;
+    if (share === undefined) return;
     report({
       message: `${criterion.share} % is more than all shots. Ask for at most 100 %.`,
       node: criterion,

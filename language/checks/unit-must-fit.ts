@@ -12,11 +12,12 @@ export const check = defineCheck({
   reason: "An amount in a unit of something else cannot be compared with any reading.",
   run(node, { document, report }) {
     const unit = node.unit?.ref;
-    const cst = cstOf(node, "unit");
     const measure = measureAt(node);
-    if (unit === undefined || cst === undefined || measure === undefined) return;
+    if (unit === undefined || measure === undefined) return;
     const { metric, dimension } = measure;
     if (unitFits(unit, dimension)) return;
+    const cst = cstOf(node, "unit");
+    if (cst === undefined) return;
     const what = metric === undefined ? "how long a plan takes" : code(metric.name);
     const own = metric?.dimension.ref;
     const isNumber = own !== undefined && isPlainNumber(own);

@@ -10,8 +10,9 @@ export const check = defineCheck({
   reason: "A tolerance goes both ways and a spread goes none: a direction on it is a slip for a place.",
   run(quantity, { document, report }) {
     const direction = quantity.direction?.ref;
+    if (direction === undefined || roleOf(quantity) !== "width") return;
     const cst = cstOf(quantity, "direction");
-    if (direction === undefined || cst === undefined || roleOf(quantity) !== "width") return;
+    if (cst === undefined) return;
     const isTolerance = isWithin(quantity.$container) && quantity.$container.tolerance === quantity;
     const what = isTolerance ? "A tolerance goes both ways" : "A spread has no side";
     report({
