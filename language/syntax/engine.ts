@@ -28,6 +28,10 @@ export interface Engine {
 
   /** Called before each text. */
   reset(): void;
+  /** One of several. */
+  orInternal(alternatives: unknown, occurrence: number): unknown;
+  /** What may follow or not. */
+  optionInternal(action: unknown, occurrence: number): void;
   /** A repetition, and one round of it, which tells whether a token was taken. */
   manyInternal(occurrence: number, round: Round): void;
   doSingleRepetition(round: () => void): boolean;

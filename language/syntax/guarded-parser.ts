@@ -20,6 +20,12 @@ export const LONGEST_TEXT = 1_000_000;
 /** Most operators of one formula. Each makes the tree deeper, and looking up a name costs the depth it stands at. */
 export const MOST_OPERATORS = 200;
 
+/** Deepest nesting of rules. Only brackets in formulas nest, three rules each. */
+const DEEPEST = 200;
+
+/** Thrown out of the parser where a text is more than it should take on. */
+class TooComplex extends Error {}
+
 /** A parser that answers every text with a tree: an empty one and an error where the text is too long or nested too deeply. */
 export function createGuardedParser(services: LangiumCoreServices): LangiumParser {
   const guarded = createRecoveringParser(services);
@@ -37,13 +43,10 @@ export function createGuardedParser(services: LangiumCoreServices): LangiumParse
       linker.claim(result.value);
       return result;
     } catch (error) {
-      if (!(error instanceof RangeError)) throw error;
+      if (!(error instanceof TooComplex)) throw error;
       const fresh = createRecoveringParser(services); // the old one was left in the middle of its work
       parse = fresh.parse.bind(fresh);
-      return refused(
-        parse<T>(""),
-        "This file is nested too deeply to be read. Check its brackets, and split a long formula in two metrics.",
-      );
+      return refused(parse<T>(""), error.message);
     }
   };
   return guarded;
@@ -53,24 +56,39 @@ function createRecoveringParser(services: LangiumCoreServices): LangiumParser {
   const parser = prepareLangiumParser(services);
   const messages = services.parser.ParserErrorMessageProvider as DrillwrightParserErrorMessages;
   recoverByStatement(parser, services.Grammar, () => messages.expected);
-  limitOperators(parser, services.Grammar);
+  limitComplexity(parser, services.Grammar);
   parser.finalize();
   return parser;
 }
 
-/** Gives up a chain of operators before the tree is made of it, which would take the square of its length. */
-function limitOperators(parser: LangiumParser, grammar: Grammar): void {
+/**
+ * Gives a text up before the tree is made of it, which would take the square of a chain's length, and before brackets
+ * use up the stack: an error there would leave the parser unable to say what it was.
+ */
+function limitComplexity(parser: LangiumParser, grammar: Grammar): void {
   const engine = engineOf(parser);
   const chains = new Set(grammar.rules.filter(GrammarAST.isInfixRule).map(({ name }) => name));
   const repeat = engine.manyInternal.bind(engine);
   engine.manyInternal = (occurrence, round) => {
     const rule = ruleName(engine.getCurrRuleFullName());
-    if (typeof round !== "function" || !chains.has(rule)) return repeat(occurrence, round);
+    if (!chains.has(rule)) return repeat(occurrence, round);
+    const once = typeof round === "function" ? round : round.DEF;
     let operators = 0;
     repeat(occurrence, () => {
-      if (++operators > MOST_OPERATORS) throw new RangeError("too many operators");
-      round();
+      if (++operators > MOST_OPERATORS) {
+        throw new TooComplex(
+          `A formula in this file has more than ${MOST_OPERATORS} operators. Split it in two metrics.`,
+        );
+      }
+      once();
     });
+  };
+  const choose = engine.orInternal.bind(engine);
+  engine.orInternal = (alternatives, occurrence) => {
+    if (engine.RULE_STACK_IDX > DEEPEST) {
+      throw new TooComplex("This file is nested too deeply to be read. Check its brackets.");
+    }
+    return choose(alternatives, occurrence);
   };
 }
 

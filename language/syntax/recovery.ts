@@ -57,6 +57,10 @@ class Recovery {
       this.rounds.length = 0;
       reset();
     };
+    const option = engine.optionInternal.bind(engine);
+    engine.optionInternal = (action, occurrence) => {
+      if (!this.startsNameOnNewLine()) option(action, occurrence);
+    };
     const once = engine.doSingleRepetition.bind(engine);
     engine.doSingleRepetition = (round) => {
       this.rounds[engine.RULE_STACK_IDX] = engine.currIdx + 1;
@@ -74,6 +78,14 @@ class Recovery {
       this.skip(0);
       return [];
     };
+  }
+
+  /**
+   * A name on a new line is never what a statement could still go on with: a misspelt keyword behind `time 40 min` is no
+   * direction of the 40 min.
+   */
+  private startsNameOnNewLine(): boolean {
+    return this.next() === "WORD" && this.startsLine();
   }
 
   /** Reads on behind statements that cannot be read, up to the end of their block or of the file. */

@@ -27,7 +27,8 @@ const SLIP_TOKENS: readonly TokenType[] = [
   { name: SLIP.unclosedText, PATTERN: /"[^\r\n]*/ },
   {
     name: SLIP.curlyText,
-    PATTERN: /[\u201C-\u201F\u00AB\u00BB][^\u201C-\u201F\u00AB\u00BB"\r\n{}]*[\u201C-\u201F\u00AB\u00BB"]?/,
+    PATTERN:
+      /[\u201C-\u201F\u00AB\u00BB][^\u201C-\u201F\u00AB\u00BB"\r\n{}]*[\u201C-\u201F\u00AB\u00BB"]?|[\u2018\u201A\u201B][^"\r\n{}]*[\u2018\u2019]/,
   },
   { name: SLIP.singleQuotedText, PATTERN: /'[^'\r\n]*'/ },
   { name: SLIP.unclosedComment, PATTERN: /\/\*[\s\S]*/, LINE_BREAKS: true },

@@ -72,7 +72,7 @@ function foundIn(document: LangiumDocument): Found[] {
   return (document.diagnostics ?? []).map(({ code, severity, message, range, data }) => ({
     code: String(code),
     severity: SEVERITIES[severity ?? 1] ?? "error",
-    message,
+    message: typeof message === "string" ? message : message.value,
     range,
     fixes: (data as DiagnosticData).fixes,
   }));

@@ -21,7 +21,7 @@ export const unclosedText: Recogniser = ({ token }) => {
 export const otherQuotationMarks: Recogniser = ({ token }) => {
   if (token === undefined) return undefined;
   if (typeOf(token) !== SLIP.curlyText && typeOf(token) !== SLIP.singleQuotedText) return undefined;
-  const text = `"${token.image.replace(/^.|[”“‟„«»'"]$/gu, "").replaceAll('"', "'")}"`;
+  const text = `"${token.image.replace(/^.|[”“‟„«»‘’'"]$/gu, "").replaceAll('"', "'")}"`;
   return {
     message: `Texts stand in straight double quotation marks: write ${text}.`,
     range: rangeOf(token),

@@ -59,10 +59,11 @@ export const quotationMarksTooMany: Recogniser = ({ token, expected }) => {
 export const misspelt: Recogniser = (misfit) => {
   const { token } = misfit;
   if (token === undefined || nameOf(token.tokenType) !== "WORD") return undefined;
-  const words = [
-    ...runTogether(misfit, token.image),
-    ...likely(misfit).flatMap((group) => nearest(token.image, group.filter(isWord))),
-  ];
+  const together = runTogether(misfit, token.image);
+  const words =
+    together.length > 0
+      ? together
+      : likely(misfit).flatMap((group) => nearest(token.image, group.filter(isWord)));
   const meant = [...new Set(words)].slice(0, 3);
   const [first] = meant;
   if (first === undefined) return undefined;

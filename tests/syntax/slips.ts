@@ -1,0 +1,218 @@
+/** Slips of the pen: what is marked is what is shown, with what is said, and the text after the first fix of each. */
+export interface Slip {
+  readonly name: string;
+  readonly text: string;
+  /** One for each mark, in their order. */
+  readonly messages: readonly string[];
+  /** Undefined where there is no fix. */
+  readonly fixed?: string;
+}
+
+const plan = (...lines: string[]) => `plan "Gate" {\n${lines.map((line) => `  ${line}\n`).join("")}}\n`;
+const block = (...lines: string[]) => plan('block "Start" {', ...lines.map((line) => `  ${line}`), "}");
+
+export const SLIPS: readonly Slip[] = [
+  {
+    name: "a keyword that is misspelt",
+    text: block("10 shots", "«tagret» club-path within ±2°", "success at «laest» 7 of 10 shots on target"),
+    messages: [
+      "`tagret` means nothing here. Did you mean `target`?",
+      "`laest` means nothing here. Did you mean `least`?",
+    ],
+    fixed: block("10 shots", "target club-path within ±2°", "success at least 7 of 10 shots on target"),
+  },
+  {
+    name: "the kind of a block that is misspelt",
+    text: plan('block "Start" «tset» {', "  10 shots", "}"),
+    messages: ["`tset` means nothing here. Did you mean `test`?"],
+    fixed: plan('block "Start" test {', "  10 shots", "}"),
+  },
+  {
+    name: "an opening word that is misspelt",
+    text: plan('«blokc» "Start" {', "  10 shots", "}", "«tiem» 40 min"),
+    messages: [
+      "`blokc` means nothing here. Did you mean `block`?",
+      "`tiem` means nothing here. Did you mean `time`?",
+    ],
+    fixed: plan('block "Start" {', "  10 shots", "}", "time 40 min"),
+  },
+  {
+    name: "two words run together",
+    text: block("success {", "  «atleast» 7 of 10 shots on target", "  3 in «arow» on target", "}"),
+    messages: [
+      "`atleast` means nothing here. Did you mean `at least`?",
+      "`arow` means nothing here. Did you mean `a row`?",
+    ],
+    fixed: block("success {", "  at least 7 of 10 shots on target", "  3 in a row on target", "}"),
+  },
+  {
+    name: "a decimal comma",
+    text: block("target club-path within ±«2,5»°", "target carry between «150,5» yd and 160 yd"),
+    messages: [
+      "Numbers have a decimal point and nothing between thousands: write 2.5.",
+      "Numbers have a decimal point and nothing between thousands: write 150.5.",
+    ],
+    fixed: block("target club-path within ±2.5°", "target carry between 150.5 yd and 160 yd"),
+  },
+  {
+    name: "thousands set apart",
+    text: block("target spin-rate at most «6,500» rpm"),
+    messages: ["Numbers have a decimal point and nothing between thousands: write 6500 or 6.500."],
+    fixed: block("target spin-rate at most 6500 rpm"),
+  },
+  {
+    name: "typographic quotation marks",
+    text: "plan «“Gate”» {\n  intent «„Start on line.“»\n  caution «‘Warm up.’»\n}\n",
+    messages: [
+      'Texts stand in straight double quotation marks: write "Gate".',
+      'Texts stand in straight double quotation marks: write "Start on line.".',
+      'Texts stand in straight double quotation marks: write "Warm up.".',
+    ],
+    fixed: 'plan "Gate" {\n  intent "Start on line."\n  caution "Warm up."\n}\n',
+  },
+  {
+    name: "single quotation marks",
+    text: plan("intent «'Start on line.'»"),
+    messages: ['Texts stand in straight double quotation marks: write "Start on line.".'],
+    fixed: plan('intent "Start on line."'),
+  },
+  {
+    name: "no quotation marks",
+    text: "plan «Gate» {\n  intent «Start on line.»\n}\n",
+    messages: [
+      'Texts and names like this one stand in quotation marks: "Gate".',
+      'Texts and names like this one stand in quotation marks: "Start on line.".',
+    ],
+    fixed: 'plan "Gate" {\n  intent "Start on line."\n}\n',
+  },
+  {
+    name: "quotation marks where none belong",
+    text: plan('for «"7-iron"»'),
+    messages: ["This is written without quotation marks: `7-iron`."],
+    fixed: plan("for 7-iron"),
+  },
+  {
+    name: "a text that is not closed",
+    text: 'plan «"Gate {»\n  intent «"Start on line.»\n}\n',
+    messages: [
+      'This text is not closed. Put a " at its end, on the same line.',
+      'This text is not closed. Put a " at its end, on the same line.',
+    ],
+    fixed: 'plan "Gate" {\n  intent "Start on line."\n}\n',
+  },
+  {
+    name: "signs that compare",
+    text: block("target carry «>=» 150 yd", "target offline «<» 5 yd left", "target apex «≤» 80 ft"),
+    messages: [
+      "`>=` is said in words: write `at least`.",
+      "`<` is said in words: write `below`.",
+      "`≤` is said in words: write `at most`.",
+    ],
+    fixed: block(
+      "target carry at least 150 yd",
+      "target offline below 5 yd left",
+      "target apex at most 80 ft",
+    ),
+  },
+  {
+    name: "a minus before an amount",
+    text: block("target club-path at most «-2»°", "target club-path at most «−2»°"),
+    messages: Array(2).fill(
+      "Amounts have no sign. A word behind the unit says the direction, as in `2° left`: write the word instead of the minus.",
+    ),
+  },
+  {
+    name: "percent in words",
+    text: block("success at least 70 «percent» of shots on target"),
+    messages: ["A share of shots is written with the sign: `70 % of shots`."],
+    fixed: block("success at least 70 % of shots on target"),
+  },
+  {
+    name: "a date in another order",
+    text: 'session "First" {\n  date «12.10.2026»\n}\n\nsession "Second" {\n  date «2026-1-5»\n}\n',
+    messages: [
+      "A date is written year-month-day: 2026-10-12.",
+      "A date is written year-month-day: 2026-01-05.",
+    ],
+    fixed: 'session "First" {\n  date 2026-10-12\n}\n\nsession "Second" {\n  date 2026-01-05\n}\n',
+  },
+  {
+    name: "marks of other notations",
+    text: plan("time 40 min«;»", "needs«:» carry", "«# by heart»", "for 7-iron"),
+    messages: [
+      "A statement ends with its line: take the ; out.",
+      "No : stands between the words of a statement: take it out.",
+      "A comment starts with //.",
+    ],
+    fixed: plan("time 40 min", "needs carry", "// by heart", "for 7-iron"),
+  },
+  {
+    name: "a statement that ends too early",
+    text: block("10 shots", "«cue»", "success at least 7 of 10 shots «on»"),
+    messages: [
+      'Behind `cue` something is missing: a text in "…".',
+      "Behind `on` something is missing: `target`.",
+    ],
+    fixed: block("10 shots", "cue", "success at least 7 of 10 shots on target"),
+  },
+  {
+    name: "a statement that goes on too long",
+    text: block("10 shots «today» and tomorrow"),
+    messages: [
+      "The statement is complete before `today`. Take the rest out, or start a new line for the next one.",
+    ],
+  },
+  {
+    name: "a statement in the wrong place",
+    text: plan('«cue» "Brush the grass"'),
+    messages: ["`cue` cannot stand directly in a `plan`; it belongs in a `block`."],
+  },
+  {
+    name: "a block that is not closed before the next",
+    text: plan('block "One" «{»', "  10 shots", 'block "Two" {', "  10 shots", "}"),
+    messages: ['This { is not closed. Put a } below the last line that belongs to block "One".'],
+    fixed: plan('block "One" {', "  10 shots", "}", 'block "Two" {', "  10 shots", "}"),
+  },
+  {
+    name: "a block whose brace the plan took",
+    text: 'plan "Gate" {\n  block "One" «{»\n    10 shots\n}\n',
+    messages: ['This { is not closed. Put a } below the last line that belongs to block "One".'],
+  },
+  {
+    name: "a plan that is not closed at the end",
+    text: 'plan "Gate" «{»\n  block "One" {\n    10 shots\n  }\n',
+    messages: ['This { is not closed. Put a } below the last line that belongs to plan "Gate".'],
+    fixed: 'plan "Gate" {\n  block "One" {\n    10 shots\n  }\n}\n',
+  },
+  {
+    name: "a brace too many",
+    text: plan('block "One" {', "  10 shots", "}", "}")
+      .concat('«}»\n\nplayer "P-1" {\n}\n')
+      .replace("  }\n}\n«}»", "}\n«}»"),
+    messages: ["This } is one too many: nothing is open here. Take it out, or look for one too many above."],
+    fixed: 'plan "Gate" {\n  block "One" {\n    10 shots\n  }\n}\n\n\nplayer "P-1" {\n}\n',
+  },
+  {
+    name: "an opening brace that is missing",
+    text: "«metric pace is speed»\n  shown in mph to 1\n  positive fast\n}\n",
+    messages: ["The { of this `metric` is missing at the end of its line."],
+    fixed: "metric pace is speed {\n  shown in mph to 1\n  positive fast\n}\n",
+  },
+  {
+    name: "a keyword as a name",
+    text: "metric «target» is angle\n",
+    messages: [
+      "`target` is a word of the language and cannot be a name. Choose another, such as `my-target`.",
+    ],
+  },
+  {
+    name: "a comment that is not closed",
+    text: 'plan "Gate" {\n}\n\n«/*» what comes next\nplan "Later" {\n}\n',
+    messages: ["This comment is not closed, so the rest of the file is part of it. Put */ at its end."],
+  },
+  {
+    name: "the end of the file where something is missing",
+    text: "«metric»",
+    messages: ["Behind `metric` something is missing: a name or `effort`."],
+  },
+];
