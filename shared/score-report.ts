@@ -33,6 +33,8 @@ export const Evidence = z.object({
   /** For people: what was asked for, and what was seen. */
   required: z.string(),
   observed: z.string(),
+  /** The observed number alone, as the end of a line has room for: `9 of 18`; empty when nothing could be observed. */
+  brief: z.string(),
   /** The observed number in SI, a share from 0 to 1, or a count; null when nothing could be observed. */
   value: z.nullable(z.number()),
   /** Shots that entered the number. */

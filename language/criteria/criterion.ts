@@ -30,6 +30,8 @@ export interface Outcome {
   /** For people: what was asked for, and what was seen. */
   readonly required: string;
   readonly observed: string;
+  /** The observed number alone: `9 of 18`, `longest run 3`, `0.3° out-to-in`; empty when nothing could be observed. */
+  readonly brief: string;
   /** The observed number in SI, a share from 0 to 1, or a count; null when nothing could be observed. */
   readonly value: number | null;
   /** How many shots entered the number. */

@@ -44,6 +44,7 @@ export function judgeCount(claim: CountClaim, shots: CountedShots): Outcome {
     verdict,
     required: `at ${claim.bound} ${claim.count} of ${shotsInWords(claim.outOf)} ${phrase}`,
     observed: observedHits(standing, phrase),
+    brief: briefHits(standing),
     value: judged(standing) === 0 ? null : standing.hits,
     shotsUsed: judged(standing),
     tally: tallyOf(standing),
@@ -87,6 +88,12 @@ export function observedHits(standing: Standing, phrase: string, remark = ""): s
     unlessZero(unknown, (count) => `${count} more could not be judged`),
     missing,
   );
+}
+
+/** `9 of 13`, and a remark where one is given; empty where no shot could be judged. */
+export function briefHits(standing: Standing, remark = ""): string {
+  const known = judged(standing);
+  return known === 0 ? "" : `${standing.hits} of ${known}${remark}`;
 }
 
 /** What would make an unmeasured criterion measured. */

@@ -2,7 +2,6 @@
 import {
   CodeLensRefreshRequest,
   type Connection,
-  type Diagnostic,
   DiagnosticSeverity,
   InlayHintRefreshRequest,
 } from "vscode-languageserver";
@@ -10,8 +9,8 @@ import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 import { scoresChanged } from "../../shared/protocol/scores-changed.ts";
 import type { Level, Settings } from "../../shared/settings.ts";
 import type { DiagnosticsPublisher } from "./diagnostics-publisher.ts";
-import type { Score } from "./scores.ts";
-import { type Levels, verdictDiagnostics } from "./verdict-diagnostics.ts";
+import type { CurrentScores } from "./scores.ts";
+import { addPlanVerdicts, addSessionResults, DiagnosticsByFile, type Levels } from "./verdict-diagnostics.ts";
 
 /** What an editor can be asked to draw anew. */
 export interface Refreshes {
@@ -32,7 +31,7 @@ export class ScorePublisher {
     this.diagnostics = diagnostics;
   }
 
-  publish(scores: readonly Score[], settings: Settings, refreshes: Refreshes): void {
+  publish(scores: CurrentScores, settings: Settings, refreshes: Refreshes): void {
     const state = JSON.stringify([scores, settings]);
     if (state === this.last) return;
     this.last = state;
@@ -43,7 +42,7 @@ export class ScorePublisher {
     if (refreshes.inlayHint) this.connection.sendRequest(InlayHintRefreshRequest.type).catch(ignored);
   }
 
-  private tell(scores: readonly Score[]): void {
+  private tell({ plans: scores }: CurrentScores): void {
     const files = new Map<string, PlanScore[]>([...this.told].map((file) => [file, []]));
     for (const { summary } of scores) {
       const plans = files.get(summary.plan.file) ?? [];
@@ -57,18 +56,15 @@ export class ScorePublisher {
   }
 }
 
-function verdictsOf(scores: readonly Score[], settings: Settings): Map<string, Diagnostic[]> {
-  const all = new Map<string, Diagnostic[]>();
-  if (!settings["drillwright.verdicts.show"]) return all;
-  const levels = levelsFrom(settings);
-  for (const { report, readingsAt } of scores) {
-    if (report === undefined) continue;
-    for (const [uri, diagnostics] of verdictDiagnostics(report, levels, readingsAt)) {
-      all.set(uri, [...(all.get(uri) ?? []), ...diagnostics]);
-    }
-  }
-  return all;
+function verdictsOf({ plans, sessions }: CurrentScores, settings: Settings): DiagnosticsByFile {
+  const found = new DiagnosticsByFile();
+  const levels = settings["drillwright.verdicts.show"] ? levelsFrom(settings) : HIDDEN;
+  for (const { session } of plans) if (session !== undefined) addPlanVerdicts(found, session, levels);
+  for (const session of sessions) addSessionResults(found, session, levels);
+  return found;
 }
+
+const HIDDEN: Levels = { met: null, missed: null, undecided: null, "not-measured": null };
 
 const SEVERITIES: Readonly<Record<Level, DiagnosticSeverity | null>> = {
   error: DiagnosticSeverity.Error,

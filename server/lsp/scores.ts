@@ -1,15 +1,8 @@
 /** Keeps the scores of the plans that open files are about, and says when they change. */
-import {
-  AstUtils,
-  DocumentState,
-  type FileSystemProvider,
-  type LangiumDocument,
-  type LangiumDocuments,
-  URI,
-  UriUtils,
-} from "langium";
+import { AstUtils, DocumentState, type LangiumDocument, type LangiumDocuments, URI } from "langium";
 import type { DrillwrightServices } from "../../language/core-module.ts";
 import {
+  type Declaration,
   type Document,
   isPlan,
   isSession,
@@ -28,16 +21,28 @@ import type { PlanSessions, PracticedSession } from "../../shared/protocol/sessi
 import type { ScoreReport } from "../../shared/score-report.ts";
 import { type ReadingsAt, readingsAt } from "../report/readings.ts";
 import { goalTally } from "../report/summary.ts";
-import type { DataFiles } from "../scoring/run-session.ts";
+import { CachedDataFiles } from "./cached-data-files.ts";
 
 type File = LangiumDocument<Document>;
 
-/** The score of one plan: what the editor is told, and the report it rests on. */
-export interface Score {
+/** A session that was scored, and what was measured at the rows of its data, in words. */
+export interface ScoredSession {
+  readonly report: ScoreReport;
+  readonly readingsAt: ReadingsAt;
+}
+
+/** The score of one plan: what the editor is told, and the session it rests on, if it could be scored. */
+export interface PlanResult {
   readonly summary: PlanScore;
-  readonly report: ScoreReport | undefined;
-  /** What was measured at a row of the data, in words. */
-  readonly readingsAt?: ReadingsAt;
+  readonly session: ScoredSession | undefined;
+}
+
+/** Every score that is shown. */
+export interface CurrentScores {
+  /** Of the plans that open files are about. */
+  readonly plans: readonly PlanResult[];
+  /** Of the sessions shown on those plans, and of those that open files declare. */
+  readonly sessions: readonly ScoredSession[];
 }
 
 /** What the scores need from their host. */
@@ -50,36 +55,34 @@ export interface Host {
 
 export class Scores {
   private readonly documents: LangiumDocuments;
-  private readonly fileSystem: FileSystemProvider;
   private readonly host: Host;
   private readonly lowering: Lowering;
-  private readonly listeners: ((scores: readonly Score[]) => void)[] = [];
+  private readonly listeners: (() => void)[] = [];
   /** Picked sessions by plan; the latest is shown where none is picked. */
   private readonly picked = new Map<string, Declared>();
-  /** Contents of data files, until they change on disk. */
-  private readonly contents = new Map<string, Promise<Uint8Array | undefined>>();
-  private scores: readonly Score[] = [];
+  private readonly dataFiles: CachedDataFiles;
+  private scores: CurrentScores = { plans: [], sessions: [] };
   private generation = 0;
 
   constructor(services: DrillwrightServices, host: Host) {
     this.documents = services.shared.workspace.LangiumDocuments;
-    this.fileSystem = services.shared.workspace.FileSystemProvider;
+    this.dataFiles = new CachedDataFiles(services.shared.workspace.FileSystemProvider, host.sha256);
     this.host = host;
     this.lowering = new Lowering(services, (uri) => uri.toString());
   }
 
-  onChange(listener: (scores: readonly Score[]) => void): void {
+  onChange(listener: () => void): void {
     this.listeners.push(listener);
   }
 
   /** The scores as they were last published. */
-  current(): readonly Score[] {
+  current(): CurrentScores {
     return this.scores;
   }
 
   /** The plans a file is about: those it declares, and those whose sessions it declares. */
   plansOf(uri: string): readonly Plan[] {
-    const declarations = this.file(uri)?.parseResult.value.declarations ?? [];
+    const declarations = this.declarations(uri);
     const practised = declarations.filter(isSession).map(planNode);
     return [...new Set([...declarations.filter(isPlan), ...practised])].filter((plan) => plan !== undefined);
   }
@@ -106,62 +109,76 @@ export class Scores {
 
   /** Forgets what a data file held. False where it is not one that was read. */
   forget(uri: string): boolean {
-    return this.contents.delete(uri);
+    return this.dataFiles.forget(uri);
   }
 
   /** Forgets every data file: the next score reads them again. */
   forgetAll(): void {
-    this.contents.clear();
+    this.dataFiles.forgetAll();
   }
 
   /** What was last told of the plans that a file is about. */
   summariesOf(uri: string): readonly PlanScore[] {
     const plans = new Set(this.plansOf(uri).map((plan) => keyOf(declared(plan))));
-    return this.scores.map(({ summary }) => summary).filter(({ plan }) => plans.has(keyOf(plan)));
+    return this.scores.plans.map(({ summary }) => summary).filter(({ plan }) => plans.has(keyOf(plan)));
   }
 
-  /** Scores the plans of the open files anew. A later call overtakes an earlier one, which then changes nothing. */
+  /** Scores what the open files are about anew. A later call overtakes an earlier one, which then changes nothing. */
   async refresh(): Promise<void> {
     const generation = ++this.generation;
-    const plans = [...new Set(this.host.openFiles().flatMap((uri) => this.plansOf(uri)))];
-    const scores = await Promise.all(plans.map((plan) => this.score(plan)));
+    const uris = this.host.openFiles();
+    const plans = [...new Set(uris.flatMap((uri) => this.plansOf(uri)))];
+    const declared = uris.flatMap((uri) => this.declarations(uri).filter(isSession));
+    const shown = plans.flatMap((plan) => this.shown(plan).session ?? []);
+    const attempts = new Map(
+      [...new Set([...shown, ...declared])].map((session) => [session, this.attempt(session)]),
+    );
+    const [results, tried] = await Promise.all([
+      Promise.all(plans.map((plan) => this.planResult(plan, attempts))),
+      Promise.all(attempts.values()),
+    ]);
     if (generation !== this.generation) return;
-    this.scores = scores;
-    for (const listener of this.listeners) listener(scores);
+    this.scores = { plans: results, sessions: tried.filter((attempt) => typeof attempt !== "string") };
+    for (const listener of this.listeners) listener();
   }
 
-  private async score(plan: Plan): Promise<Score> {
+  private async planResult(
+    plan: Plan,
+    attempts: ReadonlyMap<Session, Promise<ScoredSession | string>>,
+  ): Promise<PlanResult> {
     const { session, picked } = this.shown(plan);
-    const summary = {
+    const about = {
       plan: declared(plan),
       range: rangeOf(plan),
       session: session === undefined ? null : declared(session),
       picked,
     };
-    const without = (problem: string): Score => ({
-      summary: { ...summary, verdict: null, goals: goalTally([]), problem },
-      report: undefined,
-    });
-    if (session === undefined) return without("No session practised this plan yet.");
-    if (!isSound(fileOf(plan))) return without("The plan is scored when its mistakes are mended.");
-    if (!isSound(fileOf(session)))
-      return without("The session's file has mistakes. Mend them to see the score.");
+    const attempt =
+      session === undefined ? "No session practised this plan yet." : await attempts.get(session);
+    if (attempt === undefined || typeof attempt === "string") {
+      const summary = { ...about, verdict: null, goals: goalTally([]), problem: attempt ?? null };
+      return { summary, session: undefined };
+    }
+    const { verdict, blocks } = attempt.report;
+    const goals = goalTally(blocks.flatMap(({ criteria }) => criteria.map((criterion) => criterion.verdict)));
+    return { summary: { ...about, verdict, goals, problem: null }, session: attempt };
+  }
+
+  /** The session's score, or why there is none and what to do about it. */
+  private async attempt(session: Session): Promise<ScoredSession | string> {
+    const plan = planNode(session);
+    if (plan === undefined || !isSound(fileOf(session)))
+      return "The session's file has mistakes. Mend them to see the score.";
+    if (!isSound(fileOf(plan))) return "The plan is scored when its mistakes are mended.";
     try {
       const input = this.lowering.session(session);
       // Importing and scoring are loaded with the first session: most files are opened without one.
       const { runSession } = await import("../scoring/run-session.ts");
       const { report, data } = await runSession(input, this.dataFiles, { version: this.host.version });
-      const goals = goalTally(
-        report.blocks.flatMap(({ criteria }) => criteria.map(({ verdict }) => verdict)),
-      );
-      return {
-        summary: { ...summary, verdict: report.verdict, goals, problem: null },
-        report,
-        readingsAt: readingsAt(input, data),
-      };
+      return { report, readingsAt: readingsAt(input, data) };
     } catch (error) {
       if (!(error instanceof IncompleteError)) throw error;
-      return without("A file that the plan or its session uses has mistakes. Mend them to see the score.");
+      return "A file that the plan or its session uses has mistakes. Mend them to see the score.";
     }
   }
 
@@ -186,30 +203,12 @@ export class Scores {
     return sessions.sort((a, b) => (dateOf(b) ?? "").localeCompare(dateOf(a) ?? ""));
   }
 
-  private file(uri: string): File | undefined {
-    return this.documents.getDocument(URI.parse(uri)) as File | undefined;
+  private declarations(uri: string): readonly Declaration[] {
+    return this.file(uri)?.parseResult.value.declarations ?? [];
   }
 
-  private readonly dataFiles: DataFiles = {
-    locate: (path, sessionFile) =>
-      UriUtils.resolvePath(UriUtils.dirname(URI.parse(sessionFile)), path).toString(),
-    read: (uri) => {
-      let content = this.contents.get(uri);
-      if (content === undefined) {
-        content = this.readBinary(URI.parse(uri));
-        this.contents.set(uri, content);
-      }
-      return content;
-    },
-    sha256: (content) => this.host.sha256(content),
-  };
-
-  private async readBinary(uri: URI): Promise<Uint8Array | undefined> {
-    try {
-      return (await this.fileSystem.exists(uri)) ? await this.fileSystem.readBinary(uri) : undefined;
-    } catch {
-      return undefined; // a folder, or a file nobody may read: as good as missing
-    }
+  private file(uri: string): File | undefined {
+    return this.documents.getDocument(URI.parse(uri)) as File | undefined;
   }
 }
 

@@ -1,12 +1,12 @@
-/** A line over each plan that says which session it is shown with, and one over each block that sums up its goals. */
+/** Lines over each plan, block and session that sum up how their goals came out, and which session a plan is shown with. */
 import type { LangiumDocument } from "langium";
 import type { CodeLensProvider } from "langium/lsp";
 import type { CodeLens, Command } from "vscode-languageserver";
 import { COMMANDS } from "../../shared/commands.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
 import { inWords } from "../../shared/verdict.ts";
-import { blockSummary, sessionSummary } from "../report/summary.ts";
-import type { Score, Scores } from "./scores.ts";
+import { blockSummary, goalSummary, sessionSummary } from "../report/summary.ts";
+import type { PlanResult, Scores } from "./scores.ts";
 
 export class VerdictCodeLenses implements CodeLensProvider {
   private readonly scores: () => Scores | undefined;
@@ -23,21 +23,19 @@ export class VerdictCodeLenses implements CodeLensProvider {
   provideCodeLens(document: LangiumDocument): CodeLens[] {
     if (!this.isOn()) return [];
     const uri = document.uri.toString();
-    return (this.scores()?.current() ?? [])
-      .filter(({ summary }) => summary.plan.file === uri)
-      .flatMap((score) => [this.planLens(score), ...this.blockLenses(score.report)]);
+    const current = this.scores()?.current();
+    if (current === undefined) return [];
+    const plans = current.plans.filter(({ summary }) => summary.plan.file === uri);
+    const sessions = current.sessions.filter(({ report }) => report.session.location.file === uri);
+    return [
+      ...plans.flatMap((plan) => [this.planLens(plan), ...blockLenses(plan.session?.report)]),
+      ...sessions.map(({ report }) => titled(report.session.location.range, goalSummary(report))),
+    ];
   }
 
-  private planLens({ summary, report }: Score): CodeLens {
-    const title = report === undefined ? (summary.problem ?? "") : sessionSummary(report);
+  private planLens({ summary, session }: PlanResult): CodeLens {
+    const title = session === undefined ? (summary.problem ?? "") : sessionSummary(session.report);
     return { range: summary.range, command: this.command(COMMANDS.pickSession.id, title, summary.plan) };
-  }
-
-  private blockLenses(report: ScoreReport | undefined): CodeLens[] {
-    return (report?.blocks ?? []).map((block) => {
-      const verdict = block.verdict === null ? "" : `${inWords(block.verdict)}: `;
-      return { range: block.location.range, command: { title: verdict + blockSummary(block), command: "" } };
-    });
   }
 
   /** A link where the editor knows the command; else only its title. */
@@ -46,4 +44,16 @@ export class VerdictCodeLenses implements CodeLensProvider {
       ? { title, command: id, arguments: [argument] }
       : { title, command: "" };
   }
+}
+
+function blockLenses(report: ScoreReport | undefined): CodeLens[] {
+  return (report?.blocks ?? []).map((block) => {
+    const verdict = block.verdict === null ? "" : `${inWords(block.verdict)}: `;
+    return titled(block.location.range, verdict + blockSummary(block));
+  });
+}
+
+/** A lens that says something and leads nowhere. */
+function titled(range: CodeLens["range"], title: string): CodeLens {
+  return { range, command: { title, command: "" } };
 }

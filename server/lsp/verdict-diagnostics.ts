@@ -15,8 +15,8 @@ import type {
 } from "../../shared/score-report.ts";
 import type { DataFinding, Row } from "../../shared/session-data.ts";
 import { inWords } from "../../shared/verdict.ts";
-import type { ReadingsAt } from "../report/readings.ts";
-import { blockSummary } from "../report/summary.ts";
+import { blockSummary, goalSummary } from "../report/summary.ts";
+import type { ScoredSession } from "./scores.ts";
 
 /** `source` of verdicts, so that nobody takes them for mistakes in the text. */
 export const VERDICT_SOURCE = "drillwright score";
@@ -38,55 +38,59 @@ const MOST_ROWS = 10;
 /** Data findings shown for one file; the rest is counted. */
 const MOST_FINDINGS = 20;
 
-/** Diagnostics by the URI of the file they stand in. Cost: linear in the report. */
-export function verdictDiagnostics(
-  report: ScoreReport,
-  levels: Levels,
-  readingsAt: ReadingsAt = () => "",
-): Map<string, Diagnostic[]> {
-  const result = new Map<string, Diagnostic[]>();
-  const add = (location: Location, diagnostic: Omit<Diagnostic, "range">) => {
-    const list = result.get(location.file) ?? [];
-    list.push({ range: location.range, ...diagnostic });
-    result.set(location.file, list);
-  };
-  const addVerdict = (
+/** Diagnostics by the URI of the file they stand in. */
+export class DiagnosticsByFile extends Map<string, Diagnostic[]> {
+  add({ file, range }: Location, diagnostic: Omit<Diagnostic, "range">): void {
+    const list = this.get(file) ?? [];
+    list.push({ range, ...diagnostic });
+    this.set(file, list);
+  }
+
+  /** A verdict at the level the settings give it. */
+  addVerdict(
     location: Location,
     verdict: Verdict,
     message: string,
-    rows: readonly Row[] = [],
-    metrics: readonly string[] = [],
-  ) => {
+    levels: Levels,
+    relatedInformation: DiagnosticRelatedInformation[] = [],
+  ): void {
     const severity = levels[verdict];
     if (severity === null) return;
-    add(location, {
-      severity,
-      code: verdict,
-      source: VERDICT_SOURCE,
-      message,
-      relatedInformation: related(rows, (row) => readingsAt(row, metrics)),
-    });
-  };
+    this.add(location, { severity, code: verdict, source: VERDICT_SOURCE, message, relatedInformation });
+  }
+}
+
+/** The verdicts on the lines of the plan. Cost: linear in the report. */
+export function addPlanVerdicts(
+  to: DiagnosticsByFile,
+  { report, readingsAt }: ScoredSession,
+  levels: Levels,
+): void {
+  const rowsWith = (rows: readonly Row[], metrics: readonly string[]) =>
+    related(rows, (row) => readingsAt(row, metrics));
   for (const block of report.blocks) {
     if (block.verdict !== null) {
-      addVerdict(block.location, block.verdict, `${inWords(block.verdict)}: ${blockSummary(block)}`);
+      const message = `${inWords(block.verdict)}: ${blockSummary(block)}`;
+      to.addVerdict(block.location, block.verdict, message, levels);
     }
     for (const target of block.targets) {
-      addVerdict(
-        target.location,
-        targetVerdict(target, block),
-        targetMessage(target),
-        target.misses,
-        target.metrics,
-      );
+      const rows = rowsWith(target.misses, target.metrics);
+      to.addVerdict(target.location, targetVerdict(target, block), targetMessage(target), levels, rows);
     }
     for (const criterion of block.criteria) {
-      const { rows, metrics } = criterion.evidence;
-      addVerdict(criterion.location, criterion.verdict, criterionMessage(criterion), rows, metrics);
+      const rows = rowsWith(criterion.evidence.rows, criterion.evidence.metrics);
+      to.addVerdict(criterion.location, criterion.verdict, criterionMessage(criterion), levels, rows);
     }
   }
-  addFindings(report, add);
-  return result;
+}
+
+/** The session's verdict on its own line, and what is wrong with its data. */
+export function addSessionResults(to: DiagnosticsByFile, { report }: ScoredSession, levels: Levels): void {
+  const { verdict, session } = report;
+  if (verdict !== null) {
+    to.addVerdict(session.location, verdict, `${inWords(verdict)}: ${goalSummary(report)}`, levels);
+  }
+  addFindings(to, report);
 }
 
 /** A target asks nothing by itself: its line tells how many shots met it, at the level of what is known. */
@@ -125,16 +129,13 @@ function related(rows: readonly Row[], readings: (row: Row) => string): Diagnost
   });
 }
 
-function addFindings(
-  report: ScoreReport,
-  add: (location: Location, diagnostic: Omit<Diagnostic, "range">) => void,
-): void {
+function addFindings(to: DiagnosticsByFile, report: ScoreReport): void {
   const shown = new Map<string, number>();
   for (const finding of report.findings) {
     const count = (shown.get(finding.file) ?? 0) + 1;
     shown.set(finding.file, count);
     if (count > MOST_FINDINGS) continue;
-    add(report.session.location, {
+    to.add(report.session.location, {
       severity: finding.severity === "error" ? DiagnosticSeverity.Error : DiagnosticSeverity.Warning,
       code: finding.code,
       source: DATA_SOURCE,

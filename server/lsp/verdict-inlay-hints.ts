@@ -2,6 +2,7 @@
 import type { LangiumDocument } from "langium";
 import type { InlayHintProvider } from "langium/lsp";
 import type { InlayHint, InlayHintParams } from "vscode-languageserver";
+import type { Verdict } from "../../shared/score-report.ts";
 import { inWords } from "../../shared/verdict.ts";
 import type { Scores } from "./scores.ts";
 
@@ -18,14 +19,21 @@ export class VerdictInlayHints implements InlayHintProvider {
     if (!this.isOn()) return [];
     const uri = document.uri.toString();
     const hints: InlayHint[] = [];
-    for (const { summary, report } of this.scores()?.current() ?? []) {
-      if (summary.plan.file !== uri || report === undefined) continue;
-      for (const { location, verdict, evidence } of report.blocks.flatMap(({ criteria }) => criteria)) {
+    for (const { summary, session } of this.scores()?.current().plans ?? []) {
+      if (summary.plan.file !== uri || session === undefined) continue;
+      for (const { location, verdict, evidence } of session.report.blocks.flatMap(
+        ({ criteria }) => criteria,
+      )) {
         const { end } = location.range;
         if (end.line < range.start.line || end.line > range.end.line) continue;
-        hints.push({ position: end, label: `${inWords(verdict)}: ${evidence.observed}`, paddingLeft: true });
+        hints.push({ position: end, label: hint(verdict, evidence.brief), paddingLeft: true });
       }
     }
     return hints;
   }
+}
+
+/** Short: editors cut long hints, and what was asked for stands just before. */
+function hint(verdict: Verdict, brief: string): string {
+  return brief === "" ? inWords(verdict) : `${inWords(verdict)}: ${brief}`;
 }

@@ -23,6 +23,7 @@ describe("at least", () => {
       verdict: "met",
       required: "at least 7 of 10 shots on target",
       observed: "7 of 10 shots on target",
+      brief: "7 of 10",
       value: 7,
       shotsUsed: 10,
       tally: { hits: 7, misses: 3, unknown: 0 },

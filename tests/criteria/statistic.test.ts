@@ -13,6 +13,7 @@ describe("of the shots hit", () => {
       verdict: "met",
       required: "average club-path between 1° out-to-in and 3° in-to-out",
       observed: "average 1.2° in-to-out over 3 shots",
+      brief: "1.2° in-to-out",
       value: expect.closeTo((1.2 * Math.PI) / 180, 12),
       shotsUsed: 3,
       tally: null,

@@ -126,8 +126,8 @@ describe("verdicts", () => {
     const range = { start: { line: 0, character: 0 }, end: { line: 20, character: 0 } };
     const hints = await client.request<InlayHint[]>("textDocument/inlayHint", { textDocument, range });
     expect(hints.map(({ position, label }) => [position.line + 1, label])).toEqual([
-      [7, "missed: 2 of 4 shots on target"],
-      [8, "met: average 152 yd over 4 shots"],
+      [7, "missed: 2 of 4"],
+      [8, "met: 152 yd"],
     ]);
   });
 });
@@ -139,7 +139,35 @@ describe("data that cannot be read", () => {
     const found = await client.diagnosticsOf("session.drill", (all) =>
       all.some(({ source }) => source === "drillwright data"),
     );
-    expect(found.map(({ code }) => code)).toEqual(["file-missing"]);
+    expect(found.map(({ source, code }) => `${source}: ${code}`)).toEqual([
+      "drillwright score: not-measured",
+      "drillwright data: file-missing",
+    ]);
+  });
+});
+
+describe("a session's own file", () => {
+  test("tells how its session came out, and what is wrong with its data, whichever session the plan is shown with", async () => {
+    const later = SESSION.replace("First try", "Second try")
+      .replace("10-12", "10-19")
+      .replace("shots", "later");
+    client = await LspClient.start({
+      files: {
+        "plan.drill": PLAN,
+        "one.drill": SESSION,
+        "two.drill": later,
+        "shots.csv": DATA.replace("0.5", "half"),
+        "later.csv": DATA,
+      },
+    });
+    await client.open("one.drill", SESSION);
+    const found = await client.diagnosticsOf("one.drill", (all) =>
+      all.some(({ source }) => source === "drillwright data"),
+    );
+    expect(found.map(({ range, code, message }) => `${range.start.line + 1} ${code} ${message}`)).toEqual([
+      "7 missed missed: 1 goal met · 1 missed",
+      expect.stringMatching(/^7 cell-unreadable .*"half"/),
+    ]);
   });
 });
 

@@ -29,26 +29,61 @@ type Picture = {
   readonly arrange: (workbench: Workbench) => Promise<void>;
 };
 
+const PLAN = "plans/seven-iron-start-line.drill";
+
+/** The front page's: a plan with its verdicts. */
+async function verdicts(workbench: Workbench): Promise<void> {
+  await workbench.openFile(PLAN);
+  await workbench.waitForMarks("warning");
+  await workbench.goTo(45);
+}
+
 const pictures: readonly Picture[] = [
-  {
-    name: "verdicts",
-    theme: "light",
-    folder: "examples",
-    arrange: async (workbench) => {
-      await workbench.openFile("plans/seven-iron-start-line.drill");
-      await workbench.waitForMarks("warning");
-      await workbench.goTo(38);
-    },
-  },
+  { name: "verdicts-light", theme: "light", folder: "examples", arrange: verdicts },
+  { name: "verdicts-dark", theme: "dark", folder: "examples", arrange: verdicts },
   {
     name: "hover",
     theme: "dark",
     folder: "examples",
     arrange: async (workbench) => {
-      await workbench.openFile("plans/seven-iron-start-line.drill");
+      await workbench.openFile(PLAN);
       await workbench.waitForMarks("warning");
       await workbench.goTo(38);
-      await workbench.hover("club-path within");
+      await workbench.click("attack-angle between");
+      await workbench.runCommand("Show or Focus Hover");
+      await workbench.hover("attack-angle between");
+    },
+  },
+  {
+    name: "rows",
+    theme: "light",
+    folder: "examples",
+    arrange: async (workbench) => {
+      await workbench.openFile(PLAN);
+      await workbench.waitForMarks("warning");
+      await workbench.goTo(38);
+      await workbench.runCommand("Problems: Focus on Problems View");
+    },
+  },
+  {
+    name: "mistake",
+    theme: "light",
+    folder: "tests/workbench/fixtures/mistake",
+    arrange: async (workbench) => {
+      await workbench.openFile("mistake.drill");
+      await workbench.waitForMarks("error");
+      await workbench.click("laest");
+      await workbench.runCommand("Quick Fix");
+    },
+  },
+  {
+    name: "session",
+    theme: "dark",
+    folder: "examples",
+    arrange: async (workbench) => {
+      await workbench.openFile("sessions/p07-start-line.drill");
+      await workbench.waitForMarks("warning");
+      await workbench.runCommand("Drillwright: Pick the Session to Show");
     },
   },
   {
@@ -58,7 +93,7 @@ const pictures: readonly Picture[] = [
     trusted: false,
     arrange: async (workbench) => {
       await workbench.openFile("plans/driver-up-on-it.drill");
-      await workbench.runCommand("Problems: Focus on Problems View");
+      await workbench.waitForMarks("warning");
     },
   },
 ];

@@ -53,6 +53,7 @@ function evaluate({ length, subject }: RunCriterion, shots: CountedShots): Outco
     return {
       ...outcome,
       observed: observedHits(standing, phrase),
+      brief: "",
       value: null,
       settles: settlesUnmeasured(truths, standing, counted, shots),
     };
@@ -64,6 +65,7 @@ function evaluate({ length, subject }: RunCriterion, shots: CountedShots): Outco
       unlessZero(standing.unknown, (unknown) => `${shotsInWords(unknown)} could not be judged`),
       unlessZero(standing.toCome, (toCome) => shortOf(toCome, planned)),
     ),
+    brief: `longest run ${result.longest}`,
     value: result.longest,
     settles: verdict === "undecided" ? settles(length, truths, planned, counted, shots) : null,
   };

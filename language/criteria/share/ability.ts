@@ -13,7 +13,15 @@ import {
 } from "../../../shared/statistics/proportion.ts";
 import type { Decision } from "../../../shared/statistics/verdict.ts";
 import type { CountedShots, Outcome } from "../criterion.ts";
-import { decidingShots, judged, observedHits, plannedShots, settlesUnmeasured, tallyOf } from "../hits.ts";
+import {
+  briefHits,
+  decidingShots,
+  judged,
+  observedHits,
+  plannedShots,
+  settlesUnmeasured,
+  tallyOf,
+} from "../hits.ts";
 import { missingReadings, notHitYet, notJudged } from "../open-shots.ts";
 import { countedTruths, FATES, hasRequirements, qualified, requirementCautions } from "../required.ts";
 import type { Truth } from "../verdict.ts";
@@ -44,17 +52,20 @@ export function judgeAbility(criterion: ShareCriterion, confidence: number, shot
       ...outcome,
       verdict: "not-measured",
       observed: observedHits(standing, phrase),
+      brief: "",
       value: null,
       settles: settlesUnmeasured(truths, standing, criterion, shots),
       deciding: decidingShots("not-measured", bound, truths),
     };
   }
   const observed = standing.hits / known;
+  const inPercent = ` (${roundedPercent(observed, share)})`;
   const verdict = judge(criterion, confidence, standing);
   return {
     ...outcome,
     verdict,
-    observed: observedHits(standing, phrase, ` (${roundedPercent(observed, share)})`),
+    observed: observedHits(standing, phrase, inPercent),
+    brief: briefHits(standing, inPercent),
     value: observed,
     interval: limits(criterion, confidence, standing),
     settles: verdict === "undecided" ? settles(criterion, confidence, standing, truths, shots) : null,

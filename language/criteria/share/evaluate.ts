@@ -9,7 +9,7 @@ import type { ShareCriterion } from "../../../shared/plan-model.ts";
 import { tally } from "../../../shared/statistics/counting.ts";
 import { metricsOfSubject } from "../condition.ts";
 import type { CountedShots, CriterionKind, Outcome } from "../criterion.ts";
-import { judgeCount, judged, observedHits, plannedShots } from "../hits.ts";
+import { briefHits, judgeCount, judged, observedHits, plannedShots } from "../hits.ts";
 import { countedTruths, hasRequirements, predicate, qualified } from "../required.ts";
 import { percent, roundedPercent } from "../wording.ts";
 import { judgeAbility } from "./ability.ts";
@@ -46,9 +46,11 @@ function judgeShotsHit(criterion: ShareCriterion, shots: CountedShots): Outcome 
   const standing = tally(countedTruths(criterion, shots), outOf);
   if (judged(standing) === 0) return outcome;
   const observed = standing.hits / judged(standing);
+  const inPercent = ` (${roundedPercent(observed, share)})`;
   return {
     ...outcome,
-    observed: observedHits(standing, phrase, ` (${roundedPercent(observed, share)})`),
+    observed: observedHits(standing, phrase, inPercent),
+    brief: briefHits(standing, inPercent),
     value: observed,
   };
 }

@@ -46,6 +46,7 @@ function evaluate(criterion: StatisticCriterion, shots: CountedShots): Outcome {
   const outcome = {
     required: required(criterion),
     observed: observed(criterion, shots, values, value),
+    brief: value === undefined ? "" : valueInWords(value, criterion, shots),
     value: value ?? null,
     shotsUsed: values.known.length,
     tally: null,
