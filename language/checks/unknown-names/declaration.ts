@@ -64,7 +64,7 @@ export function unknownBlock(unknown: UnknownName): Explanation {
   const session = AstUtils.getContainerOfType(unknown.container, isSession);
   const plan = session?.statements.find(isSessionPlan)?.plan?.ref;
   if (plan === undefined) return undefined;
-  const blocks = plan.statements.filter(isBlock).map(({ name }) => name);
+  const blocks = plan.statements.filter(isBlock).flatMap(({ name }) => name ?? []); // one can be half written
   const meant = nearest(unknown.name, blocks).slice(0, MOST_OFFERED);
   const advice =
     meant[0] !== undefined
