@@ -93,7 +93,7 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
         entry.check.run(node as never, contextOf(entry));
       }
     }
-    return inOrder(weightiest(diagnostics));
+    return inOrder(weightiest(inOrder(diagnostics)));
   }
 
   private checksFor(type: string): readonly Entry[] {
@@ -165,7 +165,7 @@ function syntaxDiagnostics(errors: readonly Explanation[]): Diagnostic[] {
   }));
 }
 
-/** As many as are shown, errors first, so that no number of hints can hide one. */
+/** As many as are shown: the first errors, then the first warnings, so that no number of hints can hide one. */
 function weightiest(diagnostics: Diagnostic[]): Diagnostic[] {
   if (diagnostics.length <= MOST_DIAGNOSTICS) return diagnostics;
   const weight = ({ severity }: Diagnostic) => severity ?? SEVERITY_NUMBERS.hint;

@@ -17,12 +17,13 @@ export const check = defineCheck({
           ? node.statements.filter(isBlock)
           : directionsOf(node);
     const first = new Map<string, Named>();
+    const taken = new Set(named.map(({ name }) => name));
     for (const one of named) {
       if (!one.name || context.isBroken(one)) continue;
       const key = isDirection(one) ? one.name : `${one.$type} ${one.name}`;
       const earlier = first.get(key);
       if (earlier === undefined) first.set(key, one);
-      else reportAgain(one, earlier, new Set(named.map(({ name }) => name)), context);
+      else reportAgain(one, earlier, taken, context);
     }
   },
   reporting: `
