@@ -49,8 +49,6 @@ const pictures: readonly Picture[] = [
       await workbench.openFile(PLAN);
       await workbench.waitForMarks("warning");
       await workbench.goTo(38);
-      await workbench.click("attack-angle between");
-      await workbench.runCommand("Show or Focus Hover");
       await workbench.hover("attack-angle between");
     },
   },

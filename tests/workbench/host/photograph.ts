@@ -119,17 +119,21 @@ export class Workbench {
     await this.#input().waitFor({ state: "hidden" });
   }
 
-  /** Rests the pointer on a piece of text in the editor and waits for the hover. */
+  /** Rests the pointer on a piece of text in the editor until a hover stands there and stays. */
   async hover(text: string): Promise<void> {
-    const hover = this.page.locator(".monaco-hover:visible").first();
+    const hover = this.page.locator(".monaco-hover:not(.hidden) .hover-row").first();
     const end = Date.now() + patience;
-    // Lines move while lenses and hints arrive, so the place is looked for again until the hover comes.
-    while (!(await hover.isVisible())) {
+    const stays = async () => {
+      await hover.waitFor({ timeout: 2_000 }).catch(() => {});
+      await this.page.waitForTimeout(1_000);
+      return hover.isVisible();
+    };
+    // Lines move while lenses and hints arrive, which takes the hover away: then the place is looked for again.
+    for (let step = 0; !(await stays()); step++) {
       if (Date.now() > end) throw new Error(`There is no hover on “${text}”.`);
       const { x, y } = await this.#pointAt(text);
-      await this.page.mouse.move(x - 4, y);
+      await this.page.mouse.move(x - 4 - (step % 3), y);
       await this.page.mouse.move(x, y);
-      await hover.waitFor({ timeout: 2_000 }).catch(() => {});
     }
   }
 
