@@ -13,6 +13,17 @@ import {
   unclosedText,
 } from "./slips/characters.ts";
 import {
+  boundMissing,
+  bullet,
+  countBehind,
+  dashForAnd,
+  dashForBetween,
+  fraction,
+  plusMinus,
+  splitName,
+  unitBefore,
+} from "./slips/phrases.ts";
+import {
   keywordAsName,
   misplaced,
   missingQuotationMarks,
@@ -30,6 +41,10 @@ const RECOGNISERS: readonly Recogniser[] = [
   comparison,
   percentInWords,
   decimalComma,
+  bullet,
+  dashForAnd,
+  dashForBetween,
+  plusMinus,
   sign,
   dateInOtherOrder,
   braceTooMany,
@@ -37,6 +52,11 @@ const RECOGNISERS: readonly Recogniser[] = [
   unclosedBrace,
   missingQuotationMarks,
   quotationMarksTooMany,
+  boundMissing,
+  fraction,
+  splitName,
+  countBehind,
+  unitBefore,
   keywordAsName,
   misspelt,
   misplaced,
@@ -109,7 +129,10 @@ const TERMINALS: Readonly<Record<string, string>> = {
 };
 
 function list(expected: readonly string[]): string {
-  const words = expected.map((name) => TERMINALS[name] ?? `\`${name}\``);
+  const isName = expected.includes("WORD"); // `effort` is one, which helps nobody
+  const words = expected
+    .filter((name) => !isName || name !== "effort")
+    .map((name) => TERMINALS[name] ?? `\`${name}\``);
   if (words.length > MOST_EXPECTATIONS) return `${words.slice(0, MOST_EXPECTATIONS).join(", ")}, …`;
   const last = words.pop() ?? "nothing more";
   return words.length === 0 ? last : `${words.join(", ")} or ${last}`;

@@ -7,6 +7,7 @@
 import type { Grammar, LangiumParser } from "langium";
 import { type Engine, engineOf, type ParserError, type Repetition, ruleName } from "./engine.ts";
 import type { GrammarWords, Slip } from "./slip.ts";
+import { SLIP } from "./slip-tokens.ts";
 import { keywordsOf, type StatementLoop, statementLoopsOf } from "./statement-loops.ts";
 import { firstOfLine, hasPlace, nameOf, startsLine, type Token, type TokenType } from "./tokens.ts";
 
@@ -160,7 +161,7 @@ class Recovery {
         const isLeft = (engine.LA(1).startColumn ?? 1) <= column;
         if (this.startsLine() && (isLeft || around.some(({ starters }) => starters.has(name)))) return;
       }
-      if (name === "{") depth++;
+      if (name === "{" || opensWithoutBrace(engine.LA(1))) depth++;
       else if (name === "}") depth = Math.max(0, depth - 1);
       engine.SKIP_TOKEN();
     }
@@ -202,7 +203,13 @@ function endOfHeader(tokens: readonly Token[], index: number, loop: StatementLoo
   for (let at = index; hasPlace(tokens[at]); at++) {
     const token = tokens[at] as Token;
     if (token.image === "{") return at;
+    if (opensWithoutBrace(token)) return at + 1;
     if (startsLine(token, tokens[at - 1])) return loop.starters.has(nameOf(token.tokenType)) ? at : undefined;
   }
   return undefined;
+}
+
+/** `plan "Gate {`: the { is there, in a text that is not closed. */
+function opensWithoutBrace({ tokenType, image }: Token): boolean {
+  return nameOf(tokenType) === SLIP.unclosedText && /\{\s*$/.test(image);
 }

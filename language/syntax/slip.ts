@@ -71,5 +71,7 @@ export function misfitOf(slip: Slip): Misfit {
 export function brokenOff({ slip, token, index }: Misfit): Token | undefined {
   const before = slip.tokens[index - 1];
   if (slip.loop !== undefined || !hasPlace(before)) return undefined;
-  return token === undefined || startsLine(token, before) ? before : undefined;
+  const isEnd =
+    token === undefined || startsLine(token, before) || token.image === "{" || token.image === "}";
+  return isEnd ? before : undefined;
 }

@@ -20,13 +20,27 @@ describe.each(SLIPS)("$name", ({ text: marked, messages, fixed }) => {
     expect(edits.length > 0 ? edited(text, edits) : undefined).toBe(fixed);
   });
 
-  test("loses by each fix what it was made for", async () => {
+  test("loses by each fix what it was made for, and gains nothing", async () => {
     const found = await syntaxErrors(text);
-    for (const { fixes, message } of found) {
-      for (const fix of fixes) {
-        const after = await syntaxErrors(edited(text, fix.edits));
-        expect(after.length, `${message} ${fix.title}`).toBeLessThan(found.length);
+    for (const [index, { fixes }] of found.entries()) {
+      const others = found.filter((_, at) => at !== index).map(({ message }) => message);
+      for (const { title, edits } of fixes) {
+        const left = (await syntaxErrors(edited(text, edits))).map(({ message }) => message);
+        // A statement that is half typed goes on after the word that is put right.
+        const lastWord = edits[0]?.newText.trim();
+        const isNext = (message: string) => message.startsWith(`Behind \`${lastWord}\` something is missing`);
+        expect(
+          left.filter((message) => !isNext(message)),
+          title,
+        ).toEqual(others);
       }
+    }
+  });
+
+  test("is underlined by at least a character", async () => {
+    for (const { range } of await syntaxErrors(text)) {
+      expect(range.end.line).toBe(range.start.line);
+      expect(range.end.character).toBeGreaterThan(range.start.character);
     }
   });
 });

@@ -213,6 +213,157 @@ export const SLIPS: readonly Slip[] = [
   {
     name: "the end of the file where something is missing",
     text: "«metric»",
-    messages: ["Behind `metric` something is missing: a name or `effort`."],
+    messages: ["Behind `metric` something is missing: a name."],
+  },
+  {
+    name: "a word that is still being typed",
+    text: plan('block "Start" {', "  10 shots", "  «targ»", "}", "«bl»"),
+    messages: [
+      "`targ` means nothing here. Did you mean `target`?",
+      "`bl` means nothing here. Did you mean `block`?",
+    ],
+    fixed: plan('block "Start" {', "  10 shots", "  target", "}", "block"),
+  },
+  {
+    name: "words that begin with a capital",
+    text: '«Plan» "Gate" {\n}\n',
+    messages: ["`Plan` means nothing here. Did you mean `plan`?"],
+    fixed: 'plan "Gate" {\n}\n',
+  },
+  {
+    name: "a text that is not opened",
+    text: 'plan «Gate test»" {\n}\n',
+    messages: ['This text has no " at its beginning.'],
+    fixed: 'plan "Gate test" {\n}\n',
+  },
+  {
+    name: "quotation marks that begin curly and are not closed",
+    text: "plan «“Gate »{\n}\n",
+    messages: ['Texts stand in straight double quotation marks: write "Gate".'],
+    fixed: 'plan "Gate"{\n}\n',
+  },
+  {
+    name: "a number behind its word",
+    text: plan("time «min 40»", 'block "Start" {', "  «shots 10»", "}"),
+    messages: ["The number stands first: `40 min`.", "The number stands first: `10 shots`."],
+    fixed: plan("time 40 min", 'block "Start" {', "  10 shots", "}"),
+  },
+  {
+    name: "words that are swapped",
+    text: block("success «7 at least» of 10 shots on target", "target «within» ±2° club-path"),
+    messages: [
+      "The number stands behind these words: `at least 7`.",
+      "Found `within` where a name was expected.",
+    ],
+    fixed: block("success at least 7 of 10 shots on target", "target within ±2° club-path"),
+  },
+  {
+    name: "a number that is neither the least nor the most",
+    text: block("success {", "  «7» of 10 shots on target", "  «70» % of shots on target", "}"),
+    messages: [
+      "Say whether this is the least or the most, as in `at least 7`.",
+      "Say whether this is the least or the most, as in `at least 70`.",
+    ],
+    fixed: block(
+      "success {",
+      "  at least 7 of 10 shots on target",
+      "  at least 70 % of shots on target",
+      "}",
+    ),
+  },
+  {
+    name: "shots out of others",
+    text: block(
+      "success {",
+      "  at least «7/10» shots on target",
+      "  at least «7 out of 10» shots on target",
+      "}",
+    ),
+    messages: Array(2).fill("A part of the shots is written `7 of 10 shots`."),
+    fixed: block(
+      "success {",
+      "  at least 7 of 10 shots on target",
+      "  at least 7 of 10 shots on target",
+      "}",
+    ),
+  },
+  {
+    name: "a range with a dash",
+    text: block(
+      "target carry between 150«–»160 yd",
+      "target carry «150-160 yd»",
+      "target club-path «1 – 2°»",
+    ),
+    messages: [
+      "A range has a word between its ends: write `and`.",
+      "A range is written `between 150 yd and 160 yd`.",
+      "A range is written `between 1° and 2°`.",
+    ],
+    fixed: block(
+      "target carry between 150 and 160 yd",
+      "target carry between 150 yd and 160 yd",
+      "target club-path between 1° and 2°",
+    ),
+  },
+  {
+    name: "plus and minus",
+    text: block("target club-path within «+-»2°", "target club-path within «+2»°"),
+    messages: [
+      "Plus or minus is written `±` or `+/-`.",
+      "Amounts have no sign. A word behind the unit says the direction, as in `2° left`: take the plus out.",
+    ],
+    fixed: block("target club-path within ±2°", "target club-path within 2°"),
+  },
+  {
+    name: "a name in two words",
+    text: plan("for «7 iron»", 'block "Start" {', "  target «club path» within ±2°", "}"),
+    messages: [
+      "The parts of a name are joined by hyphens: `7-iron`.",
+      "The parts of a name are joined by hyphens: `club-path`.",
+    ],
+    fixed: plan("for 7-iron", 'block "Start" {', "  target club-path within ±2°", "}"),
+  },
+  {
+    name: "marks of a list",
+    text: block("«-» 10 shots", '«•» cue "Brush the grass"'),
+    messages: [
+      "A statement has no mark before it: take the - out.",
+      "A statement has no mark before it: take the • out.",
+    ],
+    fixed: block("10 shots", 'cue "Brush the grass"'),
+  },
+  {
+    name: "a block without a name",
+    text: plan("«block» {", "  10 shots", "}"),
+    messages: ['Behind `block` something is missing: a text in "…".'],
+  },
+  {
+    name: "a block without its {",
+    text: plan('block «"Start"»', "  10 shots", "}"),
+    messages: ['Behind `"Start"` something is missing: `{`.'],
+    fixed: plan('block "Start" {', "  10 shots", "}"),
+  },
+  {
+    name: "statements half typed, in the middle and at the end",
+    text: 'plan "Gate" {\n  block "Start" {\n    «10»\n    target carry at least 150 yd\n  }\n  «for»\n}\n\nsession "First" {\n  data «"shots.csv"»\n}\n',
+    messages: [
+      "Behind `10` something is missing: `shots` or `shot`.",
+      "Behind `for` something is missing: a name.",
+      'Behind `"shots.csv"` something is missing: `from`.',
+    ],
+    fixed:
+      'plan "Gate" {\n  block "Start" {\n    10\n    target carry at least 150 yd\n  }\n  for\n}\n\nsession "First" {\n  data "shots.csv" from\n}\n',
+  },
+  {
+    name: "the last line of a file half typed",
+    text: 'plan "Gate" {\n  block "Start" {\n    10 shots\n    target carry «at»',
+    messages: ["Behind `at` something is missing: `least` or `most`."],
+  },
+  {
+    name: "something that is no plan",
+    text: "«Dear» coach,\n",
+    messages: [
+      "Found `Dear` where a declaration was expected: `use`, `dimension`, `metric`, `club`, `plan`, `player`, `source` or `session`.",
+    ],
   },
 ];

@@ -21,7 +21,10 @@ export const unclosedText: Recogniser = ({ token }) => {
 export const otherQuotationMarks: Recogniser = ({ token }) => {
   if (token === undefined) return undefined;
   if (typeOf(token) !== SLIP.curlyText && typeOf(token) !== SLIP.singleQuotedText) return undefined;
-  const text = `"${token.image.replace(/^.|[”“‟„«»‘’'"]$/gu, "").replaceAll('"', "'")}"`;
+  const text = `"${token.image
+    .replace(/^.|[”“‟„«»‘’'"]$/gu, "")
+    .trim()
+    .replaceAll('"', "'")}"`;
   return {
     message: `Texts stand in straight double quotation marks: write ${text}.`,
     range: rangeOf(token),
@@ -47,9 +50,10 @@ const COMPARISONS: Readonly<Record<string, string>> = {
   "≥": "at least",
 };
 
-export const comparison: Recogniser = ({ token }) => {
+export const comparison: Recogniser = ({ token, expected }) => {
   const words = token && typeOf(token) === SLIP.comparison ? COMPARISONS[token.image] : undefined;
   if (token === undefined || words === undefined) return undefined;
+  if (!expected.includes(words.split(" ", 1)[0] ?? "")) return undefined; // no limit can stand here
   return {
     message: `\`${token.image}\` is said in words: write \`${words}\`.`,
     range: rangeOf(token),

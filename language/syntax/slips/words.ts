@@ -1,7 +1,7 @@
 /** Words that are misspelt, stand in the wrong place, or have quotation marks where none belong. */
 import { nearest } from "../nearest.ts";
-import type { Misfit, Recogniser } from "../slip.ts";
-import { lastOfLine, nameOf, rangeOf, startsLine, type Token } from "../tokens.ts";
+import type { Explanation, Misfit, Recogniser } from "../slip.ts";
+import { lastOfLine, nameOf, rangeOf, startsLine, type Token, touch } from "../tokens.ts";
 
 const NAME = /^\p{L}[\p{L}\p{N}_/-]*$/u;
 
@@ -20,9 +20,16 @@ export const missingQuotationMarks: Recogniser = ({ slip, token, index, expected
   const line = tokens.slice(index, lastOfLine(tokens, index) + 1);
   const brace = line.findIndex(({ image }) => image === "{");
   const text = brace < 0 ? line : line.slice(0, brace);
-  const words = brace < 0 ? text : text.filter((word, place) => place === 0 || !isKeyword(word));
+  const closing = text.findIndex(({ image }) => image.includes('"'));
+  const words =
+    closing >= 0
+      ? text.slice(0, closing)
+      : brace < 0
+        ? text
+        : text.filter((word, place) => place === 0 || !isKeyword(word));
   const last = words.at(-1);
-  if (last === undefined || text.some(({ image }) => image.includes('"'))) return undefined;
+  if (last === undefined) return undefined;
+  if (closing >= 0) return openingMissing(words, text[closing] as Token);
   const range = rangeOf(token, last);
   const quoted = `"${words.map(({ image }, place) => spaceBefore(words, place) + image).join("")}"`;
   return {
@@ -31,6 +38,19 @@ export const missingQuotationMarks: Recogniser = ({ slip, token, index, expected
     fixes: [{ title: `Write ${quoted}`, edits: [{ range, newText: quoted }] }],
   };
 };
+
+/** `plan Gate" {`: the mark that closes the text begins one that is never closed. */
+function openingMissing(words: readonly Token[], closing: Token): Explanation | undefined {
+  const [first] = words;
+  const last = words.at(-1);
+  if (first === undefined || last === undefined || !touch(last, closing)) return undefined;
+  const start = rangeOf(first).start;
+  return {
+    message: 'This text has no " at its beginning.',
+    range: rangeOf(first, last),
+    fixes: [{ title: 'Write " before it', edits: [{ range: { start, end: start }, newText: '"' }] }],
+  };
+}
 
 function spaceBefore(words: readonly Token[], place: number): string {
   const before = words[place - 1];
@@ -63,7 +83,10 @@ export const misspelt: Recogniser = (misfit) => {
   const words =
     together.length > 0
       ? together
-      : likely(misfit).flatMap((group) => nearest(token.image, group.filter(isWord)));
+      : likely(misfit).flatMap((group) => [
+          ...nearest(token.image, group.filter(isWord)),
+          ...begunBy(token.image, group),
+        ]);
   const meant = [...new Set(words)].slice(0, 3);
   const [first] = meant;
   if (first === undefined) return undefined;
@@ -74,6 +97,11 @@ export const misspelt: Recogniser = (misfit) => {
     fixes: meant.map((word) => ({ title: `Write ${word}`, edits: [{ range, newText: word }] })),
   };
 };
+
+/** `targ`, while `target` is being typed. */
+function begunBy(text: string, words: readonly string[]): string[] {
+  return text.length < 2 ? [] : words.filter((word) => isWord(word) && word.startsWith(text.toLowerCase()));
+}
 
 /** `atleast` for `at least`. */
 function runTogether({ slip, expected }: Misfit, text: string): string[] {

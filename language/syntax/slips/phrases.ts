@@ -1,0 +1,157 @@
+/** What is said the way people say it, but not the way the language has it: `7/10`, `150–160 yd`, `7 iron`. */
+import type { Explanation, Misfit, Recogniser } from "../slip.ts";
+import { SLIP } from "../slip-tokens.ts";
+import { hasPlace, nameOf, rangeOf, startsLine, type Token, touch } from "../tokens.ts";
+
+/** `7 of 10 shots` and `70 % of shots`, which begin like `7 in a row`; and `7 at least of 10 shots`. */
+export const boundMissing: Recogniser = (misfit) => {
+  const { before: number, line } = nearby(misfit);
+  const [token, bound] = line;
+  if (!isNumber(number) || token === undefined || misfit.expected.join() !== "in") return undefined;
+  if (token.image === "at" && (bound?.image === "least" || bound?.image === "most")) {
+    const text = `at ${bound.image} ${number.image}`;
+    return rewrite(`The number stands behind these words: \`${text}\`.`, number, bound, text);
+  }
+  if (!["of", "%", "shots", "shot"].includes(token.image)) return undefined;
+  const text = `at least ${number.image}`;
+  return rewrite(`Say whether this is the least or the most, as in \`${text}\`.`, number, number, text);
+};
+
+/** `7/10 shots` and `7 out of 10 shots`. */
+export const fraction: Recogniser = (misfit) => {
+  const { before: number, line } = nearby(misfit);
+  if (!isNumber(number) || !misfit.expected.includes("of")) return undefined;
+  const [token, second, third] = line;
+  const isOutOf = token?.image === "out" && second?.image === "of";
+  const total = isOutOf ? third : token?.image === "/" ? second : undefined;
+  if (!isNumber(total)) return undefined;
+  const text = `${number.image} of ${total.image}`;
+  return rewrite(`A part of the shots is written \`${text} shots\`.`, number, total, text);
+};
+
+/** `between 150–160 yd`. */
+export const dashForAnd: Recogniser = (misfit) => {
+  const { before, line } = nearby(misfit);
+  const [dash, high] = line;
+  if (!misfit.expected.includes("and") || !isDash(dash) || !isNumber(high)) return undefined;
+  const text = (before && touch(before, dash) ? " " : "") + (touch(dash, high) ? "and " : "and");
+  return {
+    message: "A range has a word between its ends: write `and`.",
+    range: rangeOf(dash),
+    fixes: [{ title: "Write and", edits: [{ range: rangeOf(dash), newText: text }] }],
+  };
+};
+
+/** `carry 150–160 yd`. */
+export const dashForBetween: Recogniser = (misfit) => {
+  const [low, dash, high, sign] = nearby(misfit).line;
+  if (!misfit.expected.includes("between") || !isNumber(low) || !isDash(dash) || !isNumber(high)) {
+    return undefined;
+  }
+  const unit = isUnit(sign) ? sign : undefined;
+  const behind = unit === undefined ? "" : (touch(high, unit) ? "" : " ") + unit.image;
+  const text = `between ${low.image}${behind} and ${high.image}${behind}`;
+  return rewrite(`A range is written \`${text}\`.`, low, unit ?? high, text);
+};
+
+/** `+-2°` for `±2°`. */
+export const plusMinus: Recogniser = (misfit) => {
+  const [plus, minus] = nearby(misfit).line;
+  if (plus?.image !== "+" || minus?.image !== "-" || !misfit.expected.includes("NUMBER")) return undefined;
+  return rewrite("Plus or minus is written `±` or `+/-`.", plus, minus, "±");
+};
+
+/** `club path` and `7 iron` for a name, which is one word. */
+export const splitName: Recogniser = (misfit) => {
+  const [first, second] = nearby(misfit).line;
+  if (first === undefined || second === undefined || !misfit.expected.includes("WORD")) return undefined;
+  if (!isNumber(first) && !isKeyword(first)) return undefined;
+  if (typeOf(second) !== "WORD" || !/^[\p{L}-]+$/u.test(second.image) || touch(first, second))
+    return undefined;
+  const text = `${first.image}-${second.image}`;
+  return rewrite(`The parts of a name are joined by hyphens: \`${text}\`.`, first, second, text);
+};
+
+/** `shots 10`. */
+export const countBehind: Recogniser = (misfit) => {
+  const { before, line } = nearby(misfit);
+  const [word, number] = line;
+  if (misfit.slip.loop?.starters.has("NUMBER") !== true || before !== undefined) return undefined;
+  return isNumber(number) && /^shots?$/.test(word?.image ?? "") ? numberFirst(word, number) : undefined;
+};
+
+/** `time min 40`. */
+export const unitBefore: Recogniser = (misfit) => {
+  const [unit, number, third] = nearby(misfit).line;
+  if (misfit.slip.loop !== undefined || !misfit.expected.includes("NUMBER") || isUnit(third))
+    return undefined;
+  return typeOf(unit) === "WORD" && isNumber(number) ? numberFirst(unit, number) : undefined;
+};
+
+function numberFirst(word: Token | undefined, number: Token): Explanation | undefined {
+  if (word === undefined) return undefined;
+  const text = `${number.image} ${word.image}`;
+  return rewrite(`The number stands first: \`${text}\`.`, word, number, text);
+}
+
+/** `- 10 shots` and `* 10 shots`, as in a list. */
+export const bullet: Recogniser = (misfit) => {
+  const { before, line } = nearby(misfit);
+  const [mark, next] = line;
+  const { loop } = misfit.slip;
+  if (mark === undefined || next === undefined || loop === undefined || before !== undefined)
+    return undefined;
+  if (!/^[-*+\u2010-\u2015\u2022\u2212]$/.test(mark.image)) return undefined;
+  if (!loop.starters.has(nameOf(next.tokenType))) return undefined;
+  const range = { start: rangeOf(mark).start, end: rangeOf(next).start };
+  return {
+    message: `A statement has no mark before it: take the ${mark.image} out.`,
+    range: rangeOf(mark),
+    fixes: [{ title: `Take the ${mark.image} out`, edits: [{ range, newText: "" }] }],
+  };
+};
+
+/** Tokens of a line that a phrase takes, from the one that does not fit. */
+const LONGEST_PHRASE = 4;
+
+interface Nearby {
+  /** The token before, if it stands on the same line. */
+  readonly before: Token | undefined;
+  /** The one that does not fit, and those behind it on its line. */
+  readonly line: readonly Token[];
+}
+
+function nearby({ slip: { tokens }, index, token }: Misfit): Nearby {
+  if (token === undefined) return { before: undefined, line: [] };
+  const line = [token];
+  while (line.length < LONGEST_PHRASE) {
+    const next = tokens[index + line.length];
+    if (!hasPlace(next) || startsLine(next, line.at(-1))) break;
+    line.push(next);
+  }
+  const before = tokens[index - 1];
+  return { before: startsLine(token, before) ? undefined : before, line };
+}
+
+function rewrite(message: string, first: Token, last: Token, text: string): Explanation {
+  const range = rangeOf(first, last);
+  return { message, range, fixes: [{ title: `Write ${text}`, edits: [{ range, newText: text }] }] };
+}
+
+const typeOf = (token: Token | undefined) => (token === undefined ? undefined : nameOf(token.tokenType));
+
+function isNumber(token: Token | undefined): token is Token {
+  return typeOf(token) === "NUMBER";
+}
+
+function isDash(token: Token | undefined): token is Token {
+  return token?.image === "-" || typeOf(token) === SLIP.dash;
+}
+
+function isUnit(token: Token | undefined): boolean {
+  return typeOf(token) === "WORD";
+}
+
+function isKeyword(token: Token): boolean {
+  return typeOf(token) === token.image && /^\p{L}/u.test(token.image);
+}
