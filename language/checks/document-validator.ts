@@ -35,6 +35,9 @@ export const MISTAKE_SOURCE = "drillwright";
 /** `code` of the diagnostics of parser and lexer. */
 export const SYNTAX_CODE = "syntax";
 
+/** `code` of the diagnostics about ourselves: a check that failed where it should have answered. */
+export const FAULT_CODE = "fault";
+
 /** More than this helps nobody, and floods an editor when a file is no plan at all. */
 const MOST_DIAGNOSTICS = 200;
 
@@ -51,13 +54,22 @@ type Entry = { readonly id: string; readonly severity: Severity; readonly check:
 const SEVERITY_NUMBERS = { error: 1, warning: 2, hint: 4 } as const;
 const UNNECESSARY = 1;
 
-/** Runs every check in one walk over the tree. Cost: linear in the nodes. */
+/**
+ * Runs every check in one walk over the tree. Cost: linear in the nodes. A check that throws is a fault of ours, which
+ * is said once, with the weight of what it could have found; everything else is found all the same.
+ */
 export class DrillwrightDocumentValidator implements DocumentValidator {
   private readonly names: Names;
-  private checks: ReadonlyMap<string, readonly Entry[]> | undefined;
+  private readonly checks: Readonly<Record<string, Check>>;
+  private checksByType: ReadonlyMap<string, readonly Entry[]> | undefined;
 
-  constructor(services: DrillwrightServices) {
+  /** @param checks by id. */
+  constructor(
+    services: DrillwrightServices,
+    checks: Readonly<Record<string, Check>> = CHECKS as Readonly<Record<string, Check>>,
+  ) {
     this.names = services.names.Names;
+    this.checks = checks;
   }
 
   async validateDocument(
@@ -83,6 +95,7 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
       }
       return own;
     };
+    const failed = new Set<Entry>();
     let visited = 0;
     const waiting: AstNode[] = [document.parseResult.value];
     for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
@@ -90,15 +103,21 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
       if (!broken.isWhole(node)) pushChildren(node, waiting);
       if (broken.has(node)) continue;
       for (const entry of this.checksFor(node.$type)) {
-        entry.check.run(node as never, contextOf(entry));
+        if (failed.has(entry)) continue;
+        try {
+          entry.check.run(node as never, contextOf(entry));
+        } catch (error) {
+          failed.add(entry);
+          diagnostics.push(toFault(entry, node, error));
+        }
       }
     }
     return inOrder(weightiest(inOrder(diagnostics)));
   }
 
   private checksFor(type: string): readonly Entry[] {
-    this.checks ??= byType();
-    return this.checks.get(type) ?? [];
+    this.checksByType ??= byType(this.checks);
+    return this.checksByType.get(type) ?? [];
   }
 }
 
@@ -117,9 +136,9 @@ function isNode(value: unknown): value is AstNode {
   return typeof value === "object" && value !== null && "$type" in value;
 }
 
-function byType(): Map<string, Entry[]> {
+function byType(checks: Readonly<Record<string, Check>>): Map<string, Entry[]> {
   const result = new Map<string, Entry[]>();
-  for (const [id, check] of Object.entries(CHECKS as Readonly<Record<string, Check>>)) {
+  for (const [id, check] of Object.entries(checks)) {
     for (const type of check.on) {
       const entries = result.get(type) ?? [];
       entries.push({ id, severity: severityOf(id), check });
@@ -142,6 +161,18 @@ function toDiagnostic({ id, severity }: Entry, finding: Finding): Diagnostic {
     source: MISTAKE_SOURCE,
     ...(finding.unnecessary ? { tags: [UNNECESSARY] } : {}),
     data: { fixes: finding.fixes ?? [] } satisfies DiagnosticData,
+  };
+}
+
+function toFault({ id, severity }: Entry, node: AstNode, error: unknown): Diagnostic {
+  const reason = error instanceof Error ? error.message : String(error);
+  return {
+    message: `This could not be checked, which is our fault, not yours. Please report it: ${id}: ${reason}`,
+    range: rangeOf(node.$cstNode),
+    severity: SEVERITY_NUMBERS[severity],
+    code: FAULT_CODE,
+    source: MISTAKE_SOURCE,
+    data: { fixes: [] } satisfies DiagnosticData,
   };
 }
 

@@ -1,6 +1,9 @@
+import { globSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Check, TextRange } from "../../language/checks/check.ts";
+import { FAULT_CODE } from "../../language/checks/document-validator.ts";
 import { CHECKS } from "../../language/generated/checks.ts";
 import { LONGEST_TEXT } from "../../language/syntax/guarded-parser.ts";
 import { check } from "../checks/checked-files.ts";
@@ -9,7 +12,11 @@ import { check } from "../checks/checked-files.ts";
 
 const checks = Object.values(CHECKS as Readonly<Record<string, Check>>);
 const others = Object.assign({}, ...checks.map(({ files }) => files ?? {})) as Record<string, string>;
-const examples = checks.map(({ silent }) => silent);
+const shipped = globSync("examples/**/*.drill", { cwd: fileURLToPath(new URL("../..", import.meta.url)) });
+const examples = [
+  ...checks.map(({ silent }) => silent),
+  ...shipped.map((path) => readFileSync(new URL(`../../${path}`, import.meta.url), "utf8")),
+];
 const example = fc.constantFrom(...examples);
 const words = [...new Set(examples.flatMap((text) => text.match(/"[^"\n]*"|[\p{L}-]+|\d+|\S/gu) ?? []))];
 
@@ -24,6 +31,7 @@ async function expectFindingsInPlace(text: string, files = others): Promise<void
   expect(found.length).toBeLessThanOrEqual(200);
   for (const { range, message, code } of found) {
     expect(message, code).not.toBe("");
+    expect(code, message).not.toBe(FAULT_CODE);
     if (text !== "")
       expect(isInText(range), `${code} at ${JSON.stringify(range)} of ${JSON.stringify(text)}`).toBe(true);
   }
@@ -62,6 +70,17 @@ describe("garbage never crashes", () => {
           const place = at % (text.length + 1);
           return text.slice(0, place) + by + text.slice(place + width);
         }),
+      600,
+    ));
+
+  test("texts with a line twice, or in another place", () =>
+    run(
+      fc.tuple(example, fc.nat(), fc.nat(), fc.boolean()).map(([text, from, to, isMoved]) => {
+        const lines = text.split("\n");
+        const line = lines[from % lines.length] ?? "";
+        const rest = isMoved ? lines.toSpliced(from % lines.length, 1) : lines;
+        return rest.toSpliced(to % (rest.length + 1), 0, line).join("\n");
+      }),
       600,
     ));
 
