@@ -104,9 +104,14 @@ function reportAgain(
   const cst = cstOf(named, "name");
   if (cst === undefined) return;
   const line = (earlier.$cstNode?.range.start.line ?? 0) + 1;
-  const what = isDirection(named) ? "the other side" : "something else of its kind";
+  const kind = isBlock(named) ? "block of this plan" : named.$type.toLowerCase();
+  const what = isDirection(named)
+    ? "the word for a side"
+    : isUnitName(named)
+      ? "a unit"
+      : `the name of a ${kind}`;
   report({
-    message: `${cst.text} already stands for ${what}, in line ${line}. Choose another name here.`,
+    message: `${cst.text} is already ${what}, in line ${line}. Choose another name here.`,
     node: named,
     cst,
     fixes: isDirection(named)

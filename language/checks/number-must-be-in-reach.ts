@@ -49,9 +49,5 @@ function checkNumber(node: AstNode, property: string, most: number, { report }: 
   if (typeof value !== "number" || value <= most) return;
   const cst = cstOf(node, property);
   if (cst === undefined) return;
-  report({
-    message: `This number is too large to be meant. Write at most ${most.toLocaleString("en")}.`,
-    node,
-    cst,
-  });
+  report({ message: "This number is too large to be meant. Write a smaller one.", node, cst });
 }

@@ -36,7 +36,7 @@ export const check = defineCheck({
         continue;
       }
       report({
-        message: `${said} already in line ${rangeOf(earlier).start.line + 1}. Keep one of the two.`,
+        message: `${said} in line ${rangeOf(earlier).start.line + 1} already. Keep one of the two.`,
         node: statement,
         fixes: [{ title: "Keep the first", edits: [remove(document, rangeOf(statement))] }],
       });

@@ -40,7 +40,7 @@ function infer(expression: Expression, report: CheckContext["report"]): Dimensio
   if (sameDimension(left, right)) return left;
   const verb = operator === "+" ? "added to" : "taken from";
   report({
-    message: `This is ${describeVector(right)}, which cannot be ${verb} ${describeVector(left)}.`,
+    message: `An amount of ${describeVector(right)} cannot be ${verb} one of ${describeVector(left)}. Only like and like have a sum: multiply or divide one of the two first.`,
     node: firstOperand(expression),
   });
   return undefined;

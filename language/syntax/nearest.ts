@@ -8,7 +8,7 @@ function mostChanges(length: number): number {
 }
 
 /**
- * The candidates that differ from `name` by a slip, case aside, nearest first; of equally near ones the earlier.
+ * The candidates that differ from `name` by a slip, case aside: the nearest, and all that are as near, in their order.
  * Cost: candidates times the square of a name's length.
  */
 export function nearest(name: string, candidates: Iterable<string>): string[] {
@@ -20,7 +20,8 @@ export function nearest(name: string, candidates: Iterable<string>): string[] {
     const changes = changesBetween(wanted, candidate.toLowerCase());
     if (changes <= most) near.push({ candidate, changes });
   }
-  return near.sort((one, other) => one.changes - other.changes).map(({ candidate }) => candidate);
+  const fewest = Math.min(...near.map(({ changes }) => changes));
+  return near.filter(({ changes }) => changes === fewest).map(({ candidate }) => candidate);
 }
 
 /** Letters added, taken away or changed; two that are swapped count as one. */

@@ -1,0 +1,88 @@
+import { expect, test } from "vitest";
+import { check } from "./checked-files.ts";
+
+// What is said of a name depends on what is looked for, and on what else the name may be.
+
+const block = (...lines: string[]) => `
+plan "Gate" {
+  block "Start" {
+    10 shots
+${lines.map((line) => `    ${line}`).join("\n")}
+  }
+}`;
+
+test.each([
+  [
+    "a unit where a metric belongs",
+    block("target mph at least 3 m/s"),
+    "`mph` is no metric that is known here. It is a unit of speed.",
+    [],
+  ],
+  [
+    "a club where a metric belongs",
+    block("target 7-iron at least 150 yd"),
+    "`7-iron` is no metric that is known here. It is a club.",
+    [],
+  ],
+  [
+    "a name like no other",
+    block("target sparkle at least 3 m/s"),
+    "`sparkle` is no metric that is known here. Declare it with `metric`, or add a `use` of the file that does.",
+    [],
+  ],
+  [
+    "a club as tables spell it",
+    'plan "Gate" {\n  for gw\n  block "Start" {\n    10 shots\n  }\n}',
+    "`gw` is no club that is known here. Did you mean `gap-wedge`?",
+    ["Write gap-wedge"],
+  ],
+  [
+    "a unit of nothing",
+    block("target carry at least 150 furlong"),
+    "`furlong` is no unit that is known here. Amounts of length are written in `m`, `cm`, `mm`, `yd`, `ft` or `in`.",
+    [],
+  ],
+  [
+    "a direction before its unit",
+    block("target start-direction at most 2 right °"),
+    "A unit is missing before the direction word `right`: write `2° right`.",
+    ["Write 2° right"],
+  ],
+  [
+    "a direction of another metric",
+    block("target attack-angle at most 2° left"),
+    "`left` is no direction of `attack-angle`. Its directions are `up` and `down`.",
+    ["Write up", "Write down"],
+  ],
+  [
+    "a direction of a time",
+    'plan "Gate" {\n  time 40 min left\n  block "Start" {\n    10 shots\n  }\n}',
+    "How long a plan takes has no direction. Take `left` out.",
+    ["Take left out"],
+  ],
+  [
+    "a side of a column without sides",
+    'source "Bay" {\n  column "Carry" is carry in m positive right\n}',
+    "`carry` has no sides, so `right` says nothing about it. Take it out.",
+    ["Take positive right out"],
+  ],
+])("%s", async (_, text, message, fixes) => {
+  const found = await check(text);
+  expect(found.map(({ code }) => code)).toEqual(["name-must-be-known"]);
+  expect(found[0]?.message.startsWith(message), found[0]?.message).toBe(true);
+  expect(found[0]?.fixes.map(({ title }) => title)).toEqual(fixes);
+});
+
+test("one mistake, one message: what hangs on an unknown name waits for it", async () => {
+  const unknown = block("target sparkle at least 3 furlong left");
+  expect((await check(unknown)).map(({ message }) => message.split(" ", 1)[0])).toEqual([
+    "`sparkle`",
+    "`furlong`",
+  ]);
+  const session =
+    'session "First" {\n  plan "Gtae"\n  player "P-1"\n  data "a.csv" from "Bay"\n  block "Strat" from row 2\n}';
+  const declared = `${block()}\nplayer "P-1" {\n}\nsource "Bay" {\n  column "Carry" is carry in m\n}\n${session}`;
+  expect((await check(declared)).map(({ message }) => message)).toEqual([
+    '"Gtae" is no plan that is known here. Did you mean "Gate"?',
+  ]);
+});
