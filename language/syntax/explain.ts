@@ -31,7 +31,7 @@ import {
   quotationMarksTooMany,
   tooMuch,
 } from "./slips/words.ts";
-import { rangeOf, type Token } from "./tokens.ts";
+import { rangeOf, shown, type Token } from "./tokens.ts";
 
 /** Asked in this order; the first that knows the slip has the word. */
 const RECOGNISERS: readonly Recogniser[] = [
@@ -113,10 +113,6 @@ function unexpected({ slip, token, expected }: Misfit): Explanation {
         ? `Found \`${shown(token)}\` where a declaration was expected: ${list(expected)}.`
         : `Found \`${shown(token)}\`. A statement in a \`${opener}\` starts with ${list(expected)}.`;
   return { message, range: rangeOf(token) };
-}
-
-function shown({ image }: Token): string {
-  return image.length > 40 ? `${image.slice(0, 40)}…` : image;
 }
 
 /** Names of the terminals for people; everything else is a word of the grammar and stands for itself. */

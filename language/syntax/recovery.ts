@@ -17,6 +17,9 @@ export type ExpectedPaths = readonly (readonly TokenType[])[];
 /** Tokens looked at for what could have followed. `at least 70 %` and `at least 7 of` differ in their fourth. */
 const LOOKAHEAD = 4;
 
+/** After so many errors a file is no plan, and nothing more of it is read: each takes time, and few are shown. */
+const MOST_ERRORS = 1000;
+
 const slips = new WeakMap<ParserError, Slip>();
 
 /** What the parser saw when it made an error. */
@@ -40,6 +43,7 @@ class Recovery {
   private readonly items: ReadonlySet<string>;
   /** The token with which a repetition last went round, by the depth of the rule it stands in. */
   private readonly rounds: number[] = [];
+  private errors = 0;
   private readonly saveError: Engine["SAVE_ERROR"];
 
   constructor(engine: Engine, grammar: Grammar) {
@@ -56,6 +60,7 @@ class Recovery {
     const reset = engine.reset.bind(engine);
     engine.reset = () => {
       this.rounds.length = 0;
+      this.errors = 0;
       reset();
     };
     const option = engine.optionInternal.bind(engine);
@@ -125,6 +130,7 @@ class Recovery {
     const saved = this.saveError(error);
     const rules = this.ruleStack();
     slips.set(saved, { tokens: input, at: currIdx + 1, paths, rules, loop, grammar: this.grammar });
+    if (++this.errors >= MOST_ERRORS) while (!this.atEndOfFile()) this.engine.SKIP_TOKEN();
     return saved;
   }
 

@@ -46,3 +46,16 @@ export function lastOfLine(tokens: readonly Token[], index: number): number {
 export function nameOf(type: TokenType): string {
   return type.name.replace(/:KW$/, "");
 }
+
+/** How much of a text a message repeats: what somebody cannot have meant can be as long as the file. */
+const LONGEST_EXCERPT = 60;
+
+/** The beginning of a text, for a message. */
+export function excerpt(text: string): string {
+  return text.length > LONGEST_EXCERPT ? `${text.slice(0, LONGEST_EXCERPT)}…` : text;
+}
+
+/** A token in a message. */
+export function shown({ image }: Token): string {
+  return excerpt(image);
+}

@@ -126,6 +126,7 @@ describe("texts that are hard on a parser", () => {
     ["a formula without end", `metric pace is speed {\n  formula carry${long(" + carry", 500_000)}\n}`],
     ["a line of a million misspelt words", long("tagret ", 200_000)],
     ["a thousand misspelt lines", `plan "Gate" {\n${"  tagret carry at least 3 yd\n".repeat(1000)}}`],
+    ["lines that are all mistakes", long("metric\n")],
     ["a number without end", `plan "Gate" {\n  time ${long("9", 1000)} min\n}`],
     ["more than is read", "x".repeat(LONGEST_TEXT + 1)],
   ])("%s", async (_, text) => {

@@ -360,6 +360,23 @@ export const SLIPS: readonly Slip[] = [
     messages: ["Behind `at` something is missing: `least` or `most`."],
   },
   {
+    name: "characters that cannot be seen",
+    text: plan("time 40«\u200B» min", "«\u0000»for 7-iron"),
+    messages: [
+      "An invisible character (U+200B) stands here: take it out.",
+      "An invisible character (U+0000) stands here: take it out.",
+    ],
+    fixed: plan("time 40 min", "for 7-iron"),
+  },
+  {
+    name: "a text too long to be repeated",
+    text: plan(`intent «${"brush ".repeat(20)}the grass»`),
+    messages: [
+      `Texts and names like this one stand in quotation marks: "${"brush ".repeat(10).slice(0, 59)}….`,
+    ],
+    fixed: plan(`intent "${"brush ".repeat(20)}the grass"`),
+  },
+  {
     name: "something that is no plan",
     text: "«Dear» coach,\n",
     messages: [

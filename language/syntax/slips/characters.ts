@@ -2,7 +2,7 @@
 
 import type { Misfit, Recogniser } from "../slip.ts";
 import { SLIP } from "../slip-tokens.ts";
-import { lastOfLine, nameOf, rangeOf, type Token, touch } from "../tokens.ts";
+import { excerpt, lastOfLine, nameOf, rangeOf, shown, type Token, touch } from "../tokens.ts";
 
 const typeOf = (token: Token | undefined) => (token === undefined ? undefined : nameOf(token.tokenType));
 
@@ -14,7 +14,7 @@ export const unclosedText: Recogniser = ({ token }) => {
   return {
     message: 'This text is not closed. Put a " at its end, on the same line.',
     range: { start: range.start, end: { ...range.end, character: range.start.character + text.length } },
-    fixes: [{ title: `Write ${closed}`, edits: [{ range, newText: closed }] }],
+    fixes: [{ title: `Write ${excerpt(closed)}`, edits: [{ range, newText: closed }] }],
   };
 };
 
@@ -26,9 +26,9 @@ export const otherQuotationMarks: Recogniser = ({ token }) => {
     .trim()
     .replaceAll('"', "'")}"`;
   return {
-    message: `Texts stand in straight double quotation marks: write ${text}.`,
+    message: `Texts stand in straight double quotation marks: write ${excerpt(text)}.`,
     range: rangeOf(token),
-    fixes: [{ title: `Write ${text}`, edits: [{ range: rangeOf(token), newText: text }] }],
+    fixes: [{ title: `Write ${excerpt(text)}`, edits: [{ range: rangeOf(token), newText: text }] }],
   };
 };
 
@@ -84,11 +84,11 @@ export const decimalComma: Recogniser = ({ slip, token, index }) => {
   const numbers = isThousands ? [whole, decimal] : [decimal];
   const range = rangeOf(before, after);
   return {
-    message: `Numbers have a decimal point and nothing between thousands: write ${numbers.join(" or ")}.`,
+    message: `Numbers have a decimal point and nothing between thousands: write ${numbers.map(excerpt).join(" or ")}.`,
     range,
     fixes: numbers
       .filter((number) => /^\d+(\.\d+)?$/.test(number))
-      .map((number) => ({ title: `Write ${number}`, edits: [{ range, newText: number }] })),
+      .map((number) => ({ title: `Write ${excerpt(number)}`, edits: [{ range, newText: number }] })),
   };
 };
 
@@ -105,7 +105,7 @@ export const sign: Recogniser = ({ slip, token, index, expected }) => {
     message: `${advice}: take the plus out.`,
     range,
     fixes: [
-      { title: `Write ${number.image}`, edits: [{ range: rangeOf(token, number), newText: number.image }] },
+      { title: `Write ${shown(number)}`, edits: [{ range: rangeOf(token, number), newText: number.image }] },
     ],
   };
 };
@@ -157,6 +157,14 @@ export const mark: Recogniser = ({ slip, token, index }: Misfit) => {
       range,
       fixes: [{ title: `Take the ${token.image} out`, edits: [{ range, newText: "" }] }],
     };
+  if (/^[\p{C}\p{Z}]$/u.test(token.image)) {
+    const number = token.image.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0");
+    return {
+      message: `An invisible character (U+${number}) stands here: take it out.`,
+      range,
+      fixes: [{ title: "Take it out", edits: [{ range, newText: "" }] }],
+    };
+  }
   return {
     message: `\`${token.image}\` means nothing here. Take it out, or put it in quotation marks if it belongs to a text.`,
     range,

@@ -1,7 +1,7 @@
 /** What is said the way people say it, but not the way the language has it: `7/10`, `150–160 yd`, `7 iron`. */
 import type { Explanation, Misfit, Recogniser } from "../slip.ts";
 import { SLIP } from "../slip-tokens.ts";
-import { hasPlace, nameOf, rangeOf, startsLine, type Token, touch } from "../tokens.ts";
+import { excerpt, hasPlace, nameOf, rangeOf, startsLine, type Token, touch } from "../tokens.ts";
 
 /** `7 of 10 shots` and `70 % of shots`, which begin like `7 in a row`; and `7 at least of 10 shots`. */
 export const boundMissing: Recogniser = (misfit) => {
@@ -135,7 +135,7 @@ function nearby({ slip: { tokens }, index, token }: Misfit): Nearby {
 
 function rewrite(message: string, first: Token, last: Token, text: string): Explanation {
   const range = rangeOf(first, last);
-  return { message, range, fixes: [{ title: `Write ${text}`, edits: [{ range, newText: text }] }] };
+  return { message, range, fixes: [{ title: `Write ${excerpt(text)}`, edits: [{ range, newText: text }] }] };
 }
 
 const typeOf = (token: Token | undefined) => (token === undefined ? undefined : nameOf(token.tokenType));

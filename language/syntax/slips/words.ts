@@ -1,7 +1,7 @@
 /** Words that are misspelt, stand in the wrong place, or have quotation marks where none belong. */
 import { nearest } from "../nearest.ts";
 import type { Explanation, Misfit, Recogniser } from "../slip.ts";
-import { lastOfLine, nameOf, rangeOf, startsLine, type Token, touch } from "../tokens.ts";
+import { excerpt, lastOfLine, nameOf, rangeOf, shown, startsLine, type Token, touch } from "../tokens.ts";
 
 const NAME = /^\p{L}[\p{L}\p{N}_/-]*$/u;
 
@@ -33,9 +33,9 @@ export const missingQuotationMarks: Recogniser = ({ slip, token, index, expected
   const range = rangeOf(token, last);
   const quoted = `"${words.map(({ image }, place) => spaceBefore(words, place) + image).join("")}"`;
   return {
-    message: `Texts and names like this one stand in quotation marks: ${quoted}.`,
+    message: `Texts and names like this one stand in quotation marks: ${excerpt(quoted)}.`,
     range,
-    fixes: [{ title: `Write ${quoted}`, edits: [{ range, newText: quoted }] }],
+    fixes: [{ title: `Write ${excerpt(quoted)}`, edits: [{ range, newText: quoted }] }],
   };
 };
 
@@ -69,9 +69,9 @@ export const quotationMarksTooMany: Recogniser = ({ token, expected }) => {
   if (!isExpected) return undefined;
   const range = rangeOf(token);
   return {
-    message: `This is written without quotation marks: \`${text}\`.`,
+    message: `This is written without quotation marks: \`${excerpt(text)}\`.`,
     range,
-    fixes: [{ title: `Write ${text}`, edits: [{ range, newText: text }] }],
+    fixes: [{ title: `Write ${excerpt(text)}`, edits: [{ range, newText: text }] }],
   };
 };
 
@@ -92,7 +92,7 @@ export const misspelt: Recogniser = (misfit) => {
   if (first === undefined) return undefined;
   const range = rangeOf(token);
   return {
-    message: `\`${token.image}\` means nothing here. Did you mean \`${first}\`?`,
+    message: `\`${shown(token)}\` means nothing here. Did you mean \`${first}\`?`,
     range,
     fixes: meant.map((word) => ({ title: `Write ${word}`, edits: [{ range, newText: word }] })),
   };
@@ -138,7 +138,7 @@ export const misplaced: Recogniser = (misfit) => {
   const isOutside = slip.loop.opener === undefined;
   const here = isOutside ? "outside all braces" : `directly in a \`${slip.loop.opener}\``;
   return {
-    message: `\`${token.image}\` cannot stand ${here}; it belongs ${openers.join(" or ")}.${isOutside ? " Is there a } too many before it?" : ""}`,
+    message: `\`${shown(token)}\` cannot stand ${here}; it belongs ${openers.join(" or ")}.${isOutside ? " Is there a } too many before it?" : ""}`,
     range: rangeOf(token),
     follows: true,
   };
@@ -149,7 +149,7 @@ export const tooMuch: Recogniser = (misfit) => {
   const { slip, token } = misfit;
   if (token === undefined || slip.loop?.opener === undefined || startsStatement(misfit)) return undefined;
   return {
-    message: `The statement is complete before \`${token.image}\`. Take the rest out, or start a new line for the next one.`,
+    message: `The statement is complete before \`${shown(token)}\`. Take the rest out, or start a new line for the next one.`,
     range: rangeOf(token),
   };
 };
