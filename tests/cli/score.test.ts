@@ -72,7 +72,7 @@ describe("what is said", () => {
 
   test("what is odd about the data, with file, line and column", async () => {
     const { stdout } = await drillwright(practice(table(["two", 155, 1.35], [1, 155, 1.3])), ["score"]);
-    expect(stdout).toMatch(/^ {2}! warning {7}column "Start": .*two.* {2}\(data\/monday\.csv:4\)$/m);
+    expect(stdout).toMatch(/^ {2}! warning {7}"two" in column "Start" .* {2}\(data\/monday\.csv:4\)$/m);
   });
 
   test("several sessions are summed up, and the word of care comes once, at the end", async () => {

@@ -32,7 +32,8 @@ function weight({ severity }: DataFinding): number {
 }
 
 function findingEntry({ severity, file, line, column, message }: DataFinding): Entry {
-  const inColumn = column === null ? "" : `column "${column}": `;
+  // Most messages name the column themselves.
+  const inColumn = column === null || message.includes(`column "${column}"`) ? "" : `column "${column}": `;
   return {
     mark: severity,
     text: `${inColumn}${message}`,
