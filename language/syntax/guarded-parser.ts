@@ -34,6 +34,7 @@ export function createGuardedParser(services: LangiumCoreServices): LangiumParse
   guarded.parse = <T extends AstNode>(text: string, options?: ParserOptions): ParseResult<T> => {
     if (text.length > LONGEST_TEXT) {
       return refused(
+        text,
         parse<T>(""),
         `This file has ${text.length} characters; a plan file may have ${LONGEST_TEXT}. Split it, or leave it out of the folder.`,
       );
@@ -46,7 +47,7 @@ export function createGuardedParser(services: LangiumCoreServices): LangiumParse
       if (!(error instanceof TooComplex)) throw error;
       const fresh = createRecoveringParser(services); // the old one was left in the middle of its work
       parse = fresh.parse.bind(fresh);
-      return refused(parse<T>(""), error.message);
+      return refused(text, parse<T>(""), error.message);
     }
   };
   return guarded;
@@ -92,7 +93,9 @@ function limitComplexity(parser: LangiumParser, grammar: Grammar): void {
   };
 }
 
-function refused<T extends AstNode>(empty: ParseResult<T>, message: string): ParseResult<T> {
+/** An empty tree that still knows its text: the framework asks for it to see whether a file has changed. */
+function refused<T extends AstNode>(text: string, empty: ParseResult<T>, message: string): ParseResult<T> {
+  Object.defineProperty(empty.value.$cstNode?.root ?? {}, "fullText", { value: text });
   const token = { image: "", startOffset: 0, tokenTypeIdx: 0, tokenType: { name: "file" } };
   const context = { ruleStack: [], ruleOccurrenceStack: [] };
   return { ...empty, parserErrors: [{ name: "Refused", message, token, resyncedTokens: [], context }] };

@@ -9,6 +9,7 @@ import {
   type Diagnostic,
   type InitializeResult,
   type ProtocolConnection,
+  type Range,
   StreamMessageReader,
   StreamMessageWriter,
 } from "vscode-languageserver/node";
@@ -118,12 +119,13 @@ export class LspClient {
     });
   }
 
-  async change(path: string, text: string): Promise<void> {
+  /** Replaces the whole text, or a part of it. */
+  async change(path: string, text: string, range?: Range): Promise<void> {
     const version = (this.versions.get(path) ?? 0) + 1;
     this.versions.set(path, version);
     await this.connection.sendNotification("textDocument/didChange", {
       textDocument: { uri: this.uri(path), version },
-      contentChanges: [{ text }],
+      contentChanges: [range === undefined ? { text } : { range, text }],
     });
   }
 
