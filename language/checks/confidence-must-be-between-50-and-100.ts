@@ -15,7 +15,7 @@ export const check = defineCheck({
     const why =
       confidence.level >= 100
         ? "No number of shots makes anything certain"
-        : "That is no more than a guess would have";
+        : `${confidence.level} % is no better than a guess`;
     report({
       message: `${why}. Ask for more than 50 % and less than 100 %; 80 % and 90 % are usual.`,
       node: confidence,

@@ -21,9 +21,9 @@ export const check = defineCheck({
     if (!isRun && count !== undefined && criterion.count > asked && criterion.count <= wanted) {
       edits.push(replace(count.range, String(asked)));
     }
-    const what = isRun ? `A run of ${wanted} cannot be hit` : `${shots(wanted)} cannot be looked at`;
+    const what = isRun ? `A run of ${wanted} is asked for` : `This is about ${shots(wanted)}`;
     report({
-      message: `${what}: the block has ${asked}. Ask for at most ${asked}, or write ${code(`at least ${asked} shots`)} in the block where more may be hit.`,
+      message: `${what}, but the block has ${asked}. Ask for at most ${asked}, or write ${code(`at least ${asked} shots`)} in the block where more may be hit.`,
       node: criterion,
       cst,
       fixes: [{ title: `Make it ${asked}`, edits }],

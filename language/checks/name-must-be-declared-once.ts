@@ -4,6 +4,7 @@ import { nameTableOf } from "../names/name-table.ts";
 import { directionsOf } from "../types/directions.ts";
 import { type CheckContext, defineCheck, type Fix } from "./check.ts";
 import { cstOf, removeWords, replace } from "./edits.ts";
+import { code } from "./wording.ts";
 
 /** A name that stands for two things of one kind. */
 export const check = defineCheck({
@@ -111,7 +112,7 @@ function reportAgain(
       ? "a unit"
       : `the name of a ${kind}`;
   report({
-    message: `${cst.text} is already ${what}, in line ${line}. Choose another name here.`,
+    message: `${cst.text.startsWith('"') ? cst.text : code(cst.text)} is already ${what}, in line ${line}. Choose another name here.`,
     node: named,
     cst,
     fixes: isDirection(named)

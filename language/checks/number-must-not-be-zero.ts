@@ -7,7 +7,7 @@ const NOT_ZERO: Readonly<
   Record<string, readonly (readonly [property: string, advice: string, better?: string])[]>
 > = {
   Shots: [["count", "A block of no shots is no practice. Say how many are hit"]],
-  CountCriterion: [["outOf", "Of no shots none can be a hit. Say how many are looked at"]],
+  CountCriterion: [["outOf", "Of 0 shots none can be a hit. Say out of how many"]],
   RunCriterion: [["length", "A run has at least one shot. Say how many in a row"]],
   HeaderRow: [["row", "Rows are counted from 1", "1"]],
   BlockStart: [["row", "Rows are counted from 1, and the first holds the column names", "2"]],

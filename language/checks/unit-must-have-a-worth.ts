@@ -12,11 +12,13 @@ export const check = defineCheck({
     const dimension = unit.$container;
     const [first] = dimension.units;
     const symbol = primarySymbol(unit) || "one";
-    const si = code((first && primarySymbol(first)) || "one");
+    const firstSymbol = first && primarySymbol(first);
+    const si = code(firstSymbol || "one");
+    const example = `unit ${symbol} = 0.5${firstSymbol ? ` ${firstSymbol}` : ""}`;
     const base = unit.base?.ref;
     if (unit !== first && unit.factor === undefined) {
       report({
-        message: `What is ${code(symbol)} worth? Only the first unit of a dimension goes without: write ${code(`unit ${symbol} = 0.5 …`)} with the worth in ${si}.`,
+        message: `What is one ${code(symbol)} in ${si}? Write the number behind it, as in ${code(example)}; only the first unit of a dimension needs none.`,
         node: unit,
       });
     } else if (base !== undefined && !sameDimension(vectorOf(dimensionOfUnit(base)), vectorOf(dimension))) {
