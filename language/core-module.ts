@@ -11,7 +11,7 @@ import {
   type PartialLangiumSharedCoreServices,
 } from "langium";
 import { DrillwrightDocumentValidator } from "./checks/document-validator.ts";
-import { DrillwrightGeneratedModule, DrillwrightGeneratedSharedModule } from "./generated/module.ts";
+import { DrillwrightGeneratedModule, DrillwrightGeneratedSharedModule } from "./generated/tree/module.ts";
 import { DrillwrightWorkspaceManager } from "./library/workspace-manager.ts";
 import { DrillwrightDocumentBuilder } from "./names/document-builder.ts";
 import { DrillwrightIndexManager } from "./names/index-manager.ts";

@@ -1,4 +1,4 @@
-import { isShots } from "../generated/ast.ts";
+import { isShots } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { code } from "./wording.ts";
 

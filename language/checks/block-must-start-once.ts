@@ -1,4 +1,4 @@
-import { isBlockStart } from "../generated/ast.ts";
+import { isBlockStart } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, remove } from "./edits.ts";
 import { quoted } from "./wording.ts";

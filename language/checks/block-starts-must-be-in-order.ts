@@ -1,4 +1,4 @@
-import { isBlockStart, isSessionData } from "../generated/ast.ts";
+import { isBlockStart, isSessionData } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 
 /** Starts of blocks that do not go down the table. */

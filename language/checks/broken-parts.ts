@@ -3,7 +3,7 @@
  * message. Such a part is a block, a declaration, or a plan but for the blocks in it that could be read.
  */
 import type { AstNode, ParseResult } from "langium";
-import { Block, type Document, isBlock, isPlan } from "../generated/ast.ts";
+import { Block, type Document, isBlock, isPlan } from "../generated/tree/ast.ts";
 import { brokenPlaces } from "../syntax/syntax-errors.ts";
 
 export class BrokenParts {

@@ -1,6 +1,6 @@
 /** What a check is. Every other file in this folder that exports `check` is one; its file name is its id. */
 import type { AstNode, CstNode, LangiumDocument } from "langium";
-import type { Document, DrillwrightAstType } from "../generated/ast.ts";
+import type { Document, DrillwrightAstType } from "../generated/tree/ast.ts";
 import type { Names } from "../names/names.ts";
 
 /** A zero-based range of a text, as in the language server protocol. */

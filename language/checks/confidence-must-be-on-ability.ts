@@ -1,4 +1,9 @@
-import { type Confidence, isCountCriterion, isRunCriterion, isStatisticCriterion } from "../generated/ast.ts";
+import {
+  type Confidence,
+  isCountCriterion,
+  isRunCriterion,
+  isStatisticCriterion,
+} from "../generated/tree/ast.ts";
 import { defineCheck, type Fix } from "./check.ts";
 import { cstOf, rangeOf, removeWords, replace } from "./edits.ts";
 import { code } from "./wording.ts";

@@ -1,4 +1,4 @@
-import type { CountCriterion, ShareCriterion } from "../generated/ast.ts";
+import type { CountCriterion, ShareCriterion } from "../generated/tree/ast.ts";
 import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf } from "./edits.ts";

@@ -1,5 +1,5 @@
 import { AstUtils } from "langium";
-import { type Dimension, isDimension } from "../generated/ast.ts";
+import { type Dimension, isDimension } from "../generated/tree/ast.ts";
 import { circles } from "../types/cycles.ts";
 import { defineCheck } from "./check.ts";
 import { code } from "./wording.ts";

@@ -1,4 +1,4 @@
-import { isAbove, isAtMost, isBelow, isBetween, type Metric, type Quantity } from "../generated/ast.ts";
+import { isAbove, isAtMost, isBelow, isBetween, type Metric, type Quantity } from "../generated/tree/ast.ts";
 import { hasSides, knownMetricAt, measureOf, roleOf } from "../types/amounts.ts";
 import { sideWords } from "../types/directions.ts";
 import { defineCheck, type Fix } from "./check.ts";

@@ -9,8 +9,8 @@ import {
   type ValidationOptions,
 } from "langium";
 import type { DrillwrightServices } from "../core-module.ts";
-import type { Document } from "../generated/ast.ts";
 import { CHECKS } from "../generated/checks.ts";
+import type { Document } from "../generated/tree/ast.ts";
 import type { Names } from "../names/names.ts";
 import type { Explanation } from "../syntax/slip.ts";
 import { syntaxErrors } from "../syntax/syntax-errors.ts";

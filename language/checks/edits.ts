@@ -1,6 +1,6 @@
 /** The edits that fixes are made of. */
 import { type AstNode, type CstNode, GrammarUtils, type LangiumDocument } from "langium";
-import type { Document } from "../generated/ast.ts";
+import type { Document } from "../generated/tree/ast.ts";
 import type { TextEdit, TextRange } from "./check.ts";
 
 /** The part of the text that a property of a node was read from. */

@@ -1,5 +1,5 @@
 import { AstUtils } from "langium";
-import { isFormula, isMetric, isMetricOperand, type Metric } from "../generated/ast.ts";
+import { isFormula, isMetric, isMetricOperand, type Metric } from "../generated/tree/ast.ts";
 import { circles } from "../types/cycles.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, remove } from "./edits.ts";

@@ -11,7 +11,7 @@ import {
   isSessionPlayer,
   type Player,
   type SessionPlayer,
-} from "../generated/ast.ts";
+} from "../generated/tree/ast.ts";
 import { type CheckContext, defineCheck, type Fix } from "./check.ts";
 import { insertStatement } from "./edits.ts";
 import { code, quoted } from "./wording.ts";

@@ -1,4 +1,4 @@
-import { isColumn } from "../generated/ast.ts";
+import { isColumn } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, remove } from "./edits.ts";
 

@@ -1,4 +1,4 @@
-import { isAbove, isNegative } from "../generated/ast.ts";
+import { isAbove, isNegative } from "../generated/tree/ast.ts";
 import { roleOf } from "../types/amounts.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, replace } from "./edits.ts";

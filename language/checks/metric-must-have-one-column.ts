@@ -1,4 +1,4 @@
-import { isColumn, isMetricColumn } from "../generated/ast.ts";
+import { isColumn, isMetricColumn } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, remove } from "./edits.ts";
 import { code, quoted } from "./wording.ts";

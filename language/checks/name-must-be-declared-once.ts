@@ -1,5 +1,5 @@
 import type { AstNode, CstNode, LangiumDocument } from "langium";
-import { isBlock, isDirection, isUnitName, type UnitName } from "../generated/ast.ts";
+import { isBlock, isDirection, isUnitName, type UnitName } from "../generated/tree/ast.ts";
 import { nameTableOf } from "../names/name-table.ts";
 import { directionsOf } from "../types/directions.ts";
 import { type CheckContext, defineCheck, type Fix } from "./check.ts";

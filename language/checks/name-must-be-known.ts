@@ -10,7 +10,7 @@ import {
   reflection,
   Source,
   UnitName,
-} from "../generated/ast.ts";
+} from "../generated/tree/ast.ts";
 import { type CheckContext, defineCheck } from "./check.ts";
 import { unknownDirection, unknownUnit } from "./unknown-names/amount.ts";
 import { unknownBlock, unknownDeclaration } from "./unknown-names/declaration.ts";

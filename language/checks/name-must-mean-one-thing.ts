@@ -1,5 +1,5 @@
 import { AstUtils } from "langium";
-import type { Document } from "../generated/ast.ts";
+import type { Document } from "../generated/tree/ast.ts";
 import { NAMED_TYPES, type NamedType } from "../names/name-table.ts";
 import { usePath } from "../names/use-target.ts";
 import { defineCheck } from "./check.ts";

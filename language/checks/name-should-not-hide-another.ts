@@ -1,5 +1,5 @@
 import { AstUtils } from "langium";
-import { type Document, isSession } from "../generated/ast.ts";
+import { type Document, isSession } from "../generated/tree/ast.ts";
 import { isLibraryUri } from "../library/library.ts";
 import { nameTableOf } from "../names/name-table.ts";
 import { usePath } from "../names/use-target.ts";

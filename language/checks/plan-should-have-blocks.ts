@@ -1,4 +1,4 @@
-import { isBlock } from "../generated/ast.ts";
+import { isBlock } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { code } from "./wording.ts";
 

@@ -1,4 +1,4 @@
-import type { Quantity } from "../generated/ast.ts";
+import type { Quantity } from "../generated/tree/ast.ts";
 import { dimensionOfUnit, unitOfQuantity } from "../types/units.ts";
 import { defineCheck } from "./check.ts";
 import { code } from "./wording.ts";

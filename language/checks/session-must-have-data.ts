@@ -1,4 +1,4 @@
-import { isSessionData } from "../generated/ast.ts";
+import { isSessionData } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { code } from "./wording.ts";
 

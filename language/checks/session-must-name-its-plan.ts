@@ -1,4 +1,4 @@
-import { isSessionPlan, Plan } from "../generated/ast.ts";
+import { isSessionPlan, Plan } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { insertStatement } from "./edits.ts";
 import { code, quoted } from "./wording.ts";

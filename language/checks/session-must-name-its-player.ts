@@ -1,4 +1,4 @@
-import { isSessionPlayer, Player } from "../generated/ast.ts";
+import { isSessionPlayer, Player } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { insertStatement } from "./edits.ts";
 import { code, quoted } from "./wording.ts";

@@ -1,4 +1,4 @@
-import { type BinaryExpression, type Expression, isBinaryExpression } from "../generated/ast.ts";
+import { type BinaryExpression, type Expression, isBinaryExpression } from "../generated/tree/ast.ts";
 import {
   combine,
   type DimensionVector,

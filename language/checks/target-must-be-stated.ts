@@ -1,5 +1,5 @@
 import { AstUtils } from "langium";
-import { isBlock, isTarget } from "../generated/ast.ts";
+import { isBlock, isTarget } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { code } from "./wording.ts";
 

@@ -1,4 +1,4 @@
-import { isSuccess } from "../generated/ast.ts";
+import { isSuccess } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { code } from "./wording.ts";
 

@@ -1,5 +1,5 @@
 import { GrammarUtils } from "langium";
-import { isShownIn } from "../generated/ast.ts";
+import { isShownIn } from "../generated/tree/ast.ts";
 import { measureAt } from "../types/amounts.ts";
 import { isPlainNumber } from "../types/dimensions.ts";
 import { unitSymbols } from "../types/units.ts";

@@ -1,4 +1,4 @@
-import { isShownIn } from "../generated/ast.ts";
+import { isShownIn } from "../generated/tree/ast.ts";
 import { measureAt, unitFits } from "../types/amounts.ts";
 import { isPlainNumber } from "../types/dimensions.ts";
 import { dimensionOfUnit, unitSymbols } from "../types/units.ts";

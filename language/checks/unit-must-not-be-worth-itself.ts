@@ -1,5 +1,5 @@
 import { AstUtils } from "langium";
-import { isDimension, type Unit } from "../generated/ast.ts";
+import { isDimension, type Unit } from "../generated/tree/ast.ts";
 import { circles } from "../types/cycles.ts";
 import { defineCheck } from "./check.ts";
 import { code } from "./wording.ts";

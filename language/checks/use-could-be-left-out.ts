@@ -1,5 +1,5 @@
 import { AstUtils, type LangiumDocument } from "langium";
-import { type Document, isClub, isDimension, isMetric, isSession, isSource } from "../generated/ast.ts";
+import { type Document, isClub, isDimension, isMetric, isSession, isSource } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, remove } from "./edits.ts";
 

@@ -1,4 +1,4 @@
-import { isWithin } from "../generated/ast.ts";
+import { isWithin } from "../generated/tree/ast.ts";
 import { roleOf } from "../types/amounts.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf, removeWords } from "./edits.ts";

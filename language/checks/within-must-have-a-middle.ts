@@ -1,4 +1,4 @@
-import { isStatisticCriterion } from "../generated/ast.ts";
+import { isStatisticCriterion } from "../generated/tree/ast.ts";
 import { hasSides, knownMetricAt } from "../types/amounts.ts";
 import { defineCheck, type Fix } from "./check.ts";
 import { insertBefore, rangeOf, replace } from "./edits.ts";

@@ -1,6 +1,6 @@
 /** Criteria: from the tree to the model. The table does not compile until every kind of the grammar is in it. */
 import type { Criterion as Model } from "../../shared/plan-model.ts";
-import type { Criterion } from "../generated/ast.ts";
+import type { Criterion } from "../generated/tree/ast.ts";
 import { lowerCount } from "./count/lower.ts";
 import { lowerRun } from "./run/lower.ts";
 import { lowerShare } from "./share/lower.ts";

@@ -2,7 +2,7 @@
 import { type AstNode, AstUtils, GrammarAST, type LangiumDocument } from "langium";
 import type { CompletionProvider, CompletionProviderOptions, FuzzyMatcher } from "langium/lsp";
 import { type CompletionItem, CompletionList, type CompletionParams } from "vscode-languageserver";
-import { type Document, SessionData, Use } from "../generated/ast.ts";
+import { type Document, SessionData, Use } from "../generated/tree/ast.ts";
 import { type Expectation, Expectations } from "./completion/expectations.ts";
 import { FileOffers } from "./completion/files.ts";
 import { NameOffers } from "./completion/names.ts";

@@ -2,7 +2,7 @@
 import { AstUtils, type CstNode, GrammarUtils, type LangiumDocument } from "langium";
 import { DefaultDefinitionProvider } from "langium/lsp";
 import type { DefinitionParams, LocationLink } from "vscode-languageserver";
-import { type Document, isUse } from "../generated/ast.ts";
+import { type Document, isUse } from "../generated/tree/ast.ts";
 import type { Names } from "../names/names.ts";
 import type { DrillwrightEditorServices } from "./editor-module.ts";
 

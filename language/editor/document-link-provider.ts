@@ -3,7 +3,13 @@ import { AstUtils, type LangiumDocument, type URI, UriUtils } from "langium";
 import type { DocumentLinkProvider } from "langium/lsp";
 import type { DocumentLink, Range } from "vscode-languageserver";
 import { cstOf } from "../checks/edits.ts";
-import { type Document, isSession, isSessionData, type SessionData, type Use } from "../generated/ast.ts";
+import {
+  type Document,
+  isSession,
+  isSessionData,
+  type SessionData,
+  type Use,
+} from "../generated/tree/ast.ts";
 import type { Names } from "../names/names.ts";
 import type { DrillwrightEditorServices } from "./editor-module.ts";
 

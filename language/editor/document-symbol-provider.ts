@@ -14,7 +14,7 @@ import {
   isShots,
   isSuccess,
   type Unit,
-} from "../generated/ast.ts";
+} from "../generated/tree/ast.ts";
 import { textOf } from "../lowering/place.ts";
 import type { DrillwrightEditorServices } from "./editor-module.ts";
 

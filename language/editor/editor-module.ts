@@ -10,7 +10,7 @@ import {
   type PartialLangiumSharedServices,
 } from "langium/lsp";
 import { type DrillwrightAddedServices, drillwrightModule, drillwrightSharedModule } from "../core-module.ts";
-import { DrillwrightGeneratedModule, DrillwrightGeneratedSharedModule } from "../generated/module.ts";
+import { DrillwrightGeneratedModule, DrillwrightGeneratedSharedModule } from "../generated/tree/module.ts";
 import { DrillwrightCodeActionProvider } from "./code-action-provider.ts";
 import { LateCompletionParser } from "./completion/late-completion-parser.ts";
 import { DrillwrightCompletionProvider } from "./completion-provider.ts";

@@ -2,7 +2,7 @@
 import type { LangiumDocument } from "langium";
 import type { FoldingRangeProvider } from "langium/lsp";
 import { type FoldingRange, FoldingRangeKind } from "vscode-languageserver";
-import type { Document } from "../generated/ast.ts";
+import type { Document } from "../generated/tree/ast.ts";
 import { textParts } from "./text-parts.ts";
 
 export class DrillwrightFoldingRangeProvider implements FoldingRangeProvider {

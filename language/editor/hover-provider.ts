@@ -10,7 +10,7 @@ import {
 } from "langium";
 import type { HoverProvider } from "langium/lsp";
 import type { Hover, HoverParams } from "vscode-languageserver";
-import { type Document, isCriterion, isUse } from "../generated/ast.ts";
+import { type Document, isCriterion, isUse } from "../generated/tree/ast.ts";
 import type { Names } from "../names/names.ts";
 import { describeCriterion } from "./descriptions/criterion.ts";
 import { describe } from "./descriptions/describe.ts";

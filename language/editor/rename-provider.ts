@@ -24,7 +24,7 @@ import {
   TextEdit,
   type WorkspaceEdit,
 } from "vscode-languageserver";
-import { Block, type Document, isBlock, isDirection, isMetric, isPlan } from "../generated/ast.ts";
+import { Block, type Document, isBlock, isDirection, isMetric, isPlan } from "../generated/tree/ast.ts";
 import { isLibraryUri } from "../library/library.ts";
 import { NAMED_TYPES, type NamedType } from "../names/name-table.ts";
 import type { Names } from "../names/names.ts";

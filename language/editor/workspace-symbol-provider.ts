@@ -2,7 +2,7 @@
 import type { AstNodeDescription } from "langium";
 import { DefaultWorkspaceSymbolProvider } from "langium/lsp";
 import type { WorkspaceSymbol } from "vscode-languageserver";
-import { UnitName } from "../generated/ast.ts";
+import { UnitName } from "../generated/tree/ast.ts";
 
 export class DrillwrightWorkspaceSymbolProvider extends DefaultWorkspaceSymbolProvider {
   /** Units are left out: nobody looks for `m`, and each has a handful of spellings. */

@@ -5,7 +5,7 @@ import type {
   Condition as ConditionModel,
   Subject as SubjectModel,
 } from "../../shared/plan-model.ts";
-import type { Condition, Quantity, Range, Subject } from "../generated/ast.ts";
+import type { Condition, Quantity, Range, Subject } from "../generated/tree/ast.ts";
 import { directionModel } from "../types/directions.ts";
 import { unitOfQuantity } from "../types/units.ts";
 import { resolved } from "./unresolved.ts";

@@ -18,7 +18,7 @@ import {
   isSource,
   Metric,
   type Session,
-} from "../generated/ast.ts";
+} from "../generated/tree/ast.ts";
 import type { FileName } from "./place.ts";
 import { lowerPlan } from "./plan.ts";
 import { lowerPlayer, lowerSession, lowerSource, planOf, playerOf, sourcesOf } from "./session.ts";

@@ -27,7 +27,7 @@ import {
   type Plan,
   type Requirement,
   type Target,
-} from "../generated/ast.ts";
+} from "../generated/tree/ast.ts";
 import { lowerCondition, lowerQuantity } from "./amounts.ts";
 import { type FileName, placeOf, textOf } from "./place.ts";
 import { resolved } from "./unresolved.ts";

@@ -24,7 +24,7 @@ import {
   type Player,
   type Session,
   type Source,
-} from "../generated/ast.ts";
+} from "../generated/tree/ast.ts";
 import { directionModel } from "../types/directions.ts";
 import { shownIn, unitModel } from "../types/units.ts";
 import { type FileName, placeOf } from "./place.ts";

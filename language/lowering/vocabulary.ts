@@ -13,7 +13,7 @@ import {
   isMetricOperand,
   isPlausible,
   type Metric,
-} from "../generated/ast.ts";
+} from "../generated/tree/ast.ts";
 import { directionModel, directionsOf } from "../types/directions.ts";
 import { shownIn } from "../types/units.ts";
 import { lowerQuantity } from "./amounts.ts";

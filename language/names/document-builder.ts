@@ -1,6 +1,6 @@
 /** Rebuilds only what a change can touch. */
 import { DefaultDocumentBuilder, type LangiumDocument, type LangiumSharedCoreServices } from "langium";
-import type { Document } from "../generated/ast.ts";
+import type { Document } from "../generated/tree/ast.ts";
 import { Names } from "./names.ts";
 
 /**

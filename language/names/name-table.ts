@@ -11,7 +11,7 @@ import {
   Session,
   Source,
   UnitName,
-} from "../generated/ast.ts";
+} from "../generated/tree/ast.ts";
 
 /** The types of declaration that other places refer to by name. */
 export const NAMED_TYPES = [

@@ -1,6 +1,6 @@
 /** What a name means in a file: its own declarations, those of the files it uses, and the built-in library. */
 import type { LangiumDocument, LangiumDocuments, LangiumSharedCoreServices, URI } from "langium";
-import type { Document, Use } from "../generated/ast.ts";
+import type { Document, Use } from "../generated/tree/ast.ts";
 import { isLibraryUri } from "../library/library.ts";
 import { type NamedNode, type NamedType, nameTableOf } from "./name-table.ts";
 import { useTarget } from "./use-target.ts";

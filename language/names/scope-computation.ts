@@ -8,7 +8,7 @@ import {
   type ScopeComputation,
 } from "langium";
 import type { DrillwrightServices } from "../core-module.ts";
-import type { Document } from "../generated/ast.ts";
+import type { Document } from "../generated/tree/ast.ts";
 import { describe } from "./description.ts";
 import { nameTableOf } from "./name-table.ts";
 

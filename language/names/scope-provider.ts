@@ -12,7 +12,7 @@ import {
   stream,
 } from "langium";
 import type { DrillwrightServices } from "../core-module.ts";
-import { Block, Direction, type Document, isBlock, isSession, isSessionPlan } from "../generated/ast.ts";
+import { Block, Direction, type Document, isBlock, isSession, isSessionPlan } from "../generated/tree/ast.ts";
 import { directionsOf, metricAt } from "../types/directions.ts";
 import { describe } from "./description.ts";
 import type { NamedType } from "./name-table.ts";

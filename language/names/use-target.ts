@@ -1,6 +1,6 @@
 /** Which file a `use` statement names. */
 import { type URI, UriUtils } from "langium";
-import type { Use } from "../generated/ast.ts";
+import type { Use } from "../generated/tree/ast.ts";
 
 export const FILE_ENDING = ".drill";
 

@@ -11,7 +11,7 @@ import {
   type Quantity,
   type ShownIn,
   type UnitName,
-} from "../generated/ast.ts";
+} from "../generated/tree/ast.ts";
 import { type DimensionVector, isPlainNumber, sameDimension, vectorOf } from "./dimensions.ts";
 import { directionsOf, metricAt } from "./directions.ts";
 import { dimensionOfUnit, shownIn, TIME, unitSymbols } from "./units.ts";

@@ -6,7 +6,7 @@ import {
   isBinaryExpression,
   isMetricOperand,
   type Quantity,
-} from "../generated/ast.ts";
+} from "../generated/tree/ast.ts";
 import { dimensionOfUnit } from "./units.ts";
 
 /** Exponents of the base dimensions; those with exponent 0 are left out. A plain number has none at all. */

@@ -11,7 +11,7 @@ import {
   isShotTest,
   isStatisticCriterion,
   type Metric,
-} from "../generated/ast.ts";
+} from "../generated/tree/ast.ts";
 
 /** The declarations of a metric's direction words; empty for a metric without sides. */
 export function directionsOf(metric: Metric): Direction[] {

@@ -1,6 +1,6 @@
 /** How many shots the block around a part of the text asks for. */
 import { type AstNode, AstUtils } from "langium";
-import { type Block, isBlock, isShots } from "../generated/ast.ts";
+import { type Block, isBlock, isShots } from "../generated/tree/ast.ts";
 
 export interface AskedShots {
   readonly block: Block;

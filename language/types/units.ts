@@ -1,7 +1,7 @@
 /** What a unit is worth in SI, and which dimension it belongs to. */
 import type { Unit as UnitModel } from "../../shared/plan-model.ts";
-import type { Dimension, Metric, Quantity, Unit, UnitName } from "../generated/ast.ts";
-import { isShownIn } from "../generated/ast.ts";
+import type { Dimension, Metric, Quantity, Unit, UnitName } from "../generated/tree/ast.ts";
+import { isShownIn } from "../generated/tree/ast.ts";
 
 /** The unit one, which is not written. */
 export const ONE: UnitModel = { symbol: "", factor: 1 };

@@ -1,5 +1,5 @@
 /** Which sessions of a project are meant. */
-import { isSession, isSessionPlan, type Session } from "../../language/generated/ast.ts";
+import { isSession, isSessionPlan, type Session } from "../../language/generated/tree/ast.ts";
 import type { Project, ProjectFile } from "../node/load-project.ts";
 import { UsageError } from "./command.ts";
 import { didYouMean } from "./parse-arguments.ts";

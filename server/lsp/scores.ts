@@ -11,7 +11,7 @@ import {
   isSessionPlayer,
   type Plan,
   type Session,
-} from "../../language/generated/ast.ts";
+} from "../../language/generated/tree/ast.ts";
 import { Lowering } from "../../language/lowering/document.ts";
 import { placeOf } from "../../language/lowering/place.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";

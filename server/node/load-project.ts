@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { EmptyFileSystem, type LangiumDocument, URI } from "langium";
 import type { DiagnosticData } from "../../language/checks/document-validator.ts";
 import { createCoreServices, type DrillwrightServices } from "../../language/core-module.ts";
-import type { Document } from "../../language/generated/ast.ts";
+import type { Document } from "../../language/generated/tree/ast.ts";
 import { Lowering } from "../../language/lowering/document.ts";
 import type { Finding, FindingSeverity } from "../report/check-report.ts";
 import { PathError } from "./path-error.ts";

@@ -16,7 +16,7 @@ import { LIBRARY_FILES } from "../../language/generated/library.ts";
 import {
   DrillwrightGeneratedModule,
   DrillwrightGeneratedSharedModule,
-} from "../../language/generated/module.ts";
+} from "../../language/generated/tree/module.ts";
 
 class GlobalNames extends DefaultScopeComputation {
   override collectExportedSymbolsForNode(parent: AstNode, document: LangiumDocument) {

@@ -3,7 +3,7 @@ import { EmptyFileSystem, type LangiumDocument, URI } from "langium";
 import type { TextEdit, TextRange } from "../../language/checks/check.ts";
 import type { DiagnosticData } from "../../language/checks/document-validator.ts";
 import { createCoreServices, type DrillwrightServices } from "../../language/core-module.ts";
-import type { Document } from "../../language/generated/ast.ts";
+import type { Document } from "../../language/generated/tree/ast.ts";
 
 /** A finding as an editor gets it. */
 export interface Found {

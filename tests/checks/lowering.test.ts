@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Check } from "../../language/checks/check.ts";
-import { isSession } from "../../language/generated/ast.ts";
 import { CHECKS } from "../../language/generated/checks.ts";
+import { isSession } from "../../language/generated/tree/ast.ts";
 import { Lowering } from "../../language/lowering/document.ts";
 import { PlanModel } from "../../shared/plan-model.ts";
 import { services, withChecked } from "./checked-files.ts";

@@ -12,7 +12,7 @@ import {
   isUnitName,
   type Metric,
   type UnitName,
-} from "../../language/generated/ast.ts";
+} from "../../language/generated/tree/ast.ts";
 import { metricAt } from "../../language/types/directions.ts";
 import { openEditor, type TestEditor } from "../support/editor.ts";
 import { SAMPLE } from "../support/sample.ts";

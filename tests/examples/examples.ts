@@ -5,7 +5,7 @@ import { posix } from "node:path";
 import { type LangiumDocument, URI } from "langium";
 import { NodeFileSystem } from "langium/node";
 import { createCoreServices } from "../../language/core-module.ts";
-import { type Document, isSession } from "../../language/generated/ast.ts";
+import { type Document, isSession } from "../../language/generated/tree/ast.ts";
 import { Lowering } from "../../language/lowering/document.ts";
 import { runSession } from "../../server/scoring/run-session.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";

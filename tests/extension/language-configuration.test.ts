@@ -1,8 +1,8 @@
 /** What the editor does with keys and words before the server has said a word. */
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { DrillwrightTerminals } from "../../language/generated/ast.ts";
 import { LIBRARY_FILES } from "../../language/generated/library.ts";
+import { DrillwrightTerminals } from "../../language/generated/tree/ast.ts";
 
 const configuration = JSON.parse(
   readFileSync(new URL("../../extension/language-configuration.json", import.meta.url), "utf8"),

@@ -1,7 +1,7 @@
 /** What editors and their users expect of a manifest. */
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
-import { DrillwrightLanguageMetaData } from "../../language/generated/module.ts";
+import { DrillwrightLanguageMetaData } from "../../language/generated/tree/module.ts";
 import { LIBRARY_SCHEME } from "../../language/library/library.ts";
 import { COMMANDS, type Command } from "../../shared/commands.ts";
 

@@ -1,6 +1,6 @@
 /** The colouring grammar, which editors use until the server answers and wherever there is none. */
 import { expect, test } from "vitest";
-import { DrillwrightTerminals } from "../../language/generated/ast.ts";
+import { DrillwrightTerminals } from "../../language/generated/tree/ast.ts";
 import { grammarWords } from "../support/grammar-words.ts";
 
 const { declarations, statements, choices, phrases, units, all } = grammarWords();

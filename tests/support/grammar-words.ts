@@ -2,7 +2,7 @@
  * The words of the language by the part they play, as read from the grammar: nobody lists them a second time.
  */
 import { AstUtils, GrammarAST } from "langium";
-import { DrillwrightGrammar } from "../../language/generated/grammar.ts";
+import { DrillwrightGrammar } from "../../language/generated/tree/grammar.ts";
 
 export interface GrammarWords {
   /** Words that begin something with a name, and the terminal of the name: `plan` and STRING. */

@@ -9,7 +9,7 @@ import {
   isPlayerStatement,
   isSessionStatement,
   isSourceStatement,
-} from "../../language/generated/ast.ts";
+} from "../../language/generated/tree/ast.ts";
 import { syntaxErrors } from "../../language/syntax/syntax-errors.ts";
 import { check, services } from "../checks/checked-files.ts";
 

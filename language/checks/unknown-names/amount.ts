@@ -7,7 +7,7 @@ import {
   isUnit,
   type Quantity,
   UnitName,
-} from "../../generated/ast.ts";
+} from "../../generated/tree/ast.ts";
 import { nearest } from "../../syntax/nearest.ts";
 import { hasSides, knownMetricAt, roleOf, unitToWrite } from "../../types/amounts.ts";
 import { directionsOf, metricAt } from "../../types/directions.ts";

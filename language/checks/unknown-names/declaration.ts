@@ -1,6 +1,6 @@
 /** What is said of the name of a declaration, or of a block, that is not known. */
 import { AstUtils } from "langium";
-import { isBlock, isClub, isSession, isSessionPlan } from "../../generated/ast.ts";
+import { isBlock, isClub, isSession, isSessionPlan } from "../../generated/tree/ast.ts";
 import type { NamedType } from "../../names/name-table.ts";
 import { usePath } from "../../names/use-target.ts";
 import { nearest } from "../../syntax/nearest.ts";

@@ -1,6 +1,6 @@
 /** A name that means nothing where it stands. */
 import type { AstNode, CstNode, LangiumDocument } from "langium";
-import { Club, Dimension, type Document, Metric, UnitName } from "../../generated/ast.ts";
+import { Club, Dimension, type Document, Metric, UnitName } from "../../generated/tree/ast.ts";
 import type { NamedType } from "../../names/name-table.ts";
 import type { Names } from "../../names/names.ts";
 import { dimensionOfUnit } from "../../types/units.ts";

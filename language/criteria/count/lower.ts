@@ -1,5 +1,5 @@
 import type { CountCriterion as Model } from "../../../shared/plan-model.ts";
-import type { CountCriterion } from "../../generated/ast.ts";
+import type { CountCriterion } from "../../generated/tree/ast.ts";
 import { lowerSubject } from "../../lowering/amounts.ts";
 import type { Common } from "../lower.ts";
 

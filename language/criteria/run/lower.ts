@@ -1,5 +1,5 @@
 import type { RunCriterion as Model } from "../../../shared/plan-model.ts";
-import type { RunCriterion } from "../../generated/ast.ts";
+import type { RunCriterion } from "../../generated/tree/ast.ts";
 import { lowerSubject } from "../../lowering/amounts.ts";
 import type { Common } from "../lower.ts";
 

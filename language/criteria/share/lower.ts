@@ -1,5 +1,5 @@
 import type { ShareCriterion as Model } from "../../../shared/plan-model.ts";
-import type { ShareCriterion } from "../../generated/ast.ts";
+import type { ShareCriterion } from "../../generated/tree/ast.ts";
 import { lowerSubject } from "../../lowering/amounts.ts";
 import type { Common } from "../lower.ts";
 

@@ -1,5 +1,5 @@
 import type { StatisticCriterion as Model } from "../../../shared/plan-model.ts";
-import type { StatisticCriterion } from "../../generated/ast.ts";
+import type { StatisticCriterion } from "../../generated/tree/ast.ts";
 import { lowerRange } from "../../lowering/amounts.ts";
 import { resolved } from "../../lowering/unresolved.ts";
 import type { Common } from "../lower.ts";

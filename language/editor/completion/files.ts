@@ -1,7 +1,7 @@
 /** The files that a path can name. */
 import { type FileSystemProvider, type LangiumDocument, type LangiumDocuments, UriUtils } from "langium";
 import { type CompletionItem, CompletionItemKind } from "vscode-languageserver";
-import type { Document } from "../../generated/ast.ts";
+import type { Document } from "../../generated/tree/ast.ts";
 import { isLibraryUri } from "../../library/library.ts";
 import type { Names } from "../../names/names.ts";
 import { FILE_ENDING, usePath } from "../../names/use-target.ts";

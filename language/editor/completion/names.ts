@@ -24,7 +24,7 @@ import {
   type Metric,
   type Unit,
   UnitName,
-} from "../../generated/ast.ts";
+} from "../../generated/tree/ast.ts";
 import { isLibraryUri } from "../../library/library.ts";
 import type { NamedType } from "../../names/name-table.ts";
 import type { Names } from "../../names/names.ts";

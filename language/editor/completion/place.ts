@@ -1,7 +1,7 @@
 /** Where something is to be offered. */
 import type { LangiumDocument } from "langium";
 import type { CompletionItem, InsertReplaceEdit, TextEdit } from "vscode-languageserver";
-import type { Document } from "../../generated/ast.ts";
+import type { Document } from "../../generated/tree/ast.ts";
 import { escapedText, quoted } from "../words.ts";
 import type { Expectation } from "./expectations.ts";
 import type { Token } from "./typing.ts";

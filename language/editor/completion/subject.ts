@@ -1,6 +1,6 @@
 /** What the statement at the cursor speaks of, read from its words, since its tree is not finished yet. */
 import type { Lexer } from "langium";
-import { Dimension, isDimension, isMetric, Metric } from "../../generated/ast.ts";
+import { Dimension, isDimension, isMetric, Metric } from "../../generated/tree/ast.ts";
 import type { NamedNode, NamedType } from "../../names/name-table.ts";
 import type { Names } from "../../names/names.ts";
 import { TIME } from "../../types/units.ts";

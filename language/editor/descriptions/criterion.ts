@@ -9,7 +9,7 @@ import {
   isRequirement,
   isShots,
   isTarget,
-} from "../../generated/ast.ts";
+} from "../../generated/tree/ast.ts";
 import { placeOf } from "../../lowering/place.ts";
 import { code, inWords, paragraphs, written } from "./markdown.ts";
 

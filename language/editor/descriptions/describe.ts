@@ -1,6 +1,6 @@
 /** What a declaration is, in Markdown. A type of declaration that is missing here does not compile. */
 import type { AstNode } from "langium";
-import type { Block, Declaration, Direction, UnitName } from "../../generated/ast.ts";
+import type { Block, Declaration, Direction, UnitName } from "../../generated/tree/ast.ts";
 import { documented } from "./markdown.ts";
 import { describeBlock, describePlan, describePlayer, describeSession, describeSource } from "./practice.ts";
 import {

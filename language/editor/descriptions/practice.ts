@@ -26,7 +26,7 @@ import {
   type Player,
   type Session,
   type Source,
-} from "../../generated/ast.ts";
+} from "../../generated/tree/ast.ts";
 import { quoted } from "../words.ts";
 import { code, declared, inWords, list, paragraphs, plain, written } from "./markdown.ts";
 

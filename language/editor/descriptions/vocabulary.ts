@@ -14,7 +14,7 @@ import {
   isShownIn,
   type Metric,
   type UnitName,
-} from "../../generated/ast.ts";
+} from "../../generated/tree/ast.ts";
 import { directionsOf } from "../../types/directions.ts";
 import { dimensionOfUnit, factorOf, primarySymbol } from "../../types/units.ts";
 import { code, declared, inWords, list, paragraphs, written } from "./markdown.ts";
