@@ -67,6 +67,9 @@ export function defineCheck<Type extends keyof DrillwrightAstType>(check: Check<
   return check;
 }
 
+/** `code` of the diagnostics about ourselves: a check that failed where it should have answered. */
+export const FAULT_CODE = "fault";
+
 export type Severity = "error" | "warning" | "hint";
 
 /** The id says how much weight a check has: `…-must-…` an error, `…-should-…` a warning, `…-could-…` a hint. */

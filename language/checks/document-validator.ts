@@ -18,6 +18,7 @@ import { BrokenParts } from "./broken-parts.ts";
 import {
   type Check,
   type CheckContext,
+  FAULT_CODE,
   type Finding,
   type Fix,
   type Severity,
@@ -34,9 +35,6 @@ export const MISTAKE_SOURCE = "drillwright";
 
 /** `code` of the diagnostics of parser and lexer. */
 export const SYNTAX_CODE = "syntax";
-
-/** `code` of the diagnostics about ourselves: a check that failed where it should have answered. */
-export const FAULT_CODE = "fault";
 
 /** More than this helps nobody, and floods an editor when a file is no plan at all. */
 const MOST_DIAGNOSTICS = 200;

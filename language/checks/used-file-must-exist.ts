@@ -1,6 +1,6 @@
 import { UriUtils } from "langium";
+import { nearest } from "../../shared/nearest.ts";
 import { FILE_ENDING, usePath, useTarget } from "../names/use-target.ts";
-import { nearest } from "../syntax/nearest.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf, replace } from "./edits.ts";
 import { quoted } from "./wording.ts";

@@ -1,6 +1,6 @@
 /** From the words on the command line to a command, its operands and its options. */
 import { parseArgs } from "node:util";
-import { nearest } from "../import/nearest.ts";
+import { nearest } from "../../shared/nearest.ts";
 import { type Command, type Option, type Options, UsageError, type Values } from "./command.ts";
 
 /** What every command understands. */
@@ -80,7 +80,7 @@ export function checkOperands(
 
 /** `Did you mean x?` with a space in front; nothing where no candidate is close. */
 export function didYouMean(name: string, candidates: Iterable<string>, prefix = ""): string {
-  const candidate = nearest(name, candidates);
+  const candidate = nearest(name, candidates)[0];
   return candidate === undefined ? "" : ` Did you mean ${prefix}${candidate}?`;
 }
 

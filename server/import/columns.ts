@@ -1,8 +1,9 @@
 /** Where the columns that a source speaks of stand in a table. */
+
+import { nearest } from "../../shared/nearest.ts";
 import type { Column, ScoringInput, Source } from "../../shared/plan-model.ts";
 import { list, quote, type Report } from "./finding.ts";
 import type { Header } from "./header.ts";
-import { nearest } from "./nearest.ts";
 
 type Content<Kind> = Extract<Column["content"], { kind: Kind }>;
 
@@ -78,7 +79,7 @@ function placeOf(
 ): { index: number; header: string } | undefined {
   const [index, second] = header.find(name);
   if (index === undefined) {
-    const meant = nearest(name, header.names) ?? longer(name, header.names);
+    const meant = nearest(name, header.names)[0] ?? longer(name, header.names);
     const advice = `${meant === undefined ? "" : `Did you mean ${quote(meant)}? `}It has ${list(header.names)}.`;
     report({
       code: "column-missing",

@@ -1,7 +1,8 @@
 /** Names of clubs and blocks that nobody knows. */
+
+import { nearest } from "../../shared/nearest.ts";
 import type { ScoringInput, Source } from "../../shared/plan-model.ts";
 import { list, plural, quote, type Report } from "./finding.ts";
-import { nearest } from "./nearest.ts";
 
 /** A text that is not known, and where it was met. */
 export interface UnknownText {
@@ -41,7 +42,7 @@ export function unknownClub(found: UnknownText, source: Source, { clubs }: Scori
   const names = new Map(
     clubs.flatMap((club) => [club.name, ...club.spellings].map((text) => [text, club.name] as const)),
   );
-  const meant = names.get(nearest(found.text, names.keys()) ?? "");
+  const meant = names.get(nearest(found.text, names.keys())[0] ?? "");
   const club = meant ?? clubs[0]?.name ?? "…";
   return `${where(found)} is no club that is known${didYouMean(meant)} Say which it is in source ${quote(source.name)}: \`column ${quote(found.column)} is club where ${quote(found.text)} is ${club}\`.`;
 }
@@ -49,7 +50,7 @@ export function unknownClub(found: UnknownText, source: Source, { clubs }: Scori
 /** What to say about a text that is none of the plan's blocks. */
 export function unknownBlock(found: UnknownText, { plan }: ScoringInput): string {
   const names = plan.blocks.map((block) => block.name);
-  return `${where(found)} is no block of plan ${quote(plan.name)}${didYouMean(nearest(found.text, names))} It has ${list(names)}.`;
+  return `${where(found)} is no block of plan ${quote(plan.name)}${didYouMean(nearest(found.text, names)[0])} It has ${list(names)}.`;
 }
 
 function where({ text, column, count, firstLine }: UnknownText): string {

@@ -1,7 +1,8 @@
 /** A check that throws is a fault of ours, and takes no other finding with it. */
 import { expect, test } from "vitest";
 import type { Check } from "../../language/checks/check.ts";
-import { DrillwrightDocumentValidator, FAULT_CODE } from "../../language/checks/document-validator.ts";
+import { FAULT_CODE } from "../../language/checks/check.ts";
+import { DrillwrightDocumentValidator } from "../../language/checks/document-validator.ts";
 import { CHECKS } from "../../language/generated/checks.ts";
 import { services, withChecked } from "./checked-files.ts";
 

@@ -1,6 +1,7 @@
 /** `drillwright check`. */
 import { join } from "node:path";
 import { describe, expect, test } from "vitest";
+import { exitCode } from "../../server/cli/commands/check.ts";
 import { drillwright, type Files, folderWith } from "./command-line.ts";
 import { LIBRARY, PLAN, practice } from "./practice.ts";
 
@@ -171,4 +172,11 @@ describe("for machines", () => {
   test("--fail-on never answers 0, whatever is found", async () => {
     expect((await drillwright({ "a.drill": WRONG }, ["check", "--fail-on", "never"])).code).toBe(0);
   });
+});
+
+test("a check that failed is told as our fault, whatever was asked for", () => {
+  const range = { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } };
+  const fault = { file: "a.drill", range, severity: "hint", code: "fault", message: "", fixes: [] } as const;
+  expect(exitCode([fault], "never")).toBe(70);
+  expect(exitCode([{ ...fault, code: "other" }], "never")).toBe(0);
 });

@@ -3,7 +3,7 @@ import { fileURLToPath } from "node:url";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Check, TextRange } from "../../language/checks/check.ts";
-import { FAULT_CODE } from "../../language/checks/document-validator.ts";
+import { FAULT_CODE } from "../../language/checks/check.ts";
 import { CHECKS } from "../../language/generated/checks.ts";
 import { LONGEST_TEXT } from "../../language/syntax/guarded-parser.ts";
 import { check } from "../checks/checked-files.ts";

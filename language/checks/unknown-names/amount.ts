@@ -1,5 +1,6 @@
 /** What is said of a unit or a direction word that is not known. */
 import { GrammarUtils } from "langium";
+import { nearest } from "../../../shared/nearest.ts";
 import {
   type Dimension,
   isMetricColumn,
@@ -8,7 +9,6 @@ import {
   type Quantity,
   UnitName,
 } from "../../generated/tree/ast.ts";
-import { nearest } from "../../syntax/nearest.ts";
 import { hasSides, knownMetricAt, roleOf, unitToWrite } from "../../types/amounts.ts";
 import { directionsOf, metricAt } from "../../types/directions.ts";
 import { dimensionOfUnit, TIME, unitSymbols } from "../../types/units.ts";

@@ -1,9 +1,9 @@
 /** What is said of the name of a declaration, or of a block, that is not known. */
 import { AstUtils } from "langium";
+import { nearest } from "../../../shared/nearest.ts";
 import { isBlock, isClub, isSession, isSessionPlan } from "../../generated/tree/ast.ts";
 import type { NamedType } from "../../names/name-table.ts";
 import { usePath } from "../../names/use-target.ts";
-import { nearest } from "../../syntax/nearest.ts";
 import type { Fix } from "../check.ts";
 import { insertUse } from "../edits.ts";
 import { code, listed, quoted } from "../wording.ts";

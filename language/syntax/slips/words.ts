@@ -1,5 +1,5 @@
 /** Words that are misspelt, stand in the wrong place, or have quotation marks where none belong. */
-import { nearest } from "../nearest.ts";
+import { nearest } from "../../../shared/nearest.ts";
 import type { Explanation, Misfit, Recogniser } from "../slip.ts";
 import { excerpt, lastOfLine, nameOf, rangeOf, shown, startsLine, type Token, touch } from "../tokens.ts";
 

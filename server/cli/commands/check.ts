@@ -1,3 +1,4 @@
+import { FAULT_CODE } from "../../../language/checks/check.ts";
 import { EXIT_CODES, type ExitCode } from "../../../shared/exit-codes.ts";
 import type { CheckReport, Finding } from "../../report/check-report.ts";
 import { defineCommand } from "../command.ts";
@@ -59,7 +60,9 @@ export const check = defineCommand({
   },
 });
 
-function exitCode(findings: readonly Finding[], failOn: "error" | "warning" | "never"): ExitCode {
+/** What `check` answers for these findings. Our own fault goes before everything else. */
+export function exitCode(findings: readonly Finding[], failOn: "error" | "warning" | "never"): ExitCode {
+  if (findings.some(({ code }) => code === FAULT_CODE)) return EXIT_CODES.fault.code;
   const has = (severity: Finding["severity"]) => findings.some((finding) => finding.severity === severity);
   if (failOn === "never") return EXIT_CODES.ok.code;
   if (has("error")) return EXIT_CODES.planErrors.code;

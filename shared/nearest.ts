@@ -8,11 +8,11 @@ function mostChanges(length: number): number {
 }
 
 /**
- * The candidates that differ from `name` by a slip, case aside: the nearest, and all that are as near, in their order.
+ * The candidates that differ from `name` by a slip, case and surrounding space aside: the nearest, and all that are as near, in their order.
  * Cost: candidates times the square of a name's length.
  */
 export function nearest(name: string, candidates: Iterable<string>): string[] {
-  const wanted = name.toLowerCase();
+  const wanted = name.trim().toLowerCase();
   const most = Math.min(mostChanges(wanted.length), wanted.length - 1);
   const near: { readonly candidate: string; readonly changes: number }[] = [];
   for (const candidate of new Set(candidates)) {

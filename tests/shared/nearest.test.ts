@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { nearest } from "../../server/import/nearest.ts";
+import { nearest } from "../../shared/nearest.ts";
 
 test.each([
   ["Cary", ["Side", "Carry"], "Carry"],
@@ -8,7 +8,7 @@ test.each([
   ["Sid", ["Sida", "Sidb"], "Sida"],
   ["7j", ["driver", "7i"], "7i"],
 ])("%j is most likely one of %j: %j", (name, candidates, meant) => {
-  expect(nearest(name, candidates)).toBe(meant);
+  expect(nearest(name, candidates)[0]).toBe(meant);
 });
 
 test.each([
@@ -17,5 +17,5 @@ test.each([
   ["7j", ["5w", ""]],
   ["Carry", []],
 ])("%j is none of %j", (name, candidates) => {
-  expect(nearest(name, candidates)).toBeUndefined();
+  expect(nearest(name, candidates)).toEqual([]);
 });
