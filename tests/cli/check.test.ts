@@ -176,7 +176,7 @@ describe("for machines", () => {
 
 test("a check that failed is told as our fault, whatever was asked for", () => {
   const range = { start: { line: 0, character: 0 }, end: { line: 0, character: 1 } };
-  const fault = { file: "a.drill", range, severity: "hint", code: "fault", message: "", fixes: [] } as const;
+  const fault = { file: "a.drill", range, severity: "hint" as const, code: "fault", message: "", fixes: [] };
   expect(exitCode([fault], "never")).toBe(70);
   expect(exitCode([{ ...fault, code: "other" }], "never")).toBe(0);
 });
