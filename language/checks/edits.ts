@@ -1,7 +1,8 @@
 /** The edits that fixes are made of. */
 import { type AstNode, type CstNode, GrammarUtils, type LangiumDocument } from "langium";
 import type { Document } from "../generated/tree/ast.ts";
-import type { TextEdit, TextRange } from "./check.ts";
+import type { Fix, TextEdit, TextRange } from "./check.ts";
+import { quoted } from "./wording.ts";
 
 /** The part of the text that a property of a node was read from. */
 export function cstOf(node: AstNode, property: string, index?: number): CstNode | undefined {
@@ -65,6 +66,23 @@ export function insertStatement(
   const indentation = /^[ \t]*/.exec(opening)?.[0] ?? "";
   return insertAfter(brace.range, `\n${indentation}  ${statement}`);
 }
+
+/** Fixes that state one of these names in a node, `plan "Gate"`: one for each of the first few. */
+export function offerStatements(
+  document: LangiumDocument,
+  node: AstNode,
+  keyword: string,
+  names: readonly string[],
+): Fix[] {
+  return names.slice(0, MOST_OFFERED).flatMap((name) => {
+    const statement = `${keyword} ${quoted(name)}`;
+    const edit = insertStatement(document, node, statement);
+    return edit === undefined ? [] : [{ title: `Write ${statement}`, edits: [edit] }];
+  });
+}
+
+/** More fixes of one kind would be a list to search. */
+const MOST_OFFERED = 3;
 
 /** A new `use` below the others, or at the top of the file, below a comment about the file, where there is none. */
 export function insertUse(document: LangiumDocument<Document>, path: string): TextEdit {

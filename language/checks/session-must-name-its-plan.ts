@@ -1,6 +1,6 @@
 import { isSessionPlan, Plan } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
-import { insertStatement } from "./edits.ts";
+import { offerStatements } from "./edits.ts";
 import { code, quoted } from "./wording.ts";
 
 /** A session that does not say what was practised. */
@@ -14,10 +14,7 @@ export const check = defineCheck({
       message: `Which plan was practised? Write ${code(`plan ${quoted(plans[0] ?? "…")}`)} in the session.`,
       node: session,
       property: "name",
-      fixes: plans.slice(0, 3).flatMap((name) => {
-        const edit = insertStatement(document, session, `plan ${quoted(name)}`);
-        return edit === undefined ? [] : [{ title: `Write plan ${quoted(name)}`, edits: [edit] }];
-      }),
+      fixes: offerStatements(document, session, "plan", plans),
     });
   },
   reporting: `

@@ -1,6 +1,6 @@
 import { isSessionPlayer, Player } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
-import { insertStatement } from "./edits.ts";
+import { offerStatements } from "./edits.ts";
 import { code, quoted } from "./wording.ts";
 
 /** A session that does not say who practised. */
@@ -14,10 +14,7 @@ export const check = defineCheck({
       message: `Who practised? Write ${code(`player ${quoted(players[0] ?? "…")}`)} in the session.`,
       node: session,
       property: "name",
-      fixes: players.slice(0, 3).flatMap((name) => {
-        const edit = insertStatement(document, session, `player ${quoted(name)}`);
-        return edit === undefined ? [] : [{ title: `Write player ${quoted(name)}`, edits: [edit] }];
-      }),
+      fixes: offerStatements(document, session, "player", players),
     });
   },
   reporting: `
