@@ -3,10 +3,13 @@ import type { LangiumDocument } from "langium";
 import type { CodeLensProvider } from "langium/lsp";
 import type { CodeLens, Command } from "vscode-languageserver";
 import { COMMANDS } from "../../shared/commands.ts";
-import type { ScoreReport } from "../../shared/score-report.ts";
+import type { Location } from "../../shared/plan-model.ts";
+import type { ShowRows } from "../../shared/protocol/show-rows.ts";
+import type { BlockResult } from "../../shared/score-report.ts";
 import { inWords } from "../../shared/verdict.ts";
 import { blockSummary, goalSummary, sessionSummary } from "../report/summary.ts";
 import type { PlanResult, Scores } from "./scores.ts";
+import { lineRange } from "./verdict-diagnostics.ts";
 
 export class VerdictCodeLenses implements CodeLensProvider {
   private readonly scores: () => Scores | undefined;
@@ -28,7 +31,10 @@ export class VerdictCodeLenses implements CodeLensProvider {
     const plans = current.plans.filter(({ summary }) => summary.plan.file === uri);
     const sessions = current.sessions.filter(({ report }) => report.session.location.file === uri);
     return [
-      ...plans.flatMap((plan) => [this.planLens(plan), ...blockLenses(plan.session?.report)]),
+      ...plans.flatMap((plan) => [
+        this.planLens(plan),
+        ...(plan.session?.report.blocks ?? []).map((block) => this.blockLens(block)),
+      ]),
       ...sessions.map(({ report }) => titled(report.session.location.range, goalSummary(report))),
     ];
   }
@@ -36,6 +42,17 @@ export class VerdictCodeLenses implements CodeLensProvider {
   private planLens({ summary, session }: PlanResult): CodeLens {
     const title = session === undefined ? (summary.problem ?? "") : sessionSummary(session.report);
     return { range: summary.range, command: this.command(COMMANDS.pickSession.id, title, summary.plan) };
+  }
+
+  /** Leads to the rows behind the block's verdict. */
+  private blockLens(block: BlockResult): CodeLens {
+    const verdict = block.verdict === null ? "" : `${inWords(block.verdict)}: `;
+    const title = verdict + blockSummary(block);
+    const rows = decidingRows(block);
+    const { file, range } = block.location;
+    if (rows.length === 0) return titled(range, title);
+    const argument: ShowRows = { file, position: range.start, rows };
+    return { range, command: this.command(COMMANDS.showRows.id, title, argument) };
   }
 
   /** A link where the editor knows the command; else only its title. */
@@ -46,11 +63,12 @@ export class VerdictCodeLenses implements CodeLensProvider {
   }
 }
 
-function blockLenses(report: ScoreReport | undefined): CodeLens[] {
-  return (report?.blocks ?? []).map((block) => {
-    const verdict = block.verdict === null ? "" : `${inWords(block.verdict)}: `;
-    return titled(block.location.range, verdict + blockSummary(block));
-  });
+/** The rows that decided the goals that were missed or are open; of a block that met all, the rows that decided those. */
+function decidingRows({ criteria }: BlockResult): Location[] {
+  const open = criteria.filter(({ verdict }) => verdict !== "met");
+  const rows = (open.length > 0 ? open : criteria).flatMap(({ evidence }) => evidence.rows);
+  const distinct = new Map(rows.map((row) => [`${row.line} ${row.file}`, row]));
+  return [...distinct.values()].map(({ file, line }) => ({ file, range: lineRange(line) }));
 }
 
 /** A lens that says something and leads nowhere. */

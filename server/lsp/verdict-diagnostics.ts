@@ -153,6 +153,6 @@ function findingPlace(finding: DataFinding): DiagnosticRelatedInformation[] {
 }
 
 /** A line of a file, counted from 1, as a range. */
-function lineRange(line: number): Location["range"] {
+export function lineRange(line: number): Location["range"] {
   return { start: { line: line - 1, character: 0 }, end: { line, character: 0 } };
 }

@@ -132,6 +132,31 @@ describe("verdicts", () => {
   });
 });
 
+describe("a block's summary", () => {
+  test("leads to the rows behind its open goals, in an editor that can show them", async () => {
+    client = await LspClient.start({
+      files: { "plan.drill": PLAN, "session.drill": SESSION, "shots.csv": DATA },
+      initializationOptions: { commands: ["drillwright.showRows"] },
+    });
+    await client.open("plan.drill", PLAN);
+    await client.diagnosticsOf("plan.drill", scored);
+    const textDocument = { uri: client.uri("plan.drill") };
+    const [, block] = await client.request<CodeLens[]>("textDocument/codeLens", { textDocument });
+    const line = (line: number) => ({ start: { line, character: 0 }, end: { line: line + 1, character: 0 } });
+    expect(block?.command).toEqual({
+      title: "missed: 2 of 4 on target · 1 goal met · 1 missed",
+      command: "drillwright.showRows",
+      arguments: [
+        {
+          file: client.uri("plan.drill"),
+          position: { line: 2, character: 2 },
+          rows: [2, 4].map((row) => ({ file: client.uri("shots.csv"), range: line(row) })),
+        },
+      ],
+    });
+  });
+});
+
 describe("data that cannot be read", () => {
   test("is told on the session, once", async () => {
     client = await LspClient.start({ files: { "plan.drill": PLAN, "session.drill": SESSION } });
