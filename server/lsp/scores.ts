@@ -191,7 +191,10 @@ export class Scores {
     return { session: picked ?? sessions[0], picked: picked !== undefined };
   }
 
-  /** Latest first; of one day, the one declared last; those without a date last. */
+  /**
+   * Latest first; of one day, the one in the file whose name comes last, and in one file the one declared last; those
+   * without a date last. The order in which files happened to be read plays no part.
+   */
   private practised(plan: Plan): Session[] {
     const sessions: Session[] = [];
     for (const file of this.documents.all) {
@@ -200,7 +203,8 @@ export class Scores {
         if (isSession(declaration) && planNode(declaration) === plan) sessions.unshift(declaration);
       }
     }
-    return sessions.sort((a, b) => (dateOf(b) ?? "").localeCompare(dateOf(a) ?? ""));
+    const place = (session: Session) => `${dateOf(session) ?? ""} ${declared(session).file}`;
+    return sessions.sort((a, b) => (place(a) < place(b) ? 1 : place(a) > place(b) ? -1 : 0));
   }
 
   private declarations(uri: string): readonly Declaration[] {

@@ -229,4 +229,23 @@ describe("the session shown", () => {
     await client.request("drillwright/selectSession", { plan, session: null });
     await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("7 met"));
   });
+
+  test("of one day is the one in the file whose name comes last, whichever was read first", async () => {
+    const named = (name: string) => SESSION.replace("First try", name);
+    client = await LspClient.start({
+      files: {
+        "plan.drill": PLAN,
+        "b.drill": named("In b"),
+        "c.drill": named("In c"),
+        "a.drill": named("In a"),
+        "shots.csv": DATA,
+      },
+    });
+    await client.open("plan.drill", PLAN);
+    await client.diagnosticsOf("plan.drill", scored);
+    const [choices] = await client.request<{ sessions: { name: string }[] }[]>("drillwright/sessions", {
+      file: client.uri("plan.drill"),
+    });
+    expect(choices?.sessions.map(({ name }) => name)).toEqual(["In c", "In b", "In a"]);
+  });
 });
