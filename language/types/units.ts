@@ -6,9 +6,6 @@ import { isShownIn } from "../generated/tree/ast.ts";
 /** The unit one, which is not written. */
 export const ONE: UnitModel = { symbol: "", factor: 1 };
 
-/** The name of the dimension of plain numbers and shares. */
-export const RATIO = "ratio";
-
 /** The name of the dimension in which the time of a plan is given. */
 export const TIME = "duration";
 

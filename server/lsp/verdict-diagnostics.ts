@@ -26,13 +26,6 @@ export const DATA_SOURCE = "drillwright data";
 /** How a verdict is shown; null hides it. */
 export type Levels = Readonly<Record<Verdict, DiagnosticSeverity | null>>;
 
-export const DEFAULT_LEVELS: Levels = {
-  met: DiagnosticSeverity.Information,
-  missed: DiagnosticSeverity.Warning,
-  undecided: DiagnosticSeverity.Hint,
-  "not-measured": DiagnosticSeverity.Hint,
-};
-
 /** Rows that a diagnostic leads to; more would bury the first. */
 const MOST_ROWS = 10;
 /** Data findings shown for one file; the rest is counted. */
