@@ -16,7 +16,7 @@ export class DrillwrightDocumentBuilder extends DefaultDocumentBuilder {
   }
 
   protected override shouldRelink(document: LangiumDocument, changedUris: Set<string>): boolean {
-    const files = this.names.usedFiles(document as LangiumDocument<Document>);
-    return files.some(({ uri }) => changedUris.has(uri.toString()));
+    const uris = this.names.usedUris(document as LangiumDocument<Document>);
+    return uris.some((uri) => changedUris.has(uri.toString()));
   }
 }

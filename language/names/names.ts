@@ -20,6 +20,12 @@ export class Names {
     this.documents = services.workspace.LangiumDocuments;
   }
 
+  /** The URIs of the files that `document` brings in, in order, whether there are such files or not. */
+  usedUris(document: LangiumDocument<Document>): readonly URI[] {
+    const uses = document.parseResult.value.uses ?? [];
+    return uses.flatMap((use) => useTarget(use, document.uri) ?? []);
+  }
+
   /** The files that `document` brings in, in order. Not transitive: a file says itself what it relies on. */
   usedFiles(document: LangiumDocument<Document>): readonly UsedFile[] {
     const files: UsedFile[] = [];

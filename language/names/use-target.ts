@@ -4,9 +4,21 @@ import type { Use } from "../generated/tree/ast.ts";
 
 export const FILE_ENDING = ".drill";
 
+/** Worked out once for each statement: every reference and every change anywhere asks for them again. */
+const targets = new WeakMap<Use, URI>();
+
 /** The file that a `use` in `document` points at; the ending may be left out. Undefined while no path is typed. */
 export function useTarget(use: Use, documentUri: URI): URI | undefined {
   if (!use.path) return undefined;
+  let target = targets.get(use);
+  if (target === undefined) {
+    target = targetOf(use, documentUri);
+    targets.set(use, target);
+  }
+  return target;
+}
+
+function targetOf(use: Use, documentUri: URI): URI {
   const path = use.path.endsWith(FILE_ENDING) ? use.path : use.path + FILE_ENDING;
   return UriUtils.resolvePath(UriUtils.dirname(documentUri), path);
 }

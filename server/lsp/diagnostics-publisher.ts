@@ -13,31 +13,34 @@ export class DiagnosticsPublisher {
     this.connection = connection;
   }
 
+  /** Sends a file's list, changed or not: a client that has just opened the file still waits for its first. */
   setMistakes(uri: string, diagnostics: readonly Diagnostic[]): void {
-    this.set(this.mistakes, uri, diagnostics);
+    keep(this.mistakes, uri, diagnostics);
+    this.send(uri);
   }
 
   /** Replaces all verdicts by these, and sends only the files in which something changed. */
   setVerdicts(verdicts: ReadonlyMap<string, readonly Diagnostic[]>): void {
     for (const uri of new Set([...this.verdicts.keys(), ...verdicts.keys()])) {
-      this.set(this.verdicts, uri, verdicts.get(uri) ?? []);
+      const next = verdicts.get(uri) ?? [];
+      if (JSON.stringify(this.verdicts.get(uri) ?? []) === JSON.stringify(next)) continue;
+      keep(this.verdicts, uri, next);
+      this.send(uri);
     }
   }
 
-  private set(
-    part: Map<string, readonly Diagnostic[]>,
-    uri: string,
-    diagnostics: readonly Diagnostic[],
-  ): void {
-    if (JSON.stringify(part.get(uri) ?? []) === JSON.stringify(diagnostics)) {
-      // A client that has just opened the file still waits for its first list.
-      if (part === this.verdicts) return;
-    }
-    if (diagnostics.length === 0) part.delete(uri);
-    else part.set(uri, diagnostics);
-    void this.connection.sendDiagnostics({
-      uri,
-      diagnostics: [...(this.mistakes.get(uri) ?? []), ...(this.verdicts.get(uri) ?? [])],
-    });
+  private send(uri: string): void {
+    const diagnostics = [...(this.mistakes.get(uri) ?? []), ...(this.verdicts.get(uri) ?? [])];
+    void this.connection.sendDiagnostics({ uri, diagnostics });
   }
+}
+
+/** Files without diagnostics are not remembered. */
+function keep(
+  part: Map<string, readonly Diagnostic[]>,
+  uri: string,
+  diagnostics: readonly Diagnostic[],
+): void {
+  if (diagnostics.length === 0) part.delete(uri);
+  else part.set(uri, diagnostics);
 }

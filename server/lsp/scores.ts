@@ -45,6 +45,11 @@ export interface CurrentScores {
   readonly sessions: readonly ScoredSession[];
 }
 
+/** A plan and the session it is shown with. */
+type About = Pick<PlanScore, "plan" | "range" | "session" | "picked">;
+
+const NO_SESSION = "No session practised this plan yet.";
+
 /** What the scores need from their host. */
 export interface Host {
   /** URIs of the open files. */
@@ -127,41 +132,27 @@ export class Scores {
   async refresh(): Promise<void> {
     const generation = ++this.generation;
     const uris = this.host.openFiles();
-    const plans = [...new Set(uris.flatMap((uri) => this.plansOf(uri)))];
-    const declared = uris.flatMap((uri) => this.declarations(uri).filter(isSession));
-    const shown = plans.flatMap((plan) => this.shown(plan).session ?? []);
+    // Everything is read from the trees now: while tables are read they may be replaced.
+    const plans = [...new Set(uris.flatMap((uri) => this.plansOf(uri)))].map((plan) => {
+      const { session, picked } = this.shown(plan);
+      return { session, about: about(plan, session, picked) };
+    });
+    const shown = plans.flatMap(({ session }) => session ?? []);
+    const open = uris.flatMap((uri) => this.declarations(uri).filter(isSession));
     const attempts = new Map(
-      [...new Set([...shown, ...declared])].map((session) => [session, this.attempt(session)]),
+      [...new Set([...shown, ...open])].map((session) => [session, this.attempt(session)]),
     );
     const [results, tried] = await Promise.all([
-      Promise.all(plans.map((plan) => this.planResult(plan, attempts))),
+      Promise.all(
+        plans.map(async ({ about, session }) =>
+          planResult(about, session === undefined ? NO_SESSION : await attempts.get(session)),
+        ),
+      ),
       Promise.all(attempts.values()),
     ]);
     if (generation !== this.generation) return;
     this.scores = { plans: results, sessions: tried.filter((attempt) => typeof attempt !== "string") };
     for (const listener of this.listeners) listener();
-  }
-
-  private async planResult(
-    plan: Plan,
-    attempts: ReadonlyMap<Session, Promise<ScoredSession | string>>,
-  ): Promise<PlanResult> {
-    const { session, picked } = this.shown(plan);
-    const about = {
-      plan: declared(plan),
-      range: rangeOf(plan),
-      session: session === undefined ? null : declared(session),
-      picked,
-    };
-    const attempt =
-      session === undefined ? "No session practised this plan yet." : await attempts.get(session);
-    if (attempt === undefined || typeof attempt === "string") {
-      const summary = { ...about, verdict: null, goals: goalTally([]), problem: attempt ?? null };
-      return { summary, session: undefined };
-    }
-    const { verdict, blocks } = attempt.report;
-    const goals = goalTally(blocks.flatMap(({ criteria }) => criteria.map((criterion) => criterion.verdict)));
-    return { summary: { ...about, verdict, goals, problem: null }, session: attempt };
   }
 
   /** The session's score, or why there is none and what to do about it. */
@@ -214,6 +205,26 @@ export class Scores {
   private file(uri: string): File | undefined {
     return this.documents.getDocument(URI.parse(uri)) as File | undefined;
   }
+}
+
+function about(plan: Plan, session: Session | undefined, picked: boolean): About {
+  return {
+    plan: declared(plan),
+    range: rangeOf(plan),
+    session: session === undefined ? null : declared(session),
+    picked,
+  };
+}
+
+/** @param attempt the score of the session shown, or why there is none. */
+function planResult(about: About, attempt: ScoredSession | string | undefined): PlanResult {
+  if (attempt === undefined || typeof attempt === "string") {
+    const summary = { ...about, verdict: null, goals: goalTally([]), problem: attempt ?? null };
+    return { summary, session: undefined };
+  }
+  const { verdict, blocks } = attempt.report;
+  const goals = goalTally(blocks.flatMap(({ criteria }) => criteria.map((criterion) => criterion.verdict)));
+  return { summary: { ...about, verdict, goals, problem: null }, session: attempt };
 }
 
 function fileOf(node: Plan | Session): File {
