@@ -1,4 +1,5 @@
 /** Words that the messages of checks share. */
+import { plural } from "../../shared/plural.ts";
 
 /** A word of the language or of the vocabulary, as the editor sets it off. */
 export function code(text: string): string {
@@ -23,7 +24,7 @@ export function withArticle(noun: string): string {
 
 /** `1 shot`, `12 shots`. */
 export function shots(count: number): string {
-  return `${count} ${count === 1 ? "shot" : "shots"}`;
+  return plural(count, "shot");
 }
 
 /** A number with its unit as amounts are written: `2°`, `12 yd`, `0.5`. */

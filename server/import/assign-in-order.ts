@@ -1,7 +1,8 @@
 /** Shots to blocks where nothing says where a block starts. */
 import type { Block, Plan } from "../../shared/plan-model.ts";
+import { plural } from "../../shared/plural.ts";
 import type { Assigned } from "./assign.ts";
-import { plural, quote } from "./finding.ts";
+import { quote } from "./finding.ts";
 import type { Hit } from "./hits.ts";
 
 /** A block while it takes its shots. */

@@ -50,8 +50,3 @@ export function list(names: readonly string[]): string {
   const rest = stated.length - shown.length;
   return rest > 0 ? `${shown.join(", ")} and ${rest} more` : shown.join(", ");
 }
-
-/** `1 shot`, `2 shots`. */
-export function plural(count: number, noun: string): string {
-  return `${count} ${noun}${count === 1 ? "" : "s"}`;
-}

@@ -1,11 +1,12 @@
 /** From the tables of a session to its shots. */
 import type { ScoringInput } from "../../shared/plan-model.ts";
+import { plural } from "../../shared/plural.ts";
 import type { DataFile, DataFinding, SessionData, Shot } from "../../shared/session-data.ts";
 import { assign } from "./assign.ts";
 import { bindColumns } from "./columns.ts";
 import { decodeText } from "./decode.ts";
 import { derive, formulas } from "./derive.ts";
-import { plural, quote, type Report, reportInto } from "./finding.ts";
+import { quote, type Report, reportInto } from "./finding.ts";
 import { type Hit, readHits } from "./hits.ts";
 import { inOrder } from "./order.ts";
 import { shotRows } from "./rows.ts";

@@ -1,6 +1,8 @@
 /** Which rows of a table hold shots. */
+
+import { plural } from "../../shared/plural.ts";
 import type { Columns } from "./columns.ts";
-import { plural, quote, type Report } from "./finding.ts";
+import { quote, type Report } from "./finding.ts";
 import { isBlank } from "./number.ts";
 import { namesUnit } from "./reading.ts";
 import { fold } from "./spelling.ts";

@@ -1,4 +1,5 @@
 /** What plans, blocks, players, sources and sessions hold, in a few lines, for hovers. */
+import { pluralUnlessNone } from "../../../shared/plural.ts";
 import {
   type Block,
   isBlock,
@@ -43,9 +44,9 @@ export function describePlan(plan: Plan, documentation: string | undefined): str
     list([
       clubs.length > 0 ? `for ${inWords(clubs.map(code))}` : undefined,
       joined(
-        counted(blocks.length, "block"),
-        counted(sum(blocks.map(shotsOf)), "shot"),
-        counted(sum(blocks.map(goalsOf)), "goal"),
+        pluralUnlessNone(blocks.length, "block"),
+        pluralUnlessNone(sum(blocks.map(shotsOf)), "shot"),
+        pluralUnlessNone(sum(blocks.map(goalsOf)), "goal"),
         time && written(time),
       ),
       needs.length > 0 ? `needs ${inWords(needs.map(code))}` : undefined,
@@ -60,7 +61,7 @@ export function describeBlock(block: Block, documentation: string | undefined): 
     declared(`block ${quoted(block.name)}${block.kind === undefined ? "" : ` ${block.kind}`}`),
     documentation,
     list([
-      joined(counted(shotsOf(block), "shot"), counted(goalsOf(block), "goal")),
+      joined(pluralUnlessNone(shotsOf(block), "shot"), pluralUnlessNone(goalsOf(block), "goal")),
       ...statements.filter(isCue).map(({ text }) => `cue: ${plain(text)}`),
       ...statements.filter(isTarget).map((line) => code(written(line))),
       ...statements.filter(isRequirement).map((line) => code(written(line))),
@@ -118,12 +119,6 @@ function goalsOf(block: Block): number {
 
 function sum(numbers: readonly number[]): number {
   return numbers.reduce((total, number) => total + number, 0);
-}
-
-/** `1 block`, `3 blocks`; nothing of none. */
-function counted(count: number, noun: string): string | undefined {
-  if (count === 0) return undefined;
-  return `${count} ${noun}${count === 1 ? "" : "s"}`;
 }
 
 function joined(...parts: readonly (string | undefined)[]): string | undefined {

@@ -1,4 +1,5 @@
 /** Findings in `.drill` files as text for people: each with the line it is about. */
+import { pluralUnlessNone } from "../../../shared/plural.ts";
 import type { Finding, FindingSeverity } from "../check-report.ts";
 import { excerpt } from "../excerpt.ts";
 import type { Palette } from "../palette.ts";
@@ -54,15 +55,13 @@ export function countFindings(findings: readonly Finding[]) {
 /** `3 files checked: 2 errors and 1 warning.`, or `3 files checked, nothing found.` */
 export function checkSummary(findings: readonly Finding[], files: number): string {
   const { errors, warnings, hints } = countFindings(findings);
-  const counted = [counting(errors, "error"), counting(warnings, "warning"), counting(hints, "hint")].filter(
-    (part) => part !== undefined,
-  );
-  const inFiles = counting(files, "file") ?? "no file";
+  const counted = [
+    pluralUnlessNone(errors, "error"),
+    pluralUnlessNone(warnings, "warning"),
+    pluralUnlessNone(hints, "hint"),
+  ].filter((part) => part !== undefined);
+  const inFiles = pluralUnlessNone(files, "file") ?? "no file";
   if (counted.length === 0) return `${inFiles} checked, nothing found.`;
   const list = counted.length === 1 ? counted[0] : `${counted.slice(0, -1).join(", ")} and ${counted.at(-1)}`;
   return `${inFiles} checked: ${list}.`;
-}
-
-function counting(count: number, noun: string): string | undefined {
-  return count === 0 ? undefined : `${count} ${noun}${count === 1 ? "" : "s"}`;
 }

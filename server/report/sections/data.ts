@@ -1,4 +1,5 @@
 /** The tables the shots came from, how shots were given to blocks, and what was odd about the tables. */
+import { plural } from "../../../shared/plural.ts";
 import type { ScoreReport } from "../../../shared/score-report.ts";
 import type { DataFinding } from "../../../shared/session-data.ts";
 import { type Entry, remark, type Section } from "../section.ts";
@@ -16,9 +17,7 @@ export function dataSection({ data, assignment, findings }: ScoreReport, mostFin
     mark: null,
     entries: [
       ...data.map(({ file, shots, sha256 }) =>
-        remark(
-          `${file}: ${shots} ${shots === 1 ? "shot" : "shots"}, SHA-256 ${sha256.slice(0, HASH_DIGITS)}…`,
-        ),
+        remark(`${file}: ${plural(shots, "shot")}, SHA-256 ${sha256.slice(0, HASH_DIGITS)}…`),
       ),
       ...(data.some(({ shots }) => shots > 0) ? [remark(assignment.explanation)] : []),
       ...shown,

@@ -1,4 +1,5 @@
 /** Every shot that did not enter the scoring, by reason. */
+import { plural } from "../../../shared/plural.ts";
 import type { ScoreReport, SetAside } from "../../../shared/score-report.ts";
 import { placeIn, rowsText } from "../places.ts";
 import type { Entry, Section } from "../section.ts";
@@ -8,7 +9,7 @@ export function setAsideSection({ setAside, plan }: ScoreReport, mostRows: numbe
   if (setAside.length === 0) return null;
   const groups = Map.groupBy(setAside, ({ block, reason }) => `${block ?? ""}\n${reason}`);
   return {
-    title: `${setAside.length} ${setAside.length === 1 ? "shot" : "shots"} set aside`,
+    title: `${plural(setAside.length, "shot")} set aside`,
     remark: null,
     mark: null,
     entries: [...groups.values()].flatMap((group) => {
