@@ -7,12 +7,26 @@
  *
  * Outside its domain (a probability beyond 0 … 1, degrees of freedom ≤ 0) every function returns NaN.
  */
+import incompleteBeta from "@stdlib/math-base-special-betainc";
+import exp from "@stdlib/math-base-special-exp";
+import incompleteGamma from "@stdlib/math-base-special-gammainc";
 import beta from "@stdlib/stats-base-dists-beta-quantile";
 import chiSquare from "@stdlib/stats-base-dists-chisquare-quantile";
+import fisher from "@stdlib/stats-base-dists-f-quantile";
 import normalLowerTail from "@stdlib/stats-base-dists-normal-cdf";
 import normal from "@stdlib/stats-base-dists-normal-quantile";
 import studentLowerTail from "@stdlib/stats-base-dists-t-cdf";
 import student from "@stdlib/stats-base-dists-t-quantile";
+
+/** e to the power x. */
+export function exponential(x: number): number {
+  return exp(x);
+}
+
+/** The density of a standard normal variable at z. */
+export function normalDensity(z: number): number {
+  return exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
+}
 
 /** P(Z ≤ z) for a standard normal Z. The upper tail is `normalCdf(-z)`. */
 export function normalCdf(z: number): number {
@@ -42,4 +56,27 @@ export function betaQuantile(p: number, a: number, b: number): number {
 /** The x with P(χ² ≤ x) = p. */
 export function chiSquareQuantile(p: number, degreesOfFreedom: number): number {
   return chiSquare(p, degreesOfFreedom);
+}
+
+/** P(χ² ≤ x). */
+export function chiSquareCdf(x: number, degreesOfFreedom: number): number {
+  return x <= 0 ? 0 : incompleteGamma(x / 2, degreesOfFreedom / 2, true, false);
+}
+
+/** P(χ² > x), to full precision where `1 - chiSquareCdf(…)` would lose its digits. */
+export function chiSquareUpperTail(x: number, degreesOfFreedom: number): number {
+  return x <= 0 ? 1 : incompleteGamma(x / 2, degreesOfFreedom / 2, true, true);
+}
+
+/** The x with P(F ≤ x) = p for the ratio of two mean squares; `first` and `second` are the degrees of freedom. */
+export function fisherQuantile(p: number, first: number, second: number): number {
+  return fisher(p, first, second);
+}
+
+/** P(F ≤ x). The upper tail is `fisherCdf(1 / x, second, first)`. */
+export function fisherCdf(x: number, first: number, second: number): number {
+  if (x <= 0) return 0;
+  return x === Number.POSITIVE_INFINITY
+    ? 1
+    : incompleteBeta((first * x) / (first * x + second), first / 2, second / 2);
 }

@@ -78,6 +78,7 @@ function sum(values: readonly number[]): number {
   return total;
 }
 
-function ascending(values: readonly number[]): number[] {
+/** The values in order, the smallest first. */
+export function ascending(values: readonly number[]): number[] {
   return values.toSorted((a, b) => a - b);
 }

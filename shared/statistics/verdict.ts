@@ -14,6 +14,17 @@ export type Decision = Exclude<Verdict, "not-measured">;
 /** The side from which a count or share is limited. */
 export type Bound = "at least" | "at most";
 
+/** The lower and upper limit, each wrong with probability at most 1 − level; `undefined` with too few shots for it. */
+export type LimitsAt = (level: number) => Interval | undefined;
+
+/** A decision and the limits that decided, or that left it open. */
+export interface Judgement {
+  readonly decision: Decision;
+  readonly limits: Interval | undefined;
+  /** The level of the limits: the confidence asked for, or the higher one at which a range is missed. */
+  readonly level: number;
+}
+
 /**
  * Decides whether a true value lies in `claim` from its confidence limits.
  *
@@ -24,22 +35,35 @@ export type Bound = "at least" | "at most";
  * - Missed when the limits lie wholly outside. With one limit that can go wrong in one way only. A range can
  *   be left on two sides, so there each side gets half of the error: limits of level (1 + confidence)/2.
  *
- * @param limitsAt the lower and upper limit, each wrong with probability at most 1 − level; `undefined` when
- *   there are too few shots for that level
+ * @param limitsAt how the method states limits
  * @param claim the values claimed; ±Infinity where there is no limit
  * @param confidence 0.5 … 1 (excluded)
  * @param slack see `slackOf`
  */
+export function judgeByLimits(
+  limitsAt: LimitsAt,
+  claim: Interval,
+  confidence: number,
+  slack: number,
+): Judgement {
+  const limits = limitsAt(confidence);
+  const judgement = { limits, level: confidence };
+  if (limits !== undefined && liesWithin(limits, claim, slack)) return { decision: "met", ...judgement };
+  const isRange = Number.isFinite(claim.low) && Number.isFinite(claim.high);
+  const level = isRange ? (1 + confidence) / 2 : confidence;
+  const outer = isRange ? limitsAt(level) : limits;
+  if (outer !== undefined && liesOutside(outer, claim, slack)) {
+    return { decision: "missed", limits: outer, level };
+  }
+  return { decision: "undecided", ...judgement };
+}
+
+/** The decision alone of `judgeByLimits`. */
 export function verdictByLimits(
-  limitsAt: (level: number) => Interval | undefined,
+  limitsAt: LimitsAt,
   claim: Interval,
   confidence: number,
   slack: number,
 ): Decision {
-  const limits = limitsAt(confidence);
-  if (limits !== undefined && liesWithin(limits, claim, slack)) return "met";
-  const isRange = Number.isFinite(claim.low) && Number.isFinite(claim.high);
-  const outer = isRange ? limitsAt((1 + confidence) / 2) : limits;
-  if (outer !== undefined && liesOutside(outer, claim, slack)) return "missed";
-  return "undecided";
+  return judgeByLimits(limitsAt, claim, confidence, slack).decision;
 }

@@ -1,8 +1,14 @@
 import { expect, test } from "vitest";
 import {
   betaQuantile,
+  chiSquareCdf,
   chiSquareQuantile,
+  chiSquareUpperTail,
+  exponential,
+  fisherCdf,
+  fisherQuantile,
   normalCdf,
+  normalDensity,
   normalQuantile,
   studentCdf,
   studentQuantile,
@@ -16,6 +22,7 @@ const quantiles: Record<string, (p: number, first: string, second: string) => nu
   t: (p, degrees) => studentQuantile(p, numberIn(degrees)),
   chisq: (p, degrees) => chiSquareQuantile(p, numberIn(degrees)),
   beta: (p, a, b) => betaQuantile(p, numberIn(a), numberIn(b)),
+  F: (p, first, second) => fisherQuantile(p, numberIn(first), numberIn(second)),
 };
 
 test.each(Object.entries(quantiles))("quantiles of the %s distribution", (distribution, quantile) => {
@@ -26,18 +33,44 @@ test.each(Object.entries(quantiles))("quantiles of the %s distribution", (distri
   }
 });
 
-const lowerTails: Record<string, (x: number, degrees: string) => number> = {
-  normal: (x) => normalCdf(x),
-  t: (x, degrees) => studentCdf(x, numberIn(degrees)),
+const tails: Record<string, (x: number, first: string, second: string) => [lower: number, upper: number]> = {
+  normal: (x) => [normalCdf(x), normalCdf(-x)],
+  t: (x, degrees) => [studentCdf(x, numberIn(degrees)), studentCdf(-x, numberIn(degrees))],
+  chisq: (x, degrees) => [chiSquareCdf(x, numberIn(degrees)), chiSquareUpperTail(x, numberIn(degrees))],
+  // b·X/(a·(1 − X)) of a beta variable X is F distributed
+  beta: (x, a, b) => tailsOfF((x * numberIn(b)) / ((1 - x) * numberIn(a)), 2 * numberIn(a), 2 * numberIn(b)),
+  F: (x, first, second) => tailsOfF(x, numberIn(first), numberIn(second)),
 };
 
-test.each(Object.entries(lowerTails))("both tails of the %s distribution", (distribution, lowerTail) => {
-  const columns = ["distribution", "x", "df1_or_a", "lower_tail", "upper_tail"] as const;
+function tailsOfF(x: number, first: number, second: number): [number, number] {
+  return [fisherCdf(x, first, second), fisherCdf(1 / x, second, first)];
+}
+
+test.each(Object.entries(tails))("both tails of the %s distribution", (distribution, tailsOf) => {
+  const columns = ["distribution", "x", "df1_or_a", "df2_or_b", "lower_tail", "upper_tail"] as const;
   for (const row of oracleRows("statistics/cdf.csv", columns, (r) => r.distribution === distribution)) {
-    const x = numberIn(row.x);
-    expectNear(lowerTail(x, row.df1_or_a), numberIn(row.lower_tail), { relative }, row);
-    expectNear(lowerTail(-x, row.df1_or_a), numberIn(row.upper_tail), { relative }, row);
+    const [lower, upper] = tailsOf(numberIn(row.x), row.df1_or_a, row.df2_or_b);
+    expectNear(lower, numberIn(row.lower_tail), { relative }, row);
+    expectNear(upper, numberIn(row.upper_tail), { relative }, row);
   }
+});
+
+test("the normal density is the slope of its lower tail", () => {
+  for (const z of [-2.3, -1, 0, 0.4, 3]) {
+    const step = 1e-5;
+    const slope = (normalCdf(z + step) - normalCdf(z - step)) / (2 * step);
+    expectNear(normalDensity(z), slope, { relative: 1e-9 }, { z });
+  }
+});
+
+test("powers of e", () => {
+  expect(exponential(0)).toBe(1);
+  expectNear(exponential(1), Math.E, { relative: 1e-15 }, {});
+});
+
+test("at the ends", () => {
+  expect([chiSquareCdf(0, 3), chiSquareUpperTail(0, 3), fisherCdf(0, 3, 4)]).toEqual([0, 1, 0]);
+  expect(fisherCdf(Number.POSITIVE_INFINITY, 3, 4)).toBe(1);
 });
 
 test("outside the domain the answer is NaN", () => {
@@ -45,4 +78,7 @@ test("outside the domain the answer is NaN", () => {
   expect(studentQuantile(0.9, 0)).toBeNaN();
   expect(chiSquareQuantile(-0.1, 4)).toBeNaN();
   expect(betaQuantile(0.9, 0, 3)).toBeNaN();
+  expect(fisherQuantile(0.9, 0, 3)).toBeNaN();
+  expect(chiSquareCdf(2, 0)).toBeNaN();
+  expect(fisherCdf(2, 3, -1)).toBeNaN();
 });
