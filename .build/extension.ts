@@ -1,12 +1,11 @@
 /**
- * Stages the extension in `dist/extension`, ready to run and to be packed: its manifest and texts, and the client as
- * one script. The server comes to it by `.build/server.ts`.
+ * Stages the extension in `dist/extension`, ready to run and to be packed: its manifest and texts, and its scripts. The
+ * server comes to it by `.build/server.ts`.
  */
 import { cp, mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { build } from "esbuild";
-import { thirdPartyNotices } from "./third-party-notices.ts";
+import { bundleScripts } from "./extension-scripts.ts";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const stage = join(root, "dist", "extension");
@@ -32,7 +31,7 @@ await emptyStage();
 await Promise.all([
   ...FILES.map(([from, to]) => cp(join(root, from), join(stage, to))),
   writeManifest(),
-  bundle(),
+  bundleScripts(root, stage),
 ]);
 
 /** Nothing of an earlier build must get into a package. */
@@ -46,23 +45,4 @@ async function emptyStage(): Promise<void> {
 async function writeManifest(): Promise<void> {
   const { type, ...staged } = JSON.parse(await readFile(join(root, "extension", "package.json"), "utf8"));
   await writeFile(join(stage, "package.json"), `${JSON.stringify(staged, null, 2)}\n`);
-}
-
-async function bundle(): Promise<void> {
-  const { metafile } = await build({
-    absWorkingDir: root,
-    entryPoints: ["extension/extension.ts"],
-    outfile: join(stage, "extension.cjs"),
-    bundle: true,
-    minify: true,
-    format: "cjs",
-    platform: "node",
-    // What the oldest editor runs that the manifest admits.
-    target: "node22",
-    external: ["vscode"],
-    metafile: true,
-    legalComments: "none", // the notices below say it in full
-    logLevel: "warning",
-  });
-  await writeFile(join(stage, "third-party-notices.txt"), await thirdPartyNotices(metafile, root));
 }

@@ -33,10 +33,10 @@ export function registerCommands(workbench: Workbench): Disposable {
   );
 }
 
-async function tellFailure({ client, output }: Workbench, name: CommandName, error: unknown): Promise<void> {
+async function tellFailure({ server, output }: Workbench, name: CommandName, error: unknown): Promise<void> {
   const reason = error instanceof Error ? error.message : String(error);
   output.error(`${COMMANDS[name].id}: ${reason}`);
-  const remedies = client.isRunning() ? [COMMANDS.showOutput] : [COMMANDS.restartServer, COMMANDS.showOutput];
+  const remedies = server.isRunning ? [COMMANDS.showOutput] : [COMMANDS.restartServer, COMMANDS.showOutput];
   const remedy = await window.showErrorMessage(
     l10n.t("“{0}” failed: {1}", COMMANDS[name].title, reason),
     ...remedies.map(({ id, title }) => ({ id, title })),

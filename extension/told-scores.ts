@@ -1,30 +1,26 @@
 import { type Disposable, EventEmitter, type Uri } from "vscode";
-import { type LanguageClient, State } from "vscode-languageclient/node";
 import type { PlanScore } from "../shared/protocol/plan-score.ts";
 import { scoresChanged } from "../shared/protocol/scores-changed.ts";
-import { hear } from "./messages.ts";
+import type { LanguageServer } from "./language-server.ts";
 import { scoreAt } from "./score-texts.ts";
 
 /** The scores the server has told. They are gone when it stops. */
 export class ToldScores implements Disposable {
-  private readonly client: LanguageClient;
   private readonly byFile = new Map<string, readonly PlanScore[]>();
   private readonly changed = new EventEmitter<void>();
   private readonly subscriptions: readonly Disposable[];
 
   readonly onDidChange = this.changed.event;
 
-  constructor(client: LanguageClient) {
-    this.client = client;
+  constructor(server: LanguageServer) {
     this.subscriptions = [
       this.changed,
-      hear(client, scoresChanged, ({ file, plans }) => {
+      server.hear(scoresChanged, ({ file, plans }) => {
         if (plans.length === 0) this.byFile.delete(file);
         else this.byFile.set(file, plans);
         this.changed.fire();
       }),
-      client.onDidChangeState(({ newState }) => {
-        if (newState === State.Running) return;
+      server.onDidStop(() => {
         this.byFile.clear();
         this.changed.fire();
       }),
@@ -33,7 +29,7 @@ export class ToldScores implements Disposable {
 
   /** The scores a document is about: of the plans it declares, and of plans that are shown with its sessions. */
   about(uri: Uri): readonly PlanScore[] {
-    const file = this.client.code2ProtocolConverter.asUri(uri);
+    const file = uri.toString();
     return [...this.byFile.values()]
       .flat()
       .filter(({ plan, session }) => plan.file === file || session?.file === file);
@@ -41,7 +37,7 @@ export class ToldScores implements Disposable {
 
   /** Of these, the one of the plan that stands in a line, else the first. */
   at(uri: Uri, line: number): PlanScore | undefined {
-    return scoreAt(this.about(uri), this.client.code2ProtocolConverter.asUri(uri), line);
+    return scoreAt(this.about(uri), uri.toString(), line);
   }
 
   dispose(): void {

@@ -1,10 +1,10 @@
 import type { LogOutputChannel } from "vscode";
-import type { LanguageClient } from "vscode-languageclient/node";
+import type { LanguageServer } from "./language-server.ts";
 import type { ToldScores } from "./told-scores.ts";
 
 /** What commands work with. */
 export interface Workbench {
-  readonly client: LanguageClient;
+  readonly server: LanguageServer;
   readonly output: LogOutputChannel;
   readonly scores: ToldScores;
 }

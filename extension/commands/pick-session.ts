@@ -3,7 +3,6 @@ import type { Declared } from "../../shared/protocol/message.ts";
 import { selectSession } from "../../shared/protocol/select-session.ts";
 import { type PlanSessions, type PracticedSession, sessions } from "../../shared/protocol/sessions.ts";
 import { spotOf } from "../drill-document.ts";
-import { ask } from "../messages.ts";
 import { noSessionText } from "../score-texts.ts";
 import type { Workbench } from "../workbench.ts";
 
@@ -13,15 +12,15 @@ interface SessionItem extends QuickPickItem {
 }
 
 /** Asks which session to show on a plan: the one a code lens gives, else the one at the cursor. */
-export async function pickSession({ client }: Workbench, given?: Declared | Uri): Promise<void> {
+export async function pickSession({ server }: Workbench, given?: Declared | Uri): Promise<void> {
   const plan = given instanceof Uri ? undefined : given;
   const spot = spotOf(given);
-  const file = plan?.file ?? (spot && client.code2ProtocolConverter.asUri(spot.uri));
+  const file = plan?.file ?? spot?.uri.toString();
   if (file === undefined) {
     void window.showInformationMessage(l10n.t("Open a plan or a session to pick what is shown on it."));
     return;
   }
-  const plans = await ask(client, sessions, { file });
+  const plans = await server.ask(sessions, { file });
   const chosen = plan
     ? plans.find((each) => each.plan.file === plan.file && each.plan.name === plan.name)
     : await choosePlan(plans, file, spot?.line ?? 0);
@@ -40,7 +39,7 @@ export async function pickSession({ client }: Workbench, given?: Declared | Uri)
   });
   if (item === undefined) return;
   const session = item.session && { file: item.session.file, name: item.session.name };
-  await ask(client, selectSession, { plan: chosen.plan, session });
+  await server.ask(selectSession, { plan: chosen.plan, session });
 }
 
 async function choosePlan(

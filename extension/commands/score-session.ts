@@ -2,7 +2,6 @@ import { l10n, ProgressLocation, type Uri, window } from "vscode";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 import { score } from "../../shared/protocol/score.ts";
 import { spotOf } from "../drill-document.ts";
-import { ask } from "../messages.ts";
 import { goalsText, noSessionText, scoreAt } from "../score-texts.ts";
 import type { Workbench } from "../workbench.ts";
 
@@ -10,16 +9,16 @@ import type { Workbench } from "../workbench.ts";
 const OUTCOME_STANDS = 8000;
 
 /** Reads the data of a document's sessions again and scores them. */
-export async function scoreSession({ client }: Workbench, given?: Uri): Promise<void> {
+export async function scoreSession({ server }: Workbench, given?: Uri): Promise<void> {
   const spot = spotOf(given);
   if (spot === undefined) {
     void window.showInformationMessage(l10n.t("Open a plan or a session to score it."));
     return;
   }
-  const file = client.code2ProtocolConverter.asUri(spot.uri);
+  const file = spot.uri.toString();
   const scores = await window.withProgress(
     { location: ProgressLocation.Window, title: l10n.t("Scoring the session") },
-    () => ask(client, score, { file }),
+    () => server.ask(score, { file }),
   );
   tell(scoreAt(scores, file, spot.line));
 }

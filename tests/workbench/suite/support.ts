@@ -11,7 +11,7 @@ import {
   window,
   workspace,
 } from "vscode";
-import type { TestingApi } from "../../../extension/testing.ts";
+import type { TestingApi } from "../../../extension/testing-api.ts";
 import { eventually, facts } from "../host/suite-runner.ts";
 
 export const PLAN = "plans/seven-iron-start-line.drill";
@@ -39,7 +39,7 @@ export async function drillwright(): Promise<TestingApi> {
   const extension = extensions.getExtension<TestingApi>(facts.extensionId);
   assert.ok(extension, `${facts.extensionId} is not known to the editor`);
   const api = await extension.activate();
-  await api.ready;
+  await api.ready();
   return api;
 }
 

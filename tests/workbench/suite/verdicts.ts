@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { type CodeLens, ConfigurationTarget, commands, type TextDocument, workspace } from "vscode";
-import type { TestingApi } from "../../../extension/testing.ts";
+import type { TestingApi } from "../../../extension/testing-api.ts";
 import { COMMANDS } from "../../../shared/commands.ts";
 import type { ShowRows } from "../../../shared/protocol/show-rows.ts";
 import { eventually, test } from "../host/suite-runner.ts";

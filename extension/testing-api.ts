@@ -4,7 +4,7 @@ import type { PlanScore } from "../shared/protocol/plan-score.ts";
 /** What the extension shows to its own tests. It is no interface for other extensions, and may change any time. */
 export interface TestingApi {
   /** Settles when the server has started; rejects when it could not. */
-  readonly ready: Promise<void>;
+  ready(): Promise<void>;
   /** The scores a document is about, as the server told them last. */
   scoresAbout(uri: Uri): readonly PlanScore[];
   /** What the status bar item says; undefined while it is hidden. */

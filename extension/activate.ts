@@ -1,0 +1,51 @@
+/** What the extension sets up in every host. Waits for nothing, and loads the client only for a plan or session. */
+import { type ExtensionContext, type LogOutputChannel, window, workspace } from "vscode";
+import type { BaseLanguageClient } from "vscode-languageclient";
+import { registerCommands } from "./commands.ts";
+import { isDrillDocument } from "./drill-document.ts";
+import { LanguageServer } from "./language-server.ts";
+import { SessionStatus } from "./status-bar.ts";
+import type { TestingApi } from "./testing-api.ts";
+import { ToldScores } from "./told-scores.ts";
+
+let server: LanguageServer | undefined;
+
+export function activateWith(
+  context: ExtensionContext,
+  createClient: (output: LogOutputChannel) => Promise<BaseLanguageClient>,
+): TestingApi {
+  const output = window.createOutputChannel("Drillwright", { log: true });
+  const languageServer = new LanguageServer(() => createClient(output));
+  server = languageServer;
+  const scores = new ToldScores(languageServer);
+  const status = new SessionStatus(scores);
+
+  const start = async () => {
+    // The client itself tells people that its server does not start.
+    await languageServer.start().catch((error: unknown) => {
+      output.error(error instanceof Error ? error : String(error));
+    });
+  };
+  if (workspace.textDocuments.some(isDrillDocument)) void start();
+
+  context.subscriptions.push(
+    output,
+    languageServer,
+    scores,
+    status,
+    registerCommands({ server: languageServer, output, scores }),
+    workspace.onDidOpenTextDocument((document) => {
+      if (isDrillDocument(document)) void start();
+    }),
+  );
+  return {
+    ready: () => languageServer.start(),
+    scoresAbout: (uri) => scores.about(uri),
+    statusText: () => status.text,
+  };
+}
+
+/** The server ends before the editor goes on. */
+export async function deactivate(): Promise<void> {
+  await server?.end();
+}
