@@ -12,7 +12,7 @@ import { binomialProbabilities } from "./binomial.ts";
 import { allowedError, keepsError } from "./confidence.ts";
 import { betaQuantile } from "./distributions.ts";
 import type { Interval } from "./interval.ts";
-import { MOST_SHOTS } from "./shots-to-decide.ts";
+import { fewestThatDecide, MOST_SHOTS } from "./shots-to-decide.ts";
 import type { Bound, Decision } from "./verdict.ts";
 
 /** One number for each way to end; `undefined` where that way is closed. */
@@ -98,11 +98,10 @@ export function shareShotsToDecide(
   const gap = hits / n - share;
   if (!(Math.abs(gap) > 1e-9)) return undefined;
   const towardsShare = gap > 0 ? Math.floor : Math.ceil;
-  for (let total = n; total <= Math.max(n, most); total++) {
+  return fewestThatDecide(n, most, (total) => {
     const expected = towardsShare((hits * total) / n);
-    if (shareVerdict(expected, total, share, confidence) !== "undecided") return total;
-  }
-  return undefined;
+    return shareVerdict(expected, total, share, confidence) !== "undecided";
+  });
 }
 
 /** The fewest shots in a row whose probability keeps the allowed error. */

@@ -3,3 +3,36 @@
  * and the estimate assumes that the player goes on as observed.
  */
 export const MOST_SHOTS = 1000;
+
+/**
+ * The smallest number of shots from `from` to `most` that decides; a `most` below `from` asks for `from` alone.
+ * `undefined` where none does. Asks for one number after the other, since a method may decide with some number and not
+ * with one more: `most` calls.
+ */
+export function fewestThatDecide(
+  from: number,
+  most: number,
+  decides: (shots: number) => boolean,
+): number | undefined {
+  for (let shots = from; shots <= Math.max(from, most); shots++) if (decides(shots)) return shots;
+  return undefined;
+}
+
+/**
+ * The same by halving the range, about ten calls: for methods that go on deciding with every further shot once they do.
+ */
+export function firstThatDecides(
+  from: number,
+  most: number,
+  decides: (shots: number) => boolean,
+): number | undefined {
+  let undecided = from - 1;
+  let decided = Math.max(from, most);
+  if (!decides(decided)) return undefined;
+  while (decided - undecided > 1) {
+    const middle = Math.floor((undecided + decided) / 2);
+    if (decides(middle)) decided = middle;
+    else undecided = middle;
+  }
+  return decided;
+}

@@ -8,7 +8,7 @@
 import { allowedError } from "./confidence.ts";
 import { studentQuantile } from "./distributions.ts";
 import type { Interval } from "./interval.ts";
-import { MOST_SHOTS } from "./shots-to-decide.ts";
+import { firstThatDecides, MOST_SHOTS } from "./shots-to-decide.ts";
 import type { Sample } from "./summary.ts";
 import { type Decision, verdictByLimits } from "./verdict.ts";
 
@@ -50,14 +50,6 @@ export function meanShotsToDecide(
   most: number = MOST_SHOTS,
 ): number | undefined {
   const decides = (n: number) => meanVerdict({ ...sample, n }, claim, confidence, slack) !== "undecided";
-  let undecided = sample.n - 1;
-  let decided = Math.max(sample.n, most);
-  if (!decides(decided)) return undefined;
-  // The limits only draw closer with every shot, so what decides once decides ever after: halve the range.
-  while (decided - undecided > 1) {
-    const middle = Math.floor((undecided + decided) / 2);
-    if (decides(middle)) decided = middle;
-    else undecided = middle;
-  }
-  return decided;
+  // The limits only draw closer with every shot, so what decides once decides ever after.
+  return firstThatDecides(sample.n, most, decides);
 }
