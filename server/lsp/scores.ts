@@ -1,19 +1,14 @@
 /** Keeps the scores of the plans that open files are about, and says when they change. */
-import { AstUtils, DocumentState, type LangiumDocument, type LangiumDocuments, URI } from "langium";
+import { DocumentState, type LangiumDocuments, URI } from "langium";
 import type { DrillwrightServices } from "../../language/core-module.ts";
 import {
   type Declaration,
-  type Document,
   isPlan,
   isSession,
-  isSessionDate,
-  isSessionPlan,
-  isSessionPlayer,
   type Plan,
   type Session,
 } from "../../language/generated/tree/ast.ts";
 import { Lowering } from "../../language/lowering/document.ts";
-import { placeOf } from "../../language/lowering/place.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
 import type { Declared } from "../../shared/protocol/message.ts";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
@@ -22,8 +17,17 @@ import type { ScoreReport } from "../../shared/score-report.ts";
 import { type ReadingsAt, readingsAt } from "../report/readings.ts";
 import { goalTally } from "../report/summary.ts";
 import { CachedDataFiles } from "./cached-data-files.ts";
-
-type File = LangiumDocument<Document>;
+import {
+  dateOf,
+  declared,
+  type File,
+  fileOf,
+  keyOf,
+  latestFirst,
+  planOf,
+  playerOf,
+  rangeOf,
+} from "./declared.ts";
 
 /** A session that was scored, and what was measured at the rows of its data, in words. */
 export interface ScoredSession {
@@ -88,7 +92,7 @@ export class Scores {
   /** The plans a file is about: those it declares, and those whose sessions it declares. */
   plansOf(uri: string): readonly Plan[] {
     const declarations = this.declarations(uri);
-    const practised = declarations.filter(isSession).map(planNode);
+    const practised = declarations.filter(isSession).map(planOf);
     return [...new Set([...declarations.filter(isPlan), ...practised])].filter((plan) => plan !== undefined);
   }
 
@@ -157,7 +161,7 @@ export class Scores {
 
   /** The session's score, or why there is none and what to do about it. */
   private async attempt(session: Session): Promise<ScoredSession | string> {
-    const plan = planNode(session);
+    const plan = planOf(session);
     if (plan === undefined || !isSound(fileOf(session)))
       return "The session's file has mistakes. Mend them to see the score.";
     if (!isSound(fileOf(plan))) return "The plan is scored when its mistakes are mended.";
@@ -182,20 +186,16 @@ export class Scores {
     return { session: picked ?? sessions[0], picked: picked !== undefined };
   }
 
-  /**
-   * Latest first; of one day, the one in the file whose name comes last, and in one file the one declared last; those
-   * without a date last. The order in which files happened to be read plays no part.
-   */
+  /** Latest first. Linear in the sessions of the workspace. */
   private practised(plan: Plan): Session[] {
     const sessions: Session[] = [];
     for (const file of this.documents.all) {
       if (file.state < DocumentState.ComputedScopes) continue;
       for (const declaration of (file as File).parseResult.value.declarations ?? []) {
-        if (isSession(declaration) && planNode(declaration) === plan) sessions.unshift(declaration);
+        if (isSession(declaration) && planOf(declaration) === plan) sessions.push(declaration);
       }
     }
-    const place = (session: Session) => `${dateOf(session) ?? ""} ${declared(session).file}`;
-    return sessions.sort((a, b) => (place(a) < place(b) ? 1 : place(a) > place(b) ? -1 : 0));
+    return latestFirst(sessions);
   }
 
   private declarations(uri: string): readonly Declaration[] {
@@ -227,36 +227,12 @@ function planResult(about: About, attempt: ScoredSession | string | undefined): 
   return { summary: { ...about, verdict, goals, problem: null }, session: attempt };
 }
 
-function fileOf(node: Plan | Session): File {
-  return AstUtils.getDocument(node);
-}
-
-function declared(node: Plan | Session): Declared {
-  return { file: fileOf(node).uri.toString(), name: node.name };
-}
-
-function rangeOf(node: Plan | Session): PlanScore["range"] {
-  return placeOf(node, String).range;
-}
-
-function keyOf({ file, name }: Declared): string {
-  return `${file}#${name}`;
-}
-
-function planNode(session: Session): Plan | undefined {
-  return session.statements.find(isSessionPlan)?.plan?.ref;
-}
-
-function dateOf(session: Session): string | undefined {
-  return session.statements.find(isSessionDate)?.date;
-}
-
 function practisedSession(session: Session): PracticedSession {
   return {
     ...declared(session),
     range: rangeOf(session),
     date: dateOf(session) ?? null,
-    player: session.statements.find(isSessionPlayer)?.player?.$refText ?? null,
+    player: playerOf(session)?.$refText ?? null,
   };
 }
 

@@ -29,6 +29,7 @@ import type { DrillwrightServices } from "../../language/core-module.ts";
 import type { ClientOptions } from "../../shared/protocol/client-options.ts";
 import { DEFAULT_SETTINGS, type Settings, settingsFrom } from "../../shared/settings.ts";
 import { DiagnosticsPublisher } from "./diagnostics-publisher.ts";
+import { handleProject } from "./handlers/project.ts";
 import { handleScore } from "./handlers/score.ts";
 import { handleSelectSession } from "./handlers/select-session.ts";
 import { handleSessions } from "./handlers/sessions.ts";
@@ -68,6 +69,7 @@ export function startServer(
 
   addLanguageHandlers(connection, shared);
   publishMistakes(shared, publisher);
+  handleProject(connection, shared);
   handleSessions(connection, scores);
   handleSelectSession(connection, scores);
   handleScore(connection, scores);

@@ -1,0 +1,33 @@
+import { DocumentState, type LangiumDocument } from "langium";
+import type { LangiumSharedServices } from "langium/lsp";
+import type { CancellationToken, Connection } from "vscode-languageserver";
+import { type Project, project } from "../../../shared/protocol/project.ts";
+import { projectChanged } from "../../../shared/protocol/project-changed.ts";
+import type { File } from "../declared.ts";
+import { outlineOf, projectOf } from "../project.ts";
+
+/** Answers with what is declared, and tells when that changes. A keystroke costs no more than what its file declares. */
+export function handleProject(connection: Connection, { workspace }: LangiumSharedServices): void {
+  const { DocumentBuilder: builder, LangiumDocuments: documents } = workspace;
+  connection.onRequest(project.method, async (_: null, token: CancellationToken): Promise<Project> => {
+    await builder.waitUntil(DocumentState.Linked, token);
+    return projectOf(documents);
+  });
+
+  const outlines = new Map<string, string>();
+  let isChanged = false;
+  builder.onUpdate((_changed, deleted) => {
+    for (const uri of deleted) if (outlines.delete(uri.toString())) isChanged = true;
+  });
+  builder.onDocumentPhase(DocumentState.Linked, (document: LangiumDocument) => {
+    const uri = document.uri.toString();
+    const outline = outlineOf(document as File);
+    if (outlines.get(uri) === outline) return;
+    outlines.set(uri, outline);
+    isChanged = true;
+  });
+  builder.onBuildPhase(DocumentState.Linked, () => {
+    if (isChanged) void connection.sendNotification(projectChanged.method, null);
+    isChanged = false;
+  });
+}

@@ -1,0 +1,62 @@
+/** What the files of the workspace declare, for people to choose from. */
+import { DocumentState, type LangiumDocuments } from "langium";
+import {
+  type Declaration,
+  isHandedness,
+  isPlan,
+  isPlayer,
+  isSession,
+  isSource,
+  type Player,
+  type Session,
+} from "../../language/generated/tree/ast.ts";
+import { LIBRARY_SCHEME } from "../../language/library/library.ts";
+import type { DeclaredAt, Project, ProjectPlayer, ProjectSession } from "../../shared/protocol/project.ts";
+import { dateOf, declared, type File, latestFirst, planOf, playerOf, rangeOf } from "./declared.ts";
+
+/** Linear in the declarations of the workspace. */
+export function projectOf(documents: LangiumDocuments): Project {
+  const files = (documents.all.toArray() as File[]).filter(
+    ({ state, uri }) => state >= DocumentState.ComputedScopes && uri.scheme !== LIBRARY_SCHEME,
+  );
+  return { files: files.length, ...declaredIn(files) };
+}
+
+/** What a file adds to its project, as a text that changes when that does. */
+export function outlineOf(file: File): string {
+  return JSON.stringify(declaredIn([file]));
+}
+
+function declaredIn(files: readonly File[]): Omit<Project, "files"> {
+  const declarations = files.flatMap(({ parseResult }) => parseResult.value.declarations ?? []);
+  return {
+    plans: byName(declarations.filter(isPlan).map(declaredAt)),
+    players: byName(declarations.filter(isPlayer).map(player)),
+    sources: byName(declarations.filter(isSource).map(declaredAt)),
+    sessions: latestFirst(declarations.filter(isSession)).map(session),
+  };
+}
+
+function declaredAt(node: Declaration): DeclaredAt {
+  return { ...declared(node), range: rangeOf(node) };
+}
+
+function player(node: Player): ProjectPlayer {
+  const hand = node.statements.find(isHandedness)?.hand;
+  return { ...declaredAt(node), hand: hand === undefined ? null : hand === "left-handed" ? "left" : "right" };
+}
+
+function session(node: Session): ProjectSession {
+  const plan = planOf(node);
+  const player = playerOf(node)?.ref;
+  return {
+    ...declaredAt(node),
+    date: dateOf(node) ?? null,
+    player: player === undefined ? null : declared(player),
+    plan: plan === undefined ? null : declared(plan),
+  };
+}
+
+function byName<Item extends DeclaredAt>(items: Item[]): Item[] {
+  return items.sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : a.file < b.file ? -1 : 1));
+}

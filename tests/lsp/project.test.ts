@@ -1,0 +1,66 @@
+/** What the files of a folder declare, for an editor to choose from. */
+import { afterEach, expect, test } from "vitest";
+import { type Project, project } from "../../shared/protocol/project.ts";
+import { projectChanged } from "../../shared/protocol/project-changed.ts";
+import { LspClient } from "../support/lsp-client.ts";
+
+const FILES = {
+  "plans.drill": 'plan "Wedge" { for sand-wedge }\nplan "Gate" { for 7-iron }\n',
+  "people.drill":
+    'player "P-02" { left-handed }\nplayer "P-01" { note "New." }\nsource "Table" { column "Carry" is carry in yd }\n',
+  "sessions.drill": `use "./plans"
+use "./people"
+session "Second" { plan "Gate" player "P-02" date 2026-10-19 data "b.csv" from "Table" }
+session "Third" { plan "Gate" player "P-02" date 2026-10-26 data "c.csv" from "Table" }
+session "First" { plan "Nobody's" player "P-99" data "a.csv" from "Table" }
+`,
+};
+
+let client: LspClient;
+afterEach(() => client.stop());
+
+const names = (all: readonly { name: string }[]) => all.map(({ name }) => name);
+
+test("plans, players and sources are named in order, sessions latest first", async () => {
+  client = await LspClient.start({ files: FILES });
+  const found = await client.request<Project>(project.method, null);
+  expect(found.files).toBe(3);
+  expect(names(found.plans)).toEqual(["Gate", "Wedge"]);
+  expect(found.players.map(({ name, hand }) => [name, hand])).toEqual([
+    ["P-01", null],
+    ["P-02", "left"],
+  ]);
+  expect(names(found.sources)).toEqual(["Table"]);
+  expect(found.sessions.map(({ name, date }) => [name, date])).toEqual([
+    ["Third", "2026-10-26"],
+    ["Second", "2026-10-19"],
+    ["First", null],
+  ]);
+});
+
+test("a session names its plan and its player where they are known", async () => {
+  client = await LspClient.start({ files: FILES });
+  const { sessions } = await client.request<Project>(project.method, null);
+  expect(sessions[0]).toMatchObject({
+    plan: { file: client.uri("plans.drill"), name: "Gate" },
+    player: { file: client.uri("people.drill"), name: "P-02" },
+  });
+  expect(sessions[2]).toMatchObject({ plan: null, player: null });
+});
+
+test("the editor is told when something is declared, and not while a comment is typed", async () => {
+  client = await LspClient.start({ files: FILES });
+  const told = () => client.notifications.filter(({ method }) => method === projectChanged.method).length;
+  await client.open("plans.drill", FILES["plans.drill"]);
+  await client.request(project.method, null);
+  const before = told();
+  await client.change("plans.drill", `${FILES["plans.drill"]}// a comment`);
+  await client.request("textDocument/documentSymbol", { textDocument: { uri: client.uri("plans.drill") } });
+  expect(told()).toBe(before);
+  await client.change("plans.drill", `${FILES["plans.drill"]}plan "Driver" { for driver }`);
+  await client.until(
+    () => told() > before,
+    () => "no word of the new plan",
+  );
+  expect(names((await client.request<Project>(project.method, null)).plans)).toContain("Driver");
+});
