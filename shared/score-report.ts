@@ -47,6 +47,17 @@ export const Evidence = z.object({
   rows: z.array(Row),
   /** The metrics whose readings decided, by name. */
   metrics: z.array(z.string()),
+  /** Of a change: what was compared, in SI, and the smallest change that these shots could have shown at this confidence. */
+  comparison: z.nullable(
+    z.object({
+      against: z.string(),
+      before: z.nullable(z.number()),
+      after: z.nullable(z.number()),
+      smallestShown: z.nullable(z.number()),
+    }),
+  ),
+  /** Whether a model had a part in the numbers: they are estimates then. */
+  isEstimate: z.boolean(),
   cautions: z.array(z.string()),
 });
 export type Evidence = z.infer<typeof Evidence>;
@@ -58,8 +69,66 @@ export const CriterionResult = z.object({
   location: Location,
   verdict: Verdict,
   evidence: Evidence,
+  /** Of a group: its criteria. */
+  get parts(): z.ZodMiniArray<typeof CriterionResult> {
+    return z.array(CriterionResult);
+  },
 });
-export type CriterionResult = z.infer<typeof CriterionResult>;
+export type CriterionResult = {
+  id: string;
+  kind: string;
+  text: string;
+  location: Location;
+  verdict: Verdict;
+  evidence: Evidence;
+  parts: CriterionResult[];
+};
+
+/**
+ * How the shots of a baseline stood to a finding: met means that the pattern is shown. `strength` is the confidence (0 to 1)
+ * at which it would still be shown; null where it is not shown or no such number can be given.
+ */
+export const FindingResult = z.object({
+  name: z.string(),
+  location: Location,
+  verdict: Verdict,
+  strength: z.nullable(z.number()),
+  criteria: z.array(CriterionResult),
+  suspects: z.array(z.string()),
+  checks: z.array(z.string()),
+  /** Drills to try, as the finding calls them: `"Start-line gate" with width = 4°`. */
+  tries: z.array(z.object({ drill: z.string(), text: z.string(), location: Location })),
+});
+export type FindingResult = z.infer<typeof FindingResult>;
+
+/** Swings made, and the limits that they are held against. */
+export const Load = z.object({
+  swings: z.number(),
+  /** Swings at 90 % effort or more, those of unknown effort included. */
+  fullEffort: z.number(),
+  limits: z.array(
+    z.object({
+      /** For people: `82 of at most 60 full-effort swings in a session`. */
+      text: z.string(),
+      count: z.number(),
+      limit: z.number(),
+      period: z.enum(["session", "day", "week"]),
+      isExceeded: z.boolean(),
+      location: Location,
+    }),
+  ),
+});
+export type Load = z.infer<typeof Load>;
+
+/** What the plan says comes next, and why. `plan` is null for a repeat. */
+export const Recommendation = z.object({
+  move: z.enum(["advance", "repeat", "step-back"]),
+  plan: z.nullable(z.string()),
+  text: z.string(),
+  reason: z.string(),
+  location: Location,
+});
+export type Recommendation = z.infer<typeof Recommendation>;
 
 /** How the shots of a block stood to one target, requirement, or to all targets together. */
 export const ConditionResult = z.object({
@@ -89,6 +158,8 @@ export const BlockResult = z.object({
   targets: z.array(ConditionResult),
   requirements: z.array(ConditionResult),
   criteria: z.array(CriterionResult),
+  /** Of a baseline: the findings looked for, those that are shown first, the strongest evidence first. */
+  findings: z.array(FindingResult),
 });
 export type BlockResult = z.infer<typeof BlockResult>;
 
@@ -107,14 +178,26 @@ export const ScoreReport = z.object({
   version: z.literal(SCORE_REPORT_VERSION),
   /** The version of this tool. */
   tool: z.string(),
-  plan: z.object({ name: z.string(), location: Location }),
+  /** `sha256` is that of the plan's model without its places; `revision` the git revision of its file, where there is one. */
+  plan: z.object({
+    name: z.string(),
+    location: Location,
+    sha256: z.nullable(z.string()),
+    revision: z.nullable(z.string()),
+  }),
   session: z.object({ name: z.string(), date: z.nullable(z.string()), location: Location }),
   player: z.object({ name: z.string(), hand: z.nullable(Hand) }),
   data: z.array(DataFile),
   assignment: Assignment,
+  /** Whose accuracy was taken into account; null where readings were taken as exact. */
+  instrument: z.nullable(z.string()),
   /** All blocks that set goals together; null where none does. */
   verdict: z.nullable(Verdict),
   blocks: z.array(BlockResult),
+  load: Load,
+  next: z.nullable(Recommendation),
+  /** What to bear in mind about all verdicts together. */
+  cautions: z.array(z.string()),
   setAside: z.array(SetAside),
   findings: z.array(DataFinding),
   notes: z.array(z.string()),

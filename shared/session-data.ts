@@ -11,9 +11,13 @@ export type Row = z.infer<typeof Row>;
 export const Shot = z.object({
   row: Row,
   values: z.record(z.string(), z.number()),
-  /** Metrics in `values` that were computed from others, not read. */
+  /** The metrics that are names, such as the shape of the shot. What is missing is unknown. */
+  categories: z.record(z.string(), z.string()),
+  /** Metrics in `values` and `categories` that were computed from others, not read. */
   derived: z.array(z.string()),
   club: z.nullable(z.string()),
+  /** Time of day in seconds after midnight, or null where the table does not tell. */
+  time: z.nullable(z.number()),
   /** Name of the plan's block the shot was assigned to, or null. */
   block: z.nullable(z.string()),
   /** Why the data itself sets this shot aside, or null. */

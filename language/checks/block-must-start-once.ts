@@ -8,19 +8,19 @@ export const check = defineCheck({
   on: ["Session"],
   reason: "Every shot from where a block starts belongs to it, until another starts.",
   run(session, { document, report }) {
-    const first = new Map<string, number>();
+    const first = new Map<string, string>();
     for (const start of session.statements.filter(isBlockStart)) {
       const block = start.block?.ref?.name;
       if (block === undefined) continue;
       const earlier = first.get(block);
       if (earlier === undefined) {
-        first.set(block, start.row);
+        first.set(block, start.time ?? `row ${start.row}`);
         continue;
       }
       report({
-        message: `${quoted(block)} starts from row ${earlier} already. Keep one of the two.`,
+        message: `${quoted(block)} starts from ${earlier} already. Keep one of the two.`,
         node: start,
-        fixes: [{ title: `Keep row ${earlier}`, edits: [remove(document, rangeOf(start))] }],
+        fixes: [{ title: `Keep ${earlier}`, edits: [remove(document, rangeOf(start))] }],
       });
     }
   },

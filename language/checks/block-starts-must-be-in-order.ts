@@ -11,6 +11,7 @@ export const check = defineCheck({
     let used = 1;
     let before = 0;
     for (const start of session.statements.filter(isBlockStart)) {
+      if (start.row === undefined || start.file !== undefined) continue;
       if (start.row <= before) used++;
       if (start.row <= before && used > tables && tables > 0) {
         const which = tables === 1 ? "the table" : `the last of the ${tables} tables`;

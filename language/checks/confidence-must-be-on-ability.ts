@@ -3,7 +3,9 @@ import {
   isCountCriterion,
   isRunCriterion,
   isStatisticCriterion,
+  isSummary,
 } from "../generated/tree/ast.ts";
+import { numberOf } from "../types/parameters.ts";
 import { defineCheck, type Fix } from "./check.ts";
 import { cstOf, rangeOf, removeWords, replace } from "./edits.ts";
 import { code } from "./wording.ts";
@@ -70,17 +72,26 @@ plan "Gate" {
 function aboutShots({ $container: criterion }: Confidence): string | undefined {
   if (isCountCriterion(criterion)) return "A number of hits";
   if (isRunCriterion(criterion)) return "A run of hits";
-  if (!isStatisticCriterion(criterion) || criterion.statistic === "average") return undefined;
-  return `A ${criterion.statistic}`;
+  if (!isStatisticCriterion(criterion) || !isSummary(criterion.statistic)) return undefined;
+  const { name } = criterion.statistic;
+  return name === "best" || name === "worst" ? `The ${name} shot` : undefined;
 }
 
 /** `7 of 10 shots` as `70 % of shots`. */
 function asShare({ $container: criterion }: Confidence): Fix | undefined {
   if (!isCountCriterion(criterion)) return undefined;
-  const { count, outOf } = criterion;
+  const count = numberOf(criterion.count);
+  const outOf = numberOf(criterion.outOf);
   const first = cstOf(criterion, "count");
   const last = cstOf(criterion, "outOf");
-  if (outOf === undefined || first === undefined || last === undefined || outOf < count) return undefined;
+  if (
+    outOf === undefined ||
+    count === undefined ||
+    first === undefined ||
+    last === undefined ||
+    outOf < count
+  )
+    return undefined;
   const share = `${Number(((100 * count) / outOf).toPrecision(3))} % of`;
   return {
     title: `Ask for ${share} shots`,

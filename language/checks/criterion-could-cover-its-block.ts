@@ -1,3 +1,4 @@
+import { numberOf } from "../types/parameters.ts";
 import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf, replace } from "./edits.ts";
@@ -8,13 +9,14 @@ export const check = defineCheck({
   reason: "A count of so many shots is over the first of them; the rest of the block has no say in it.",
   run(criterion, { report }) {
     const asked = shotsOf(criterion)?.asked;
-    const { outOf } = criterion;
-    if (asked === undefined || outOf === undefined) return;
-    if (outOf >= asked || outOf < criterion.count || outOf === 0) return;
+    const outOf = numberOf(criterion.outOf);
+    const count = numberOf(criterion.count);
+    if (asked === undefined || outOf === undefined || count === undefined) return;
+    if (outOf >= asked || outOf < count || outOf === 0) return;
     const cst = cstOf(criterion, "outOf");
     if (cst === undefined) return;
     report({
-      message: `Only the first ${outOf} of the block's ${asked} shots count here. Ask for ${criterion.count} of ${asked} if all are meant.`,
+      message: `Only the first ${outOf} of the block's ${asked} shots count here. Ask for ${count} of ${asked} if all are meant.`,
       node: criterion,
       cst,
       fixes: [{ title: `Count all ${asked} shots`, edits: [replace(cst.range, String(asked))] }],

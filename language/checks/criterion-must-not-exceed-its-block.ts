@@ -1,3 +1,4 @@
+import { numberOf } from "../types/parameters.ts";
 import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf, replace } from "./edits.ts";
@@ -12,13 +13,14 @@ export const check = defineCheck({
     if (block === undefined || block.open) return;
     const { asked } = block;
     const isRun = criterion.$type === "RunCriterion";
-    const wanted = isRun ? criterion.length : criterion.outOf;
+    const wanted = numberOf(isRun ? criterion.length : criterion.outOf);
     if (wanted === undefined || wanted <= asked) return;
     const cst = cstOf(criterion, isRun ? "length" : "outOf");
     if (cst === undefined) return;
     const count = isRun ? undefined : cstOf(criterion, "count");
+    const hits = isRun ? undefined : numberOf(criterion.count);
     const edits = [replace(cst.range, String(asked))];
-    if (!isRun && count !== undefined && criterion.count > asked && criterion.count <= wanted) {
+    if (count !== undefined && hits !== undefined && hits > asked && hits <= wanted) {
       edits.push(replace(count.range, String(asked)));
     }
     const what = isRun ? `A run of ${wanted} is asked for` : `This is about ${shots(wanted)}`;

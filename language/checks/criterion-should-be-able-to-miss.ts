@@ -1,4 +1,5 @@
 import type { CountCriterion, ShareCriterion } from "../generated/tree/ast.ts";
+import { numberOf } from "../types/parameters.ts";
 import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf } from "./edits.ts";
@@ -8,7 +9,7 @@ export const check = defineCheck({
   on: ["CountCriterion", "ShareCriterion"],
   reason: "A goal that cannot be missed tells nothing about the practice.",
   run(criterion, { report }) {
-    const asked = criterion.$type === "ShareCriterion" ? criterion.share : criterion.count;
+    const asked = numberOf(criterion.$type === "ShareCriterion" ? criterion.share : criterion.count);
     const most = mostOf(criterion);
     const isAlwaysMet = asked === (criterion.bound === "least" ? 0 : most);
     if (!isAlwaysMet || most === 0) return;
@@ -46,5 +47,5 @@ plan "Gate" {
 /** All shots that the criterion looks at; undefined where that is open. */
 function mostOf(criterion: CountCriterion | ShareCriterion): number | undefined {
   if (criterion.$type === "ShareCriterion") return 100;
-  return criterion.outOf ?? shotsOf(criterion)?.asked;
+  return criterion.outOf === undefined ? shotsOf(criterion)?.asked : numberOf(criterion.outOf);
 }

@@ -73,7 +73,9 @@ plan "Gate" {
 function withUnit(quantity: Quantity, metric: Metric): string | undefined {
   if (quantity.unit !== undefined) return quantity.unit.ref && quantity.$cstNode?.text;
   const isNumber = measureOf(metric)?.unit === "";
-  return isNumber ? amount(Number((quantity.value * 100).toPrecision(12)), "%") : undefined;
+  return isNumber && quantity.value !== undefined
+    ? amount(Number((quantity.value * 100).toPrecision(12)), "%")
+    : undefined;
 }
 
 /** Above and below read two ways on the negative side, so a limit there is given as `at least` or `at most`. */

@@ -1,3 +1,4 @@
+import { numberOf } from "../types/parameters.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf, replace } from "./edits.ts";
 
@@ -10,7 +11,7 @@ export const check = defineCheck({
   reason:
     "Effort is a share of a full swing. A speed drill goes a little beyond it; more is a slip, and no advice to follow.",
   run(shots, { report }) {
-    const { effort } = shots;
+    const effort = numberOf(shots.effort);
     if (effort === undefined || (effort >= LEAST && effort <= MOST)) return;
     const cst = cstOf(shots, "effort");
     if (cst === undefined) return;

@@ -1,3 +1,4 @@
+import { numberOf } from "../types/parameters.ts";
 import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf, replace } from "./edits.ts";
@@ -8,11 +9,12 @@ export const check = defineCheck({
   on: ["CountCriterion"],
   reason: "A count that no number of hits can reach is never met, however well the player does.",
   run(criterion, { report }) {
-    const most = criterion.outOf ?? shotsOf(criterion)?.asked;
+    const most = criterion.outOf === undefined ? shotsOf(criterion)?.asked : numberOf(criterion.outOf);
+    const hits = numberOf(criterion.count);
     const count = cstOf(criterion, "count");
-    if (most === undefined || criterion.count <= most || count === undefined) return;
+    if (most === undefined || hits === undefined || hits <= most || count === undefined) return;
     report({
-      message: `${criterion.count} of ${shots(most)} is more hits than shots. Ask for at most ${most}.`,
+      message: `${hits} of ${shots(most)} is more hits than shots. Ask for at most ${most}.`,
       node: criterion,
       property: "count",
       fixes: [{ title: `Ask for ${most} of ${most}`, edits: [replace(count.range, String(most))] }],

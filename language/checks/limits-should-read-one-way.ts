@@ -12,6 +12,7 @@ export const check = defineCheck({
   run(range, { report }) {
     const { limit } = range;
     const side = limit.direction?.ref;
+    if (limit.value === undefined) return;
     const number = amount(limit.value, limit.unit?.$refText ?? "");
     if (side === undefined || !isNegative(side.$container) || roleOf(limit) !== "place") return;
     const written = `${isAbove(range) ? "above" : "below"} ${number} ${side.name}`;

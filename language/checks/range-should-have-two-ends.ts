@@ -39,7 +39,9 @@ plan "Gate" {
 
 /** The same amount in the same direction, whatever the units; zero has none. */
 function areSame(one: Quantity, other: Quantity): boolean {
-  const [first, second] = [one, other].map((quantity) => quantity.value * unitOfQuantity(quantity).factor);
+  const [first, second] = [one, other].map(
+    (quantity) => quantity.value && quantity.value * unitOfQuantity(quantity).factor,
+  );
   if (first === undefined || first !== second) return false;
   const dimensions = [one, other].map(({ unit }) => unit?.ref && dimensionOfUnit(unit.ref));
   const words = [one, other].map(({ direction }) => direction?.$refText);

@@ -1,3 +1,4 @@
+import { numberOf } from "../types/parameters.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf, replace } from "./edits.ts";
 
@@ -6,11 +7,12 @@ export const check = defineCheck({
   on: ["ShareCriterion"],
   reason: "No player hits more than all shots, however well they do.",
   run(criterion, { report }) {
-    if (criterion.share <= 100) return;
+    const asked = numberOf(criterion.share);
+    if (asked === undefined || asked <= 100) return;
     const share = cstOf(criterion, "share");
     if (share === undefined) return;
     report({
-      message: `${criterion.share} % is more than all shots. Ask for at most 100 %.`,
+      message: `${asked} % is more than all shots. Ask for at most 100 %.`,
       node: criterion,
       property: "share",
       fixes:

@@ -15,7 +15,7 @@ export const check = defineCheck({
     const measure = measureAt(node);
     if (node.unit !== undefined || measure === undefined) return;
     const { metric, dimension } = measure;
-    const own = metric?.dimension.ref;
+    const own = metric?.dimension?.ref;
     const isNumber = own !== undefined && isPlainNumber(own);
     if (isShownIn(node)) {
       const one = GrammarUtils.findNodeForKeyword(node.$cstNode, "one");
@@ -30,11 +30,11 @@ export const check = defineCheck({
       return;
     }
     const value = cstOf(node, "value");
-    if (measure.unit === "" || value === undefined) return;
+    if (measure.unit === "" || value === undefined || node.value === undefined) return;
     // A share of 0.7 is 70 %; whoever writes 70 where shares are shown in percent means that too.
     const isShare = isNumber && node.value <= 1;
     const written = amount(isShare ? Number((node.value * 100).toPrecision(12)) : node.value, measure.unit);
-    const what = metric === undefined ? "How long a plan takes" : code(metric.name);
+    const what = metric === undefined ? "This" : code(metric.name);
     const fix: Fix = { title: `Write ${written}`, edits: [replace(value.range, written)] };
     report({
       message: `${what} needs a unit here. Write ${code(written)}, or the amount in another unit.`,

@@ -18,8 +18,8 @@ export const check = defineCheck({
     if (unitFits(unit, dimension)) return;
     const cst = cstOf(node, "unit");
     if (cst === undefined) return;
-    const what = metric === undefined ? "how long a plan takes" : code(metric.name);
-    const own = metric?.dimension.ref;
+    const what = metric === undefined ? "this amount" : code(metric.name);
+    const own = metric?.dimension?.ref;
     const isNumber = own !== undefined && isPlainNumber(own);
     // The unit that the metric is shown in is the one in question where that is what is stated.
     const better = isShownIn(node) ? (isNumber ? "one" : ((own && unitSymbols(own)[0]) ?? "")) : measure.unit;

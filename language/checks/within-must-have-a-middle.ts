@@ -1,5 +1,5 @@
 import { isStatisticCriterion } from "../generated/tree/ast.ts";
-import { hasSides, knownMetricAt } from "../types/amounts.ts";
+import { hasSides, isWidth, knownMetricAt } from "../types/amounts.ts";
 import { defineCheck, type Fix } from "./check.ts";
 import { insertBefore, rangeOf, replace } from "./edits.ts";
 import { code } from "./wording.ts";
@@ -14,7 +14,7 @@ export const check = defineCheck({
     if (within.centre !== undefined || metric === undefined) return;
     const tolerance = within.tolerance.$cstNode?.text ?? "";
     const statistic = within.$container;
-    const isSpread = isStatisticCriterion(statistic) && statistic.statistic === "spread";
+    const isSpread = isStatisticCriterion(statistic) && isWidth(statistic.statistic);
     if (hasSides(metric) && !isSpread) {
       if (within.symmetric) return;
       report({

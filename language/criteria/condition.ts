@@ -3,12 +3,22 @@ import { intervalOf, unitOf } from "../../shared/interval.ts";
 import type { Bounds, Condition, Hand, ShotTest, Subject } from "../../shared/plan-model.ts";
 import { writeBounds } from "../../shared/quantity.ts";
 import { type Interval, isInside, slackOf } from "../../shared/statistics/interval.ts";
-import { allOf, anyOf, type Truth } from "./verdict.ts";
+import { allOf, anyOf, not, type Truth } from "./verdict.ts";
 
-/** One shot's readings by metric, SI and target frame. What is missing is unknown. */
-export type Readings = Readonly<Record<string, number>>;
+/** What is known of one shot: readings by metric, SI and target frame, names by metric, the club. What is missing is unknown. */
+export interface Readings {
+  readonly values: Readonly<Record<string, number>>;
+  readonly categories: Readonly<Record<string, string>>;
+  readonly club: string | null;
+}
 
-/** A condition with the player's hand settled, to be asked shot by shot. */
+/** What conditions need to know of a player: the hand settles direction words, the level the variant of a window. */
+export interface PlayerTraits {
+  readonly hand: Hand;
+  readonly level: string | null;
+}
+
+/** A condition with the player settled, to be asked shot by shot. */
 export type ShotQuestion = (readings: Readings) => Truth;
 
 /** The numbers that meet bounds, and the slack to compare with: see `shared/statistics/interval.ts`. */
@@ -30,40 +40,86 @@ export function claimOf(bounds: Bounds, hand: Hand): Claim {
 }
 
 /** Makes a condition ready to be asked of many shots. Unknown readings give an unknown answer where they matter. */
-export function questionOf(condition: Condition, hand: Hand): ShotQuestion {
-  const alternatives = condition.anyOf.map(({ allOf }) => allOf.map((test) => testQuestion(test, hand)));
+export function questionOf(condition: Condition, player: PlayerTraits): ShotQuestion {
+  const alternatives = condition.anyOf.map(({ allOf }) => allOf.map((test) => testQuestion(test, player)));
   return (readings) => anyOf(alternatives.map((tests) => allOf(tests.map((test) => test(readings)))));
 }
 
 /** Whether one shot meets a condition. */
-export function meets(condition: Condition, readings: Readings, hand: Hand): Truth {
-  return questionOf(condition, hand)(readings);
+export function meets(condition: Condition, readings: Readings, player: PlayerTraits): Truth {
+  return questionOf(condition, player)(readings);
 }
 
-function testQuestion({ metric, bounds }: ShotTest, hand: Hand): ShotQuestion {
-  const { interval, slack } = claimOf(bounds, hand);
+function testQuestion(test: ShotTest, player: PlayerTraits): ShotQuestion {
+  switch (test.kind) {
+    case "number": {
+      const { interval, slack } = claimOf(test.bounds, player.hand);
+      return ({ values }) => {
+        const value = reading(values, test.metric);
+        return value === undefined ? undefined : isInside(value, interval, slack);
+      };
+    }
+    case "category":
+      return ({ categories }) => {
+        const name = categories[test.metric];
+        return name === undefined ? undefined : test.categories.includes(name);
+      };
+    case "window":
+      return windowQuestion(test, player);
+  }
+}
+
+/** The variant that fits the shot's club decides; where none fits, or the club is unknown and matters, nothing is known. */
+function windowQuestion(
+  { variants, inside }: Extract<ShotTest, { kind: "window" }>,
+  player: PlayerTraits,
+): ShotQuestion {
+  const fitting = variants
+    .filter(({ level }) => level === null || level === player.level)
+    .map(({ clubs, condition }) => ({ clubs, isInside: questionOf(condition, player) }));
   return (readings) => {
-    const value = reading(readings, metric);
-    return value === undefined ? undefined : isInside(value, interval, slack);
+    const { club } = readings;
+    for (const { clubs, isInside } of fitting) {
+      if (clubs.length > 0 && club === null) return undefined;
+      if (clubs.length > 0 && !clubs.includes(club ?? "")) continue;
+      const truth = isInside(readings);
+      return inside ? truth : not(truth);
+    }
+    return undefined;
   };
 }
 
 /** A shot's reading of a metric; undefined where there is none, or none that is a number. */
-export function reading(readings: Readings, metric: string): number | undefined {
-  const value = readings[metric];
+export function reading(values: Readings["values"], metric: string): number | undefined {
+  const value = values[metric];
   return Number.isFinite(value) ? value : undefined;
 }
 
 /** A condition as a plan says it: `club-path within ±2° and carry at least 150 yd or …`. */
 export function writeCondition(condition: Condition): string {
-  return condition.anyOf
-    .map(({ allOf }) => allOf.map(({ metric, bounds }) => `${metric} ${writeBounds(bounds)}`).join(" and "))
-    .join(" or ");
+  return condition.anyOf.map(({ allOf }) => allOf.map(writeTest).join(" and ")).join(" or ");
 }
 
-/** The metrics a condition asks about, each once. */
+function writeTest(test: ShotTest): string {
+  switch (test.kind) {
+    case "number":
+      return `${test.metric} ${writeBounds(test.bounds)}`;
+    case "category":
+      return `${test.metric} is ${test.categories.join(" or ")}`;
+    case "window":
+      return `${test.inside ? "inside" : "outside"} ${JSON.stringify(test.window)}`;
+  }
+}
+
+/** The metrics a condition asks about, each once; those of all variants of its windows among them. */
 export function metricsIn(condition: Condition): readonly string[] {
-  return [...new Set(condition.anyOf.flatMap(({ allOf }) => allOf.map(({ metric }) => metric)))];
+  return [...new Set(condition.anyOf.flatMap(({ allOf }) => allOf.flatMap(metricsOfTest)))];
+}
+
+function metricsOfTest(test: ShotTest): readonly string[] {
+  return test.kind === "window"
+    ? test.variants.flatMap(({ condition }) => metricsIn(condition))
+    : [test.metric];
 }
 
 /** The metrics a subject names itself; those of `on target` are the targets'. */

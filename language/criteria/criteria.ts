@@ -1,12 +1,25 @@
 /** The kinds of criteria. A kind of the plan model that is missing here does not compile. */
 import type { Criterion } from "../../shared/plan-model.ts";
+import { change } from "./change/evaluate.ts";
 import { count } from "./count/evaluate.ts";
 import type { CountedShots, CriterionKind, CriterionOf, Outcome } from "./criterion.ts";
+import { ellipse } from "./ellipse/evaluate.ts";
+import { group } from "./group/evaluate.ts";
+import { load } from "./load/evaluate.ts";
 import { run } from "./run/evaluate.ts";
 import { share } from "./share/evaluate.ts";
 import { statistic } from "./statistic/evaluate.ts";
 
-const kinds: { readonly [Kind in Criterion["kind"]]: CriterionKind<Kind> } = { count, share, run, statistic };
+const kinds: { readonly [Kind in Criterion["kind"]]: CriterionKind<Kind> } = {
+  change,
+  count,
+  ellipse,
+  group,
+  load,
+  run,
+  share,
+  statistic,
+};
 
 /**
  * The criterion in a sentence: what it asks for, and whether it is about these shots or about ability.

@@ -1,6 +1,6 @@
 /** What every kind of criterion is given and gives back. A kind is a folder beside this file. */
-import type { Criterion, Hand, Metric, Subject } from "../../shared/plan-model.ts";
-import type { Interval as Limits, Tally, Verdict } from "../../shared/score-report.ts";
+import type { Against, Criterion, Hand, Metric, Subject } from "../../shared/plan-model.ts";
+import type { Evidence, Interval as Limits, Tally, Verdict } from "../../shared/score-report.ts";
 import type { Truth } from "./verdict.ts";
 
 /** The shots of a block that count, in the order they were hit, seen by a criterion. */
@@ -22,7 +22,33 @@ export interface CountedShots {
   readonly admitted: readonly Truth[];
   /** The metrics of the block's requirements; empty where it requires nothing. */
   readonly requiredMetrics: readonly string[];
+  /** Swings made so far, set-aside shots included. */
+  readonly swings: { readonly block: Swings; readonly session: Swings };
+  /** What a change is held against, or in a sentence why there is nothing. */
+  readonly against: (against: Against, metric: string) => Comparison | string;
 }
+
+export interface Swings {
+  readonly all: number;
+  /** At 90 % effort or more, those of unknown effort included. */
+  readonly fullEffort: number;
+}
+
+/** Other shots of the player, or numbers known of them. `name` as in `against …`. Values SI, target frame. */
+export type Comparison =
+  | {
+      readonly kind: "shots";
+      readonly name: string;
+      readonly shots: CountedShots;
+      readonly isSameSession: boolean;
+    }
+  | {
+      readonly kind: "usual";
+      readonly name: string;
+      readonly value: number;
+      readonly spread: number | null;
+      readonly count: number | null;
+    };
 
 /** A verdict and what it rests on. Shots are given as indices into the counted shots. */
 export interface Outcome {
@@ -43,6 +69,10 @@ export interface Outcome {
   /** The shots that decided; of an open verdict those that keep it open. */
   readonly deciding: readonly number[];
   readonly cautions: readonly string[];
+  /** Of a change. */
+  readonly comparison?: Evidence["comparison"];
+  /** Of a group: the outcomes of its criteria, in order. */
+  readonly parts?: readonly Outcome[];
 }
 
 /** The criteria of one kind. */

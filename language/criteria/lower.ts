@@ -1,7 +1,13 @@
 /** Criteria: from the tree to the model. The table does not compile until every kind of the grammar is in it. */
 import type { Criterion as Model } from "../../shared/plan-model.ts";
 import type { Criterion } from "../generated/tree/ast.ts";
-import { lowerCount } from "./count/lower.ts";
+import type { CriterionContext } from "../lowering/context.ts";
+import { placeOf, textOf } from "../lowering/place.ts";
+import { lowerChange } from "./change/lower.ts";
+import { lowerCountCriterion } from "./count/lower.ts";
+import { lowerEllipse } from "./ellipse/lower.ts";
+import { lowerGroup } from "./group/lower.ts";
+import { lowerLoad } from "./load/lower.ts";
 import { lowerRun } from "./run/lower.ts";
 import { lowerShare } from "./share/lower.ts";
 import { lowerStatistic } from "./statistic/lower.ts";
@@ -13,18 +19,23 @@ type Lowering = {
   [Type in Criterion["$type"]]: (
     criterion: Extract<Criterion, { $type: Type }>,
     common: Common,
-    /** Shots the block asks for. */
-    shots: number,
+    context: CriterionContext,
   ) => Model;
 };
 
 const LOWERING: Lowering = {
-  CountCriterion: lowerCount,
+  ChangeCriterion: lowerChange,
+  CountCriterion: lowerCountCriterion,
+  EllipseCriterion: lowerEllipse,
+  GroupCriterion: lowerGroup,
+  LoadCriterion: lowerLoad,
   RunCriterion: lowerRun,
   ShareCriterion: lowerShare,
   StatisticCriterion: lowerStatistic,
 };
 
-export function lowerCriterion(criterion: Criterion, common: Common, shots: number): Model {
-  return LOWERING[criterion.$type](criterion as never, common, shots);
+/** @throws IncompleteError */
+export function lowerCriterion(criterion: Criterion, id: string, context: CriterionContext): Model {
+  const common = { id, text: textOf(criterion), location: placeOf(criterion, context.fileName) };
+  return LOWERING[criterion.$type](criterion as never, common, context);
 }

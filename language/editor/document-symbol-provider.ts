@@ -11,11 +11,11 @@ import {
   isColumn,
   isHandedness,
   isSessionPlan,
-  isShots,
   isSuccess,
   type Unit,
 } from "../generated/tree/ast.ts";
 import { textOf } from "../lowering/place.ts";
+import { shotsOf } from "../types/shots.ts";
 import type { DrillwrightEditorServices } from "./editor-module.ts";
 
 export class DrillwrightDocumentSymbolProvider implements DocumentSymbolProvider {
@@ -55,7 +55,7 @@ export class DrillwrightDocumentSymbolProvider implements DocumentSymbolProvider
 
   private block(block: Block): DocumentSymbol[] {
     const criteria = block.statements.filter(isSuccess).flatMap((success) => success.criteria);
-    const shots = block.statements.filter(isShots).reduce((sum, { count }) => sum + (count ?? 0), 0);
+    const shots = shotsOf(block)?.asked ?? 0;
     const detail = [block.kind, shots > 0 ? `${shots} shots` : undefined].filter(Boolean).join(", ");
     return this.symbol(
       block,

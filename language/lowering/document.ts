@@ -10,7 +10,11 @@ import type { DrillwrightServices } from "../core-module.ts";
 import {
   Club,
   type Document,
+  type Instrument,
   isClub,
+  isCurriculum,
+  isFinding,
+  isInstrument,
   isMetric,
   isPlan,
   isPlayer,
@@ -19,9 +23,20 @@ import {
   Metric,
   type Session,
 } from "../generated/tree/ast.ts";
+import { lowerCurriculum } from "./curriculum.ts";
+import { lowerFinding } from "./finding.ts";
+import { lowerInstrument } from "./instrument.ts";
 import type { FileName } from "./place.ts";
 import { lowerPlan } from "./plan.ts";
-import { lowerPlayer, lowerSession, lowerSource, planOf, playerOf, sourcesOf } from "./session.ts";
+import {
+  instrumentOf,
+  lowerPlayer,
+  lowerSession,
+  lowerSource,
+  planOf,
+  playerOf,
+  sourcesOf,
+} from "./session.ts";
 import { IncompleteError } from "./unresolved.ts";
 import { lowerClub, lowerMetric } from "./vocabulary.ts";
 
@@ -48,16 +63,25 @@ export class Lowering {
     const plans = distinct([...declarations.filter(isPlan), ...sessions.map(planOf)]);
     const players = distinct([...declarations.filter(isPlayer), ...sessions.map(playerOf)]);
     const sources = distinct([...declarations.filter(isSource), ...sessions.flatMap(sourcesOf)]);
-    const files = filesOf(file, [...plans, ...players, ...sources]);
+    const instruments = distinct([...declarations.filter(isInstrument), ...sessions.flatMap(instrumentsOf)]);
+    const files = filesOf(file, [...plans, ...players, ...sources, ...instruments]);
     assertReadable(files);
+    const documentation = (node: AstNode) => this.documentation(node);
     return {
       format: FORMAT,
       version: VERSION,
       metrics: [...this.metrics(files).values()],
       clubs: this.clubs(files),
-      plans: plans.map((plan) => lowerPlan(plan, this.fileName, (node) => this.documentation(node))),
+      plans: plans.map((plan) => lowerPlan(plan, this.fileName, documentation)),
       players: players.map((player) => lowerPlayer(player, this.fileName)),
       sources: sources.map((source) => lowerSource(source, this.fileName)),
+      instruments: instruments.map((instrument) => lowerInstrument(instrument, this.fileName)),
+      findings: declarations
+        .filter(isFinding)
+        .map((finding) => lowerFinding(finding, this.fileName, documentation)),
+      curricula: declarations
+        .filter(isCurriculum)
+        .map((curriculum) => lowerCurriculum(curriculum, this.fileName, documentation)),
       sessions: sessions.map((session) => lowerSession(session, this.fileName)),
     };
   }
@@ -66,13 +90,20 @@ export class Lowering {
   session(session: Session): ScoringInput {
     const plan = planOf(session);
     const sources = sourcesOf(session);
-    const files = filesOf(AstUtils.getDocument<Document>(session), [plan, playerOf(session), ...sources]);
+    const instrument = instrumentOf(session);
+    const files = filesOf(AstUtils.getDocument<Document>(session), [
+      plan,
+      playerOf(session),
+      ...sources,
+      ...instrumentsOf(session),
+    ]);
     assertReadable(files);
     return {
       session: lowerSession(session, this.fileName),
       plan: lowerPlan(plan, this.fileName, (node) => this.documentation(node)),
       player: lowerPlayer(playerOf(session), this.fileName),
       sources: new Map(sources.map((source) => [source.name, lowerSource(source, this.fileName)])),
+      instrument: instrument === undefined ? null : lowerInstrument(instrument, this.fileName),
       metrics: this.metrics(files),
       clubs: this.clubs(files),
     };
@@ -106,6 +137,11 @@ function assertReadable(files: readonly File[]): void {
     if (parseResult.parserErrors.length + parseResult.lexerErrors.length === 0) continue;
     throw new IncompleteError(`${uri.path} has syntax errors.`);
   }
+}
+
+function instrumentsOf(session: Session): Instrument[] {
+  const instrument = instrumentOf(session);
+  return instrument === undefined ? [] : [instrument];
 }
 
 /** The file itself and those in which the nodes stand. */

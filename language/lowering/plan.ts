@@ -1,36 +1,32 @@
-/** Plans and blocks: from the tree to the model. */
+/** Plans: from the tree to the model. */
 import type { AstNode } from "langium";
-import type {
-  Block as BlockModel,
-  Plan as PlanModel,
-  Shots as ShotsModel,
-  Statement,
-} from "../../shared/plan-model.ts";
-import { lowerCriterion } from "../criteria/lower.ts";
+import type { Against, NextStep as NextStepModel, Plan as PlanModel } from "../../shared/plan-model.ts";
 import {
   type Block,
-  type BlockStatement,
   isBlock,
   isCaution,
-  isChange,
-  isCue,
+  isDecisionLevel,
   isForClubs,
   isIntent,
-  isLeaveOut,
+  isLoadLimit,
+  isLooksFor,
   isNeeds,
+  isNext,
   isPlanTime,
-  isRequirement,
-  isShots,
-  isSuccess,
-  isTarget,
-  type LeaveOut,
+  isRepeat,
+  type NextStep,
+  type NextTest,
   type Plan,
-  type Requirement,
-  type Target,
 } from "../generated/tree/ast.ts";
-import { lowerCondition, lowerQuantity } from "./amounts.ts";
+import { NO_BINDINGS } from "../types/parameters.ts";
+import { lowerQuantity } from "./amounts.ts";
+import { lowerBlock } from "./block.ts";
+import { lowerFinding } from "./finding.ts";
 import { type FileName, placeOf, textOf } from "./place.ts";
 import { resolved } from "./unresolved.ts";
+
+/** How sure a verdict must be where the instrument leaves a doubt, if the plan does not say. */
+const DECISION_LEVEL = 0.95;
 
 /** @param documentation the text of the doc comment of a node, if it has one. */
 export function lowerPlan(
@@ -43,61 +39,61 @@ export function lowerPlan(
     .filter(isForClubs)
     .flatMap((line) => line.clubs.map((club) => resolved(club).name));
   const time = statements.find(isPlanTime);
+  const blocks = statements.filter(isBlock);
   return {
     name: plan.name,
     documentation: documentation(plan) ?? null,
     intent: statements.find(isIntent)?.text ?? null,
     clubs,
-    time: time ? lowerQuantity(time.quantity).value : null,
+    time: time ? lowerQuantity(time.quantity, NO_BINDINGS).value : null,
     needs: statements.filter(isNeeds).flatMap((line) => line.metrics.map((metric) => resolved(metric).name)),
     cautions: statements.filter(isCaution).map(({ text }) => text),
-    blocks: statements.filter(isBlock).map((block) => lowerBlock(block, clubs[0] ?? null, fileName)),
+    decisionLevel: (statements.find(isDecisionLevel)?.level ?? DECISION_LEVEL * 100) / 100,
+    limits: statements.filter(isLoadLimit).map((limit) => ({
+      count: limit.count,
+      fullEffort: limit.fullEffort,
+      location: placeOf(limit, fileName),
+    })),
+    findings: statements
+      .filter(isLooksFor)
+      .flatMap((line) => line.findings)
+      .map((finding) => lowerFinding(resolved(finding), fileName, documentation)),
+    blocks: blocks.map((block) =>
+      lowerBlock(block, { firstClub: clubs[0] ?? null, baseline: baselineBefore(block, blocks), fileName }),
+    ),
+    next: statements
+      .filter(isNext)
+      .flatMap(({ steps }) => steps)
+      .map((step) => lowerNextStep(step, fileName)),
     location: placeOf(plan, fileName),
   };
 }
 
-function lowerBlock(block: Block, firstClub: string | null, fileName: FileName): BlockModel {
-  const { statements } = block;
-  const shots = statements.filter(isShots).map(
-    (line): ShotsModel => ({
-      count: line.count,
-      open: line.open,
-      club: line.club === undefined ? firstClub : resolved(line.club).name,
-      effort: line.effort === undefined ? null : line.effort / 100,
-    }),
-  );
-  const asked = shots.reduce((sum, { count }) => sum + count, 0);
-  const criteria = statements.filter(isSuccess).flatMap((success) => success.criteria);
+/** The first baseline of the plan that stands before a block. */
+function baselineBefore(block: Block, blocks: readonly Block[]): Against | undefined {
+  const before = blocks.slice(0, blocks.indexOf(block));
+  const baseline = before.find(({ kind, use }) => (kind ?? use?.drill?.ref?.kind) === "baseline");
+  return baseline === undefined ? undefined : { kind: "block", block: baseline.name };
+}
+
+const MOVES = { Advance: "advance", Repeat: "repeat", StepBack: "step-back" } as const;
+
+function lowerNextStep(step: NextStep, fileName: FileName): NextStepModel {
   return {
-    name: block.name,
-    kind: block.kind ?? "blocked",
-    shots,
-    changes: statements.filter(isChange).map(({ kind, text }) => ({ kind, text })),
-    cues: statements.filter(isCue).map(({ text }) => text),
-    targets: conditions(statements, isTarget, fileName),
-    requirements: conditions(statements, isRequirement, fileName),
-    leaveOut: conditions(statements, isLeaveOut, fileName),
-    success: criteria.map((criterion, index) =>
-      lowerCriterion(
-        criterion,
-        { id: `${block.name}/${index + 1}`, text: textOf(criterion), location: placeOf(criterion, fileName) },
-        asked,
-      ),
-    ),
-    location: placeOf(block, fileName),
+    move: MOVES[step.$type],
+    plan: isRepeat(step) ? null : resolved(step.plan).name,
+    when: (step.when?.tests ?? []).map(lowerNextTest),
+    text: textOf(step),
+    location: placeOf(step, fileName),
   };
 }
 
-function conditions<T extends Target | Requirement | LeaveOut>(
-  statements: readonly BlockStatement[],
-  is: (statement: unknown) => statement is T,
-  fileName: FileName,
-): Statement[] {
-  return statements
-    .filter((statement): statement is BlockStatement & T => is(statement))
-    .map((line) => ({
-      text: textOf(line),
-      condition: lowerCondition(line.condition),
-      location: placeOf(line, fileName),
-    }));
+function lowerNextTest({ every, block, verdicts }: NextTest): NextStepModel["when"][number] {
+  return {
+    goals:
+      block === undefined
+        ? { kind: every ? "every" : "any" }
+        : { kind: "block", block: resolved(block).name },
+    verdicts: [...verdicts],
+  };
 }

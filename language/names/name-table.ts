@@ -2,8 +2,12 @@
 import type { AstNode } from "langium";
 import {
   Club,
+  Curriculum,
   Dimension,
   type Document,
+  Drill,
+  Finding,
+  Instrument,
   isDimension,
   Metric,
   Plan,
@@ -11,22 +15,41 @@ import {
   Session,
   Source,
   UnitName,
+  Window,
 } from "../generated/tree/ast.ts";
 
 /** The types of declaration that other places refer to by name. */
 export const NAMED_TYPES = [
   Club.$type,
+  Curriculum.$type,
   Dimension.$type,
+  Drill.$type,
+  Finding.$type,
+  Instrument.$type,
   Metric.$type,
   Plan.$type,
   Player.$type,
   Session.$type,
   Source.$type,
   UnitName.$type,
+  Window.$type,
 ] as const;
 
 export type NamedType = (typeof NAMED_TYPES)[number];
-export type NamedNode = Club | Dimension | Metric | Plan | Player | Session | Source | UnitName;
+export type NamedNode =
+  | Club
+  | Curriculum
+  | Dimension
+  | Drill
+  | Finding
+  | Instrument
+  | Metric
+  | Plan
+  | Player
+  | Session
+  | Source
+  | UnitName
+  | Window;
 
 /** Declarations by type and name, in the order they stand in the file; more than one where a name is declared twice. */
 export class NameTable {

@@ -12,8 +12,23 @@ import {
   stream,
 } from "langium";
 import type { DrillwrightServices } from "../core-module.ts";
-import { Block, Direction, type Document, isBlock, isSession, isSessionPlan } from "../generated/tree/ast.ts";
+import {
+  Block,
+  Category,
+  Club,
+  Direction,
+  type Document,
+  isBlock,
+  isGate,
+  isPlan,
+  isSession,
+  isSessionPlan,
+  type Metric,
+  Parameter,
+  type Plan,
+} from "../generated/tree/ast.ts";
 import { directionsOf, metricAt } from "../types/directions.ts";
+import { parametersAt } from "../types/parameters.ts";
 import { describe } from "./description.ts";
 import type { NamedType } from "./name-table.ts";
 import type { Names } from "./names.ts";
@@ -33,19 +48,39 @@ export class DrillwrightScopeProvider implements ScopeProvider {
 
   getScope(context: ReferenceInfo): Scope {
     const type = this.reflection.getReferenceType(context);
+    const node = context.container;
     switch (type) {
-      // Direction words belong to the metric they are said of, blocks to the plan of the session.
-      case Direction.$type: {
-        const metric = metricAt(context.container);
-        return this.scopeOf(metric === undefined ? [] : directionsOf(metric));
+      // Direction words and categories belong to the metric they are said of, blocks to a plan, parameters to a drill.
+      case Direction.$type:
+        return this.scopeOf(wordsOf(metricAt(node)));
+      case Category.$type:
+        return this.scopeOf(metricAt(node)?.categories ?? []);
+      case "SideOrCategory": {
+        const metric = metricAt(node);
+        return this.scopeOf([...wordsOf(metric), ...(metric?.categories ?? [])]);
       }
       case Block.$type:
-        return this.scopeOf(blocksOfSessionPlan(context.container));
-      default: {
-        const document = AstUtils.getDocument<Document>(context.container);
-        return this.fileScope(document, type as NamedType);
-      }
+        return this.scopeOf(blocksAt(node));
+      case Parameter.$type:
+        return this.scopeOf(parametersAt(node));
+      case "ClubOrParameter":
+        return this.withLocal(
+          parametersAt(node).filter(({ isClub }) => isClub),
+          this.fileScope(AstUtils.getDocument<Document>(node), Club.$type),
+        );
+      default:
+        return this.fileScope(AstUtils.getDocument<Document>(node), type as NamedType);
     }
+  }
+
+  /** Local names before those of the file. */
+  private withLocal(nodes: readonly Named[], outer: Scope): Scope {
+    const local = this.scopeOf(nodes);
+    return {
+      getElement: (name) => local.getElement(name) ?? outer.getElement(name),
+      getElements: (name) => local.getElements(name).concat(outer.getElements(name)),
+      getAllElements: () => local.getAllElements().concat(outer.getAllElements()),
+    };
   }
 
   private fileScope(document: LangiumDocument<Document>, type: NamedType): Scope {
@@ -77,9 +112,18 @@ export class DrillwrightScopeProvider implements ScopeProvider {
   }
 }
 
-/** The blocks of the plan that the session around `node` was practised against. */
-function blocksOfSessionPlan(node: AstNode): Block[] {
+function wordsOf(metric: Metric | undefined): readonly Named[] {
+  return metric === undefined ? [] : directionsOf(metric);
+}
+
+/** The blocks that can be named here: of the plan around, of the plan of the session around, or of the plan of a gate. */
+function blocksAt(node: AstNode): readonly Block[] {
+  return planAt(node)?.statements.filter(isBlock) ?? [];
+}
+
+function planAt(node: AstNode): Plan | undefined {
+  if (isGate(node)) return node.plan?.ref;
   const session = AstUtils.getContainerOfType(node, isSession);
-  const plan = session?.statements.find(isSessionPlan)?.plan?.ref;
-  return plan?.statements.filter(isBlock) ?? [];
+  if (session !== undefined) return session.statements.find(isSessionPlan)?.plan?.ref;
+  return AstUtils.getContainerOfType(node, isPlan);
 }

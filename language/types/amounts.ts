@@ -1,34 +1,67 @@
 /** What an amount in the text is an amount of. */
 import type { AstNode } from "langium";
 import {
+  AirPressure,
+  AirTemperature,
+  Altitude,
+  type ChangeCriterion,
+  type EllipseCriterion,
+  isAmountValue,
+  isArgument,
+  isEllipseCriterion,
   isExpression,
-  isPlanTime,
+  isMove,
+  isMovement,
+  isParameter,
   isQuantity,
+  isSpan,
   isStatisticCriterion,
+  isSummary,
+  isUncertaintyPart,
+  isUsual,
   isWithin,
   type Metric,
   type MetricColumn,
+  PlanTime,
   type Quantity,
+  Review,
   type ShownIn,
+  type StatisticCriterion,
   type UnitName,
+  WindPart,
 } from "../generated/tree/ast.ts";
-import { type DimensionVector, isPlainNumber, sameDimension, vectorOf } from "./dimensions.ts";
+import { combine, type DimensionVector, isPlainNumber, sameDimension, vectorOf } from "./dimensions.ts";
 import { directionsOf, metricAt } from "./directions.ts";
 import { dimensionOfUnit, shownIn, TIME, unitSymbols } from "./units.ts";
 
 /**
- * A `place` on the metric's scale has a direction where the metric has sides; a `width` (a tolerance, a spread) has
- * none; `time` is how long a plan takes; an `operand` stands in a formula.
+ * A `place` on the metric's scale has a direction where the metric has sides; a `width` (a tolerance, a spread, a change)
+ * has none; a `share` may be in % besides; an `operand` stands in a formula; an `argument` is what a parameter stands for;
+ * of a `circumstance`, such as the time of a plan or the wind, the language itself says what it is.
  */
-export type AmountRole = "place" | "width" | "time" | "operand";
+export type AmountRole = "place" | "width" | "circumstance" | "argument" | "operand";
 
 export function roleOf(quantity: Quantity): AmountRole {
-  const range = quantity.$container;
-  if (isPlanTime(range)) return "time";
-  if (isExpression(range)) return "operand";
-  if (isWithin(range) && range.tolerance === quantity) return "width";
-  const statistic = range.$container;
-  return isStatisticCriterion(statistic) && statistic.statistic === "spread" ? "width" : "place";
+  const around = quantity.$container;
+  if (around.$type in CIRCUMSTANCES) return "circumstance";
+  if (isAmountValue(around)) return "argument";
+  if (isExpression(around)) return "operand";
+  if (isWithin(around) && around.tolerance === quantity) return "width";
+  if (isMovement(around)) return isMove(around) ? "place" : "width";
+  if (isUncertaintyPart(around) || (isUsual(around) && around.spread === quantity)) return "width";
+  const criterion = around.$container;
+  if (isEllipseCriterion(criterion)) return "width";
+  return isStatisticCriterion(criterion) && isWidth(criterion.statistic) ? "width" : "place";
+}
+
+/** Whether a statistic of a metric is an amount without a side. */
+export function isWidth(statistic: StatisticCriterion["statistic"] | ChangeCriterion["statistic"]): boolean {
+  return isSpan(statistic) || (isSummary(statistic) && statistic.name === "spread");
+}
+
+/** Whether a change may also be stated in % of what there was. */
+export function mayBeShare(quantity: Quantity): boolean {
+  return isMovement(quantity.$container) && !isMove(quantity.$container);
 }
 
 /** Whether readings of a metric go two ways from zero. */
@@ -38,25 +71,76 @@ export function hasSides(metric: Metric): boolean {
 
 /** What is measured at a place of the text, and in what it is best written. */
 export interface Measure {
-  /** The metric; undefined for the time a plan takes. */
+  /** The metric; undefined where the amount is not one of a metric. */
   readonly metric: Metric | undefined;
   readonly dimension: { readonly name: string; readonly vector: DimensionVector };
   /** The symbol of the unit to write; empty for a plain number. */
   readonly unit: string;
 }
 
-const PLAN_TIME: Measure = {
-  metric: undefined,
-  dimension: { name: TIME, vector: new Map([[TIME, 1]]) },
-  unit: "min",
+const DURATION = { name: TIME, vector: new Map([[TIME, 1]]) };
+const LENGTH = { name: "length", vector: new Map([["length", 1]]) };
+
+/** Amounts that are not those of a metric, by the statement they stand in. */
+const CIRCUMSTANCES: Readonly<Record<string, Measure>> = {
+  [PlanTime.$type]: { metric: undefined, dimension: DURATION, unit: "min" },
+  [Review.$type]: { metric: undefined, dimension: DURATION, unit: "d" },
+  [WindPart.$type]: {
+    metric: undefined,
+    dimension: { name: "speed", vector: combine(LENGTH.vector, DURATION.vector, -1) },
+    unit: "m/s",
+  },
+  [AirTemperature.$type]: {
+    metric: undefined,
+    dimension: { name: "temperature", vector: new Map([["temperature", 1]]) },
+    unit: "°C",
+  },
+  [AirPressure.$type]: {
+    metric: undefined,
+    dimension: { name: "pressure", vector: new Map([["pressure", 1]]) },
+    unit: "hPa",
+  },
+  [Altitude.$type]: { metric: undefined, dimension: LENGTH, unit: "m" },
 };
 
 /** What is measured here; undefined in a formula, and where the metric, its dimension or a unit of it is not known. */
 export function measureAt(node: Quantity | MetricColumn | ShownIn): Measure | undefined {
   const role = isQuantity(node) ? roleOf(node) : "place";
-  if (role === "time") return PLAN_TIME;
-  const metric = role === "operand" ? undefined : knownMetricAt(node);
-  return metric === undefined ? undefined : measureOf(metric);
+  switch (role) {
+    case "circumstance":
+      return CIRCUMSTANCES[node.$container.$type];
+    case "argument":
+      return measureOfParameter(node.$container);
+    case "operand":
+      return undefined;
+    default: {
+      const ellipse = isQuantity(node) ? node.$container.$container : undefined;
+      if (isEllipseCriterion(ellipse)) return measureOfEllipse(ellipse);
+      const metric = knownMetricAt(node);
+      return metric === undefined ? undefined : measureOf(metric);
+    }
+  }
+}
+
+function measureOfParameter(node: AstNode): Measure | undefined {
+  const around = node.$container;
+  const parameter = isParameter(around) ? around : isArgument(around) ? around.parameter?.ref : undefined;
+  const dimension = parameter?.dimension?.ref;
+  if (dimension === undefined) return undefined;
+  const unit = isPlainNumber(dimension) ? "" : unitSymbols(dimension)[0];
+  if (unit === undefined) return undefined;
+  return { metric: undefined, dimension: { name: dimension.name, vector: vectorOf(dimension) }, unit };
+}
+
+/** An axis is as long as its first metric; an area is the product of both. */
+function measureOfEllipse({ measure, first, second }: EllipseCriterion): Measure | undefined {
+  const along = first?.ref && measureOf(first.ref);
+  const across = second?.ref && measureOf(second.ref);
+  if (along === undefined || across === undefined) return undefined;
+  if (measure !== "area") return along;
+  const vector = combine(along.dimension.vector, across.dimension.vector, 1);
+  const name = along.dimension.name === "length" && across.dimension.name === "length" ? "area" : "product";
+  return { metric: undefined, dimension: { name, vector }, unit: name === "area" ? "yd²" : "" };
 }
 
 /** What a metric measures; undefined where that is not known. */

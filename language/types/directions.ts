@@ -2,15 +2,26 @@
 import type { AstNode } from "langium";
 import type { Direction as DirectionModel } from "../../shared/plan-model.ts";
 import {
+  type CategoryTest,
+  type ChangeCriterion,
   type Direction,
+  isCategoryTest,
+  isChangeCriterion,
   isHandedDirection,
   isMetric,
   isMetricColumn,
   isNegative,
+  isNumberTest,
   isPositive,
-  isShotTest,
   isStatisticCriterion,
+  isUncertainty,
+  isUsual,
   type Metric,
+  type MetricColumn,
+  type NumberTest,
+  type StatisticCriterion,
+  type Uncertainty,
+  type Usual,
 } from "../generated/tree/ast.ts";
 
 /** The declarations of a metric's direction words; empty for a metric without sides. */
@@ -36,11 +47,35 @@ export function directionModel(direction: Direction): DirectionModel {
   return { word: direction.name, sign, handed: isHandedDirection(direction) };
 }
 
-/** The metric whose amounts are written at this place: in a test, a statistic, a column or the metric's own declaration. */
+/**
+ * The metric whose amounts and names are written at this place: in a test, a criterion, a column, what is usual of a
+ * player or an instrument, or the metric's own declaration.
+ */
 export function metricAt(node: AstNode): Metric | undefined {
   for (let at: AstNode | undefined = node; at !== undefined; at = at.$container) {
-    if (isShotTest(at) || isStatisticCriterion(at) || isMetricColumn(at)) return at.metric?.ref;
+    if (isAboutMetric(at)) return at.metric?.ref;
     if (isMetric(at)) return at;
   }
   return undefined;
+}
+
+type AboutMetric =
+  | NumberTest
+  | CategoryTest
+  | StatisticCriterion
+  | ChangeCriterion
+  | MetricColumn
+  | Usual
+  | Uncertainty;
+
+function isAboutMetric(node: AstNode): node is AboutMetric {
+  return (
+    isNumberTest(node) ||
+    isCategoryTest(node) ||
+    isStatisticCriterion(node) ||
+    isChangeCriterion(node) ||
+    isMetricColumn(node) ||
+    isUsual(node) ||
+    isUncertainty(node)
+  );
 }

@@ -1,28 +1,45 @@
 /** How many shots the block around a part of the text asks for. */
 import { type AstNode, AstUtils } from "langium";
-import { type Block, isBlock, isShots } from "../generated/tree/ast.ts";
+import { type Block, type Drill, isBlock, isDrill, isShots, type Shots } from "../generated/tree/ast.ts";
+import { numberOf } from "./parameters.ts";
 
 export interface AskedShots {
-  readonly block: Block;
+  readonly block: Block | Drill;
   /** All shots of the block together. */
   readonly asked: number;
   /** Whether more may be hit: "at least" so many. */
   readonly open: boolean;
 }
 
-const known = new WeakMap<Block, AskedShots>();
+const known = new WeakMap<Block | Drill, AskedShots>();
 
-/** The shots of the block at or around a node; undefined outside blocks and where a block states none. */
+/**
+ * The shots of the block or drill at or around a node; undefined outside of them, where none are stated, and where a
+ * number of them is not known. A block that states none has those of its drill, with the drill's defaults.
+ */
 export function shotsOf(node: AstNode): AskedShots | undefined {
-  const block = AstUtils.getContainerOfType(node, isBlock);
+  const block = AstUtils.getContainerOfType(node, isBlockOrDrill);
   if (block === undefined) return undefined;
   let shots = known.get(block);
   if (shots === undefined) {
-    const lines = block.statements.filter(isShots);
-    if (lines.length === 0) return undefined;
-    const asked = lines.reduce((sum, { count }) => sum + count, 0);
+    const lines = shotLines(block);
+    const counts = lines.map(({ count }) => numberOf(count));
+    if (counts.length === 0 || counts.includes(undefined)) return undefined;
+    const asked = counts.reduce<number>((sum, count) => sum + (count ?? 0), 0);
     shots = { block, asked, open: lines.some(({ open }) => open) };
-    known.set(block, shots);
+    // What a drill elsewhere says may change without this file being parsed again.
+    if (isDrill(block) || block.use === undefined) known.set(block, shots);
   }
   return shots;
+}
+
+/** The lines that say how many shots are hit: the block's own, else its drill's. */
+function shotLines(block: Block | Drill): readonly Shots[] {
+  const own = block.statements.filter(isShots);
+  if (own.length > 0 || isDrill(block)) return own;
+  return block.use?.drill?.ref?.statements.filter(isShots) ?? [];
+}
+
+function isBlockOrDrill(node: AstNode): node is Block | Drill {
+  return isBlock(node) || isDrill(node);
 }

@@ -11,7 +11,9 @@ export const TIME = "duration";
 
 /** The unit as the model has it, under the name it was written with. A unit stated without a factor is an SI unit. */
 export function unitModel(name: UnitName): UnitModel {
-  return { symbol: primarySymbol(name.$container), factor: factorOf(name.$container) };
+  const unit = name.$container;
+  const model = { symbol: primarySymbol(unit), factor: factorOf(unit) };
+  return unit.zero === undefined ? model : { ...model, offset: unit.zero };
 }
 
 /** The unit's worth in the SI unit of its dimension. A unit that ends up defined by itself is worth 1. */

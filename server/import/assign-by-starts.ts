@@ -4,14 +4,15 @@ import type { Assigned } from "./assign.ts";
 import { quote } from "./finding.ts";
 import type { Hit } from "./hits.ts";
 
-type Start = Session["starts"][number];
+type Start = Session["starts"][number] & { readonly row: number };
 
 /**
  * A block starts with the shot on the stated line, or the first one below it, and goes on, in the order the shots were
  * hit, until another starts. With several tables a line that is not below the one stated before it is a line of the
  * next table. Shots before the first start belong to no block.
  */
-export function assignByStarts(hits: readonly Hit[], starts: readonly Start[]): Assigned {
+export function assignByStarts(hits: readonly Hit[], stated: Session["starts"]): Assigned {
+  const starts = stated.filter((start): start is Start => start.row !== null);
   const tables = linesOfTables(hits);
   const blockAt = new Map<number, string>();
   const past: Start[] = [];

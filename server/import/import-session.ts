@@ -39,7 +39,16 @@ export function importSession(input: ScoringInput, files: readonly ImportedFile[
   const shots = hits.map(({ row, values: measured, club, excluded }, place): Shot => {
     const values = { ...measured };
     const derived = derive(values, derivable);
-    return { row, values, derived, club, block: blocks[place] ?? null, excluded };
+    return {
+      row,
+      values,
+      categories: {},
+      derived,
+      club,
+      time: null,
+      block: blocks[place] ?? null,
+      excluded,
+    };
   });
   const unassigned = Map.groupBy(
     shots.filter(({ block }) => block === null),

@@ -18,7 +18,7 @@ export interface Table {
 }
 
 /** Of separators that fit equally well, which is all of them where there is one column, the first: no number holds it. */
-const SEPARATORS = { tab: "\t", semicolon: ";", comma: "," } as const;
+const SEPARATORS = { tab: "\t", semicolon: ";", comma: ",", pipe: "|" } as const;
 
 /** How many lines are searched for the header when it does not stand where the source says. */
 const HEADER_SEARCH = 50;

@@ -1,8 +1,8 @@
 /** The shots of one block as columns, so that every criterion reads a metric or a condition once for all shots. */
-import { metricsIn, questionOf, reading } from "../../language/criteria/condition.ts";
-import type { CountedShots } from "../../language/criteria/criterion.ts";
+import { metricsIn, type PlayerTraits, questionOf, reading } from "../../language/criteria/condition.ts";
+import type { Comparison, CountedShots, Swings } from "../../language/criteria/criterion.ts";
 import { allOf, type Truth } from "../../language/criteria/verdict.ts";
-import type { Block, Condition, Hand, Metric, Statement } from "../../shared/plan-model.ts";
+import type { Against, Block, Condition, Metric, Statement } from "../../shared/plan-model.ts";
 import type { Shot } from "../../shared/session-data.ts";
 
 /** One truth a shot. */
@@ -26,16 +26,19 @@ export interface BlockColumns {
   readonly forCriteria: CountedShots;
 }
 
-export function columnsOf(
-  block: Block,
-  asked: number,
-  shots: readonly Shot[],
-  hand: Hand,
-  vocabulary: ReadonlyMap<string, Metric>,
-): BlockColumns {
+/** What is known around a block. */
+export interface Around {
+  readonly player: PlayerTraits;
+  readonly vocabulary: ReadonlyMap<string, Metric>;
+  readonly swings: (block: Block) => { readonly block: Swings; readonly session: Swings };
+  readonly against: (block: Block) => (against: Against, metric: string) => Comparison | string;
+}
+
+export function columnsOf(block: Block, asked: number, shots: readonly Shot[], around: Around): BlockColumns {
+  const { player, vocabulary } = around;
   const truthsOf = (condition: Condition): Truths => {
-    const isTrue = questionOf(condition, hand);
-    return shots.map((shot) => isTrue(shot.values));
+    const isTrue = questionOf(condition, player);
+    return shots.map((shot) => isTrue(shot));
   };
   const answered = (statements: readonly Statement[]): StatementTruths[] =>
     statements.map((statement) => ({ statement, truths: truthsOf(statement.condition) }));
@@ -52,7 +55,7 @@ export function columnsOf(
   const forCriteria: CountedShots = {
     asked,
     size: shots.length,
-    hand,
+    hand: player.hand,
     metric: (name) => vocabulary.get(name) ?? undeclared(name),
     values: (metric) => {
       const known = columns.get(metric) ?? shots.map(({ values }) => reading(values, metric));
@@ -64,6 +67,8 @@ export function columnsOf(
       subject.kind === "on-target" ? metricsOf(block.targets) : metricsIn(subject.condition),
     admitted,
     requiredMetrics: metricsOf(block.requirements),
+    swings: around.swings(block),
+    against: around.against(block),
   };
   return { targets, requirements, onTarget, forCriteria };
 }
@@ -82,5 +87,7 @@ function undeclared(name: string): Metric {
     directions: [],
     plausible: null,
     formula: null,
+    categories: [],
+    model: null,
   };
 }

@@ -3,22 +3,18 @@ import { metricsIn } from "../../language/criteria/condition.ts";
 import { evaluate, metricsReadBy } from "../../language/criteria/criteria.ts";
 import type { CountedShots } from "../../language/criteria/criterion.ts";
 import { verdictOfAll } from "../../language/criteria/verdict.ts";
-import type { Criterion, Hand, Metric } from "../../shared/plan-model.ts";
+import type { Criterion } from "../../shared/plan-model.ts";
 import type { BlockResult, ConditionResult, CriterionResult, Tally } from "../../shared/score-report.ts";
 import type { Row, Shot } from "../../shared/session-data.ts";
-import { columnsOf, type StatementTruths, type Truths } from "./counted-shots.ts";
+import { type Around, columnsOf, type StatementTruths, type Truths } from "./counted-shots.ts";
 import type { BlockShots } from "./set-aside.ts";
 
 /** From this share of a block's shots on, leaving shots out deserves a word beside every verdict. */
 const MUCH_LEFT_OUT = 0.2;
 
-export function scoreBlock(
-  blockShots: BlockShots,
-  hand: Hand,
-  vocabulary: ReadonlyMap<string, Metric>,
-): BlockResult {
+export function scoreBlock(blockShots: BlockShots, around: Around): BlockResult {
   const { block, asked, hit, counted } = blockShots;
-  const { targets, requirements, onTarget, forCriteria } = columnsOf(block, asked, counted, hand, vocabulary);
+  const { targets, requirements, onTarget, forCriteria } = columnsOf(block, asked, counted, around);
   const cautions = leftOutCautions(blockShots);
   const criteria = block.success.map((criterion) =>
     scoreCriterion(criterion, forCriteria, counted, cautions),
@@ -33,6 +29,7 @@ export function scoreBlock(
     targets: targets.map((target) => conditionResult(target, counted)),
     requirements: requirements.map((requirement) => conditionResult(requirement, counted)),
     criteria,
+    findings: [],
   };
 }
 
@@ -43,14 +40,16 @@ function scoreCriterion(
   cautions: readonly string[],
 ): CriterionResult {
   const { id, kind, text, location } = criterion;
-  const { verdict, deciding, ...outcome } = evaluate(criterion, forCriteria);
+  const { verdict, deciding, comparison = null, parts: _, ...outcome } = evaluate(criterion, forCriteria);
   const evidence = {
     ...outcome,
+    comparison,
+    isEstimate: false,
     rows: rowsAt(counted, deciding),
     metrics: decidingMetrics(criterion, forCriteria),
     cautions: [...outcome.cautions, ...cautions],
   };
-  return { id, kind, text, location, verdict, evidence };
+  return { id, kind, text, location, verdict, evidence, parts: [] };
 }
 
 function conditionResult({ statement, truths }: StatementTruths, counted: readonly Shot[]): ConditionResult {

@@ -15,19 +15,31 @@ import { sortShots } from "./set-aside.ts";
 export function scoreSession(input: ScoringInput, data: SessionData, tool: { version: string }): ScoreReport {
   const { plan, session, player, metrics } = input;
   const hand = player.hand ?? "right";
-  const sorted = sortShots(plan, data, hand);
-  const blocks = sorted.blocks.map((block) => scoreBlock(block, hand, metrics));
+  const traits = { hand, level: player.level };
+  const sorted = sortShots(plan, data, traits);
+  const none = { all: 0, fullEffort: 0 };
+  const around = {
+    player: traits,
+    vocabulary: metrics,
+    swings: () => ({ block: none, session: none }),
+    against: () => () => "not compared yet",
+  };
+  const blocks = sorted.blocks.map((block) => scoreBlock(block, around));
   return {
     format: "drillwright/score-report",
     version: 1,
     tool: tool.version,
-    plan: { name: plan.name, location: plan.location },
+    plan: { name: plan.name, location: plan.location, sha256: null, revision: null },
     session: { name: session.name, date: session.date, location: session.location },
     player: { name: player.name, hand: player.hand },
     data: [...data.files],
     assignment: data.assignment,
+    instrument: input.instrument?.name ?? null,
     verdict: verdictOfAll(blocks.map(({ verdict }) => verdict).filter((verdict) => verdict !== null)),
     blocks,
+    load: { swings: 0, fullEffort: 0, limits: [] },
+    next: null,
+    cautions: [],
     setAside: [...sorted.setAside],
     findings: [...data.findings],
     notes: notesOn(input, data, sorted, blocks),

@@ -1,7 +1,12 @@
 /** Which shots of a session count for which block, and why the others do not. Nothing is dropped silently. */
-import { questionOf, type ShotQuestion, writeCondition } from "../../language/criteria/condition.ts";
+import {
+  type PlayerTraits,
+  questionOf,
+  type ShotQuestion,
+  writeCondition,
+} from "../../language/criteria/condition.ts";
 import { shots as shotsInWords } from "../../language/criteria/wording.ts";
-import type { Block, Hand, Plan, Statement } from "../../shared/plan-model.ts";
+import type { Block, Plan, Statement } from "../../shared/plan-model.ts";
 import type { SetAside } from "../../shared/score-report.ts";
 import type { SessionData, Shot } from "../../shared/session-data.ts";
 
@@ -29,8 +34,8 @@ export interface SortedShots {
  * Sorts the shots, one by one as they were hit: those the data excludes, those of no block, those the block leaves out,
  * and those beyond the number the block asks for are set aside; the others count.
  */
-export function sortShots(plan: Plan, data: SessionData, hand: Hand): SortedShots {
-  const blocks = plan.blocks.map((block) => openBlock(block, hand));
+export function sortShots(plan: Plan, data: SessionData, player: PlayerTraits): SortedShots {
+  const blocks = plan.blocks.map((block) => openBlock(block, player));
   const byName = new Map(blocks.toReversed().map((entry) => [entry.block.name, entry]));
   const setAside: SetAside[] = [];
   for (const shot of data.shots) {
@@ -67,7 +72,7 @@ interface FillingBlock {
   leftOut: number;
 }
 
-function openBlock(block: Block, hand: Hand): FillingBlock {
+function openBlock(block: Block, player: PlayerTraits): FillingBlock {
   return {
     block,
     asked: block.shots.reduce((total, { count }) => total + count, 0),
@@ -75,7 +80,7 @@ function openBlock(block: Block, hand: Hand): FillingBlock {
     isOpen: block.shots.length === 0 || block.shots.some(({ open }) => open),
     leaveOut: block.leaveOut.map((statement) => ({
       statement,
-      isTrue: questionOf(statement.condition, hand),
+      isTrue: questionOf(statement.condition, player),
       doubts: 0,
     })),
     counted: [],
@@ -96,7 +101,7 @@ function whyNot(shot: Shot, found: FillingBlock | undefined): Pick<SetAside, "re
     return { reason, location: null };
   }
   const { block, asked, isOpen, leaveOut, counted } = found;
-  const answers = leaveOut.map(({ isTrue }) => isTrue(shot.values));
+  const answers = leaveOut.map(({ isTrue }) => isTrue(shot));
   const statement = leaveOut[answers.indexOf(true)]?.statement;
   if (statement !== undefined) {
     found.leftOut++;

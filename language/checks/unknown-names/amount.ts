@@ -9,9 +9,9 @@ import {
   type Quantity,
   UnitName,
 } from "../../generated/tree/ast.ts";
-import { hasSides, knownMetricAt, roleOf, unitToWrite } from "../../types/amounts.ts";
+import { hasSides, knownMetricAt, measureAt, roleOf, unitFits, unitToWrite } from "../../types/amounts.ts";
 import { directionsOf, metricAt } from "../../types/directions.ts";
-import { dimensionOfUnit, TIME, unitSymbols } from "../../types/units.ts";
+import { dimensionOfUnit, unitSymbols } from "../../types/units.ts";
 import type { Fix } from "../check.ts";
 import { removeWords, replace } from "../edits.ts";
 import { amount, code, listed } from "../wording.ts";
@@ -41,25 +41,29 @@ export function unknownUnit(unknown: UnknownName): Explanation {
 /** The units that can stand here; all, where what is measured is not known. */
 function fittingUnits({ container, names, document }: UnknownName): UnitName[] {
   const units = [...names.visible(document, UnitName.$type)].filter((node) => node.$type === UnitName.$type);
-  const isTime = isQuantity(container) && roleOf(container) === "time";
+  const circumstance =
+    isQuantity(container) && roleOf(container) === "circumstance" ? measureAt(container) : undefined;
   const wanted: Dimension | undefined = isUnit(container)
     ? container.$container
     : metricAt(container)?.dimension?.ref;
   return units.filter((unit) => {
     const dimension = dimensionOfUnit(unit);
-    return isTime ? dimension.name === TIME : wanted === undefined || dimension === wanted;
+    if (circumstance !== undefined) return unitFits(unit, circumstance.dimension);
+    return wanted === undefined || dimension === wanted;
   });
 }
 
 /** `2 right °` and `2 right`: the direction stands where the unit belongs. */
 function directionBeforeUnit({ name, names, document, cst }: UnknownName, quantity: Quantity): Explanation {
   const metric = knownMetricAt(quantity);
-  if (metric === undefined || !directionsOf(metric).some((word) => word.name === name)) return undefined;
+  const { value } = quantity;
+  if (metric === undefined || value === undefined || !directionsOf(metric).some((word) => word.name === name))
+    return undefined;
   const behind = quantity.direction?.$refNode;
   const isUnit = behind !== undefined && names.find(document, UnitName.$type, behind.text).length > 0;
   const symbol = isUnit ? behind.text : unitToWrite(metric);
   if (symbol === undefined) return undefined;
-  const right = `${amount(quantity.value, symbol)} ${name}`;
+  const right = `${amount(value, symbol)} ${name}`;
   const start = quantity.$cstNode?.range.start ?? cst.range.start;
   const { end } = isUnit ? behind.range : cst.range;
   return {
@@ -73,8 +77,8 @@ export function unknownDirection(unknown: UnknownName): Explanation {
   const isAmount = isQuantity(container);
   if (isAmount && container.unit !== undefined && container.unit.ref === undefined) return undefined;
   const takeOut: Fix = { title: `Take ${name} out`, edits: [removeWords(document, cst.range)] };
-  if (isAmount && roleOf(container) === "time") {
-    return { message: `How long a plan takes has no direction. Take ${code(name)} out.`, fixes: [takeOut] };
+  if (isAmount && roleOf(container) === "circumstance") {
+    return { message: `This amount has no direction. Take ${code(name)} out.`, fixes: [takeOut] };
   }
   const metric = metricAt(container);
   if (metric === undefined) return undefined;

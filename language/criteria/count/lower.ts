@@ -1,15 +1,20 @@
 import type { CountCriterion as Model } from "../../../shared/plan-model.ts";
 import type { CountCriterion } from "../../generated/tree/ast.ts";
-import { lowerSubject } from "../../lowering/amounts.ts";
+import { lowerCount, lowerSubject } from "../../lowering/amounts.ts";
+import type { CriterionContext } from "../../lowering/context.ts";
 import type { Common } from "../lower.ts";
 
-export function lowerCount(criterion: CountCriterion, common: Common, shots: number): Model {
+export function lowerCountCriterion(
+  { bound, count, outOf, subject }: CountCriterion,
+  common: Common,
+  { bindings, asked }: CriterionContext,
+): Model {
   return {
     kind: "count",
     ...common,
-    bound: criterion.bound,
-    count: criterion.count,
-    outOf: criterion.outOf ?? shots,
-    subject: lowerSubject(criterion.subject),
+    bound,
+    count: lowerCount(count, bindings),
+    outOf: outOf === undefined ? asked : lowerCount(outOf, bindings),
+    subject: lowerSubject(subject, bindings),
   };
 }

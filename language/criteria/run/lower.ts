@@ -1,13 +1,18 @@
 import type { RunCriterion as Model } from "../../../shared/plan-model.ts";
 import type { RunCriterion } from "../../generated/tree/ast.ts";
-import { lowerSubject } from "../../lowering/amounts.ts";
+import { lowerCount, lowerSubject } from "../../lowering/amounts.ts";
+import type { CriterionContext } from "../../lowering/context.ts";
 import type { Common } from "../lower.ts";
 
-export function lowerRun(criterion: RunCriterion, common: Common): Model {
+export function lowerRun(
+  { length, subject }: RunCriterion,
+  common: Common,
+  { bindings }: CriterionContext,
+): Model {
   return {
     kind: "run",
     ...common,
-    length: criterion.length,
-    subject: lowerSubject(criterion.subject),
+    length: lowerCount(length, bindings),
+    subject: lowerSubject(subject, bindings),
   };
 }

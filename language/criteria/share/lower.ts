@@ -1,15 +1,20 @@
 import type { ShareCriterion as Model } from "../../../shared/plan-model.ts";
 import type { ShareCriterion } from "../../generated/tree/ast.ts";
-import { lowerSubject } from "../../lowering/amounts.ts";
+import { lowerConfidence, lowerCount, lowerSubject } from "../../lowering/amounts.ts";
+import type { CriterionContext } from "../../lowering/context.ts";
 import type { Common } from "../lower.ts";
 
-export function lowerShare(criterion: ShareCriterion, common: Common): Model {
+export function lowerShare(
+  { bound, share, subject, confidence }: ShareCriterion,
+  common: Common,
+  { bindings }: CriterionContext,
+): Model {
   return {
     kind: "share",
     ...common,
-    bound: criterion.bound,
-    share: criterion.share / 100,
-    subject: lowerSubject(criterion.subject),
-    confidence: criterion.confidence === undefined ? null : criterion.confidence.level / 100,
+    bound,
+    share: lowerCount(share, bindings) / 100,
+    subject: lowerSubject(subject, bindings),
+    confidence: lowerConfidence(confidence),
   };
 }

@@ -21,9 +21,9 @@ export function judgeAbility(
   values: readonly number[],
   shots: CountedShots,
 ): AbilityOutcome {
-  if (criterion.statistic !== "average") {
+  if (criterion.statistic.kind !== "average") {
     return undecided(
-      `ability is judged for an average only; without the confidence, the ${criterion.statistic} of the shots hit is judged`,
+      `ability is judged for an average only; without the confidence, the ${criterion.statistic.kind} of the shots hit is judged`,
     );
   }
   const sample = sampleOf(values);

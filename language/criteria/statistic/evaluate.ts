@@ -23,7 +23,8 @@ const LEAST_KNOWN = 0.8;
 
 export const statistic: CriterionKind<"statistic"> = {
   sentence: (criterion, isRequiring) => {
-    const { statistic, metric, bounds, confidence } = criterion;
+    const { metric, bounds, confidence } = criterion;
+    const statistic = criterion.statistic.kind;
     const number =
       statistic === "spread" ? `spread of ${metric} (standard deviation)` : `${statistic} ${metric}`;
     const range = writeBounds(bounds);
@@ -93,7 +94,7 @@ function settlesUnmeasured(
 }
 
 function required({ statistic, metric, bounds, confidence }: StatisticCriterion): string {
-  const claim = `${statistic}${statistic === "spread" ? " of" : ""} ${metric} ${writeBounds(bounds)}`;
+  const claim = `${statistic.kind}${statistic.kind === "spread" ? " of" : ""} ${metric} ${writeBounds(bounds)}`;
   return confidence === null ? claim : `in the long run, ${claim}, at ${percent(confidence)} confidence`;
 }
 
@@ -111,7 +112,7 @@ function observed(
   if (value !== undefined) {
     const asRequired = hasRequirements(shots) ? " as required" : "";
     const text = valueInWords(value, criterion, shots);
-    return joined(`${statistic} ${text} over ${shotsInWords(known.length)}${asRequired}`, short);
+    return joined(`${statistic.kind} ${text} over ${shotsInWords(known.length)}${asRequired}`, short);
   }
   if (known.length > 0) return joined(`one reading of ${metric} only`, short);
   if (missing + doubtful === 0) {

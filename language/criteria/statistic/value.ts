@@ -15,7 +15,7 @@ const MOST_DIGITS_MORE = 3;
 export function valueInWords(value: number, criterion: StatisticCriterion, shots: CountedShots): string {
   const unit = unitOf(criterion.bounds);
   const shown = fineEnough([value], criterion, shots);
-  return criterion.statistic === "spread"
+  return criterion.statistic.kind === "spread"
     ? formatAmount(value, shown, unit)
     : formatReading(value, shown, shots.hand, unit);
 }

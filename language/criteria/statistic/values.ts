@@ -43,13 +43,15 @@ export function compute(
   statistic: StatisticCriterion["statistic"],
   values: readonly number[],
 ): number | undefined {
-  switch (statistic) {
+  switch (statistic.kind) {
     case "average":
       return sampleOf(values)?.mean;
     case "median":
       return median(values);
     case "spread":
       return sampleOf(values)?.sd;
+    default:
+      return undefined;
   }
 }
 
@@ -74,27 +76,27 @@ export function cautionsOn({ statistic, metric }: StatisticCriterion, values: Va
   const { known, missing, doubtful, refused } = values;
   const { length } = known;
   if (length === 0) return [];
-  const isSpread = statistic === "spread";
+  const isSpread = statistic.kind === "spread";
   return [
     unlessZero(
       missing,
       (count) =>
-        `${shotsInWords(count)} without a reading of ${metric} ${isOrAre(count)} not in the ${statistic}.`,
+        `${shotsInWords(count)} without a reading of ${metric} ${isOrAre(count)} not in the ${statistic.kind}.`,
     ),
     unlessZero(
       doubtful,
       (count) =>
-        `${shotsInWords(count)} ${isOrAre(count)} not in the ${statistic}: whether the block's requirements were met cannot be told.`,
+        `${shotsInWords(count)} ${isOrAre(count)} not in the ${statistic.kind}: whether the block's requirements were met cannot be told.`,
     ),
     unlessZero(
       refused,
       (count) =>
-        `${shotsInWords(count)} did not meet what the block requires and ${isOrAre(count)} not in the ${statistic}.`,
+        `${shotsInWords(count)} did not meet what the block requires and ${isOrAre(count)} not in the ${statistic.kind}.`,
     ),
     isSpread && length > 1 && length < FEW_FOR_A_SPREAD
       ? `A spread over ${shotsInWords(length)} is rough: luck alone often makes it a third smaller or larger.`
       : null,
-    isSpread && compute("spread", known) === 0
+    isSpread && compute({ kind: "spread" }, known) === 0
       ? "All values are equal: the readings are probably coarser than the shots differ."
       : null,
   ].filter((caution) => caution !== null);

@@ -2,15 +2,9 @@
 import { AstUtils } from "langium";
 import { sentence } from "../../criteria/criteria.ts";
 import { lowerCriterion } from "../../criteria/lower.ts";
-import {
-  type Criterion,
-  isBlock,
-  isOnTarget,
-  isRequirement,
-  isShots,
-  isTarget,
-} from "../../generated/tree/ast.ts";
-import { placeOf } from "../../lowering/place.ts";
+import { type Criterion, isBlock, isOnTarget, isRequirement, isTarget } from "../../generated/tree/ast.ts";
+import { NO_BINDINGS } from "../../types/parameters.ts";
+import { shotsOf } from "../../types/shots.ts";
 import { code, inWords, paragraphs, written } from "./markdown.ts";
 
 /** Undefined while the criterion is still being typed. */
@@ -18,11 +12,15 @@ export function describeCriterion(criterion: Criterion): string | undefined {
   const block = AstUtils.getContainerOfType(criterion, isBlock);
   const requirements =
     block?.statements.filter(isRequirement).map(({ condition }) => code(written(condition))) ?? [];
-  const asked = block?.statements.filter(isShots).reduce((sum, { count }) => sum + count, 0) ?? 0;
+  const asked = shotsOf(criterion)?.asked ?? 0;
   let meaning: string;
   try {
-    const place = placeOf(criterion, (uri) => uri.toString());
-    const lowered = lowerCriterion(criterion, { id: "", text: "", location: place }, asked);
+    const lowered = lowerCriterion(criterion, "", {
+      fileName: (uri) => uri.toString(),
+      bindings: NO_BINDINGS,
+      asked,
+      baseline: { kind: "block", block: "the baseline" },
+    });
     meaning = sentence(lowered, requirements.length > 0);
   } catch {
     // Lowering is for whole texts: any part of the tree can be missing in one that is being typed.

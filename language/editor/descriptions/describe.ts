@@ -1,7 +1,15 @@
 /** What a declaration is, in Markdown. A type of declaration that is missing here does not compile. */
 import type { AstNode } from "langium";
-import type { Block, Declaration, Direction, UnitName } from "../../generated/tree/ast.ts";
+import type { Block, Declaration, Direction, Parameter, UnitName } from "../../generated/tree/ast.ts";
 import { documented } from "./markdown.ts";
+import {
+  describeCurriculum,
+  describeDrill,
+  describeFinding,
+  describeInstrument,
+  describeParameter,
+  describeWindow,
+} from "./planning.ts";
 import { describeBlock, describePlan, describePlayer, describeSession, describeSource } from "./practice.ts";
 import {
   describeClub,
@@ -11,7 +19,7 @@ import {
   describeUnit,
 } from "./vocabulary.ts";
 
-type Described = Declaration | Block | UnitName | Direction;
+type Described = Declaration | Block | Parameter | UnitName | Direction;
 
 const DESCRIPTIONS: {
   readonly [Type in Described["$type"]]: (
@@ -30,6 +38,12 @@ const DESCRIPTIONS: {
   Player: describePlayer,
   Source: describeSource,
   Session: describeSession,
+  Window: describeWindow,
+  Drill: describeDrill,
+  Parameter: describeParameter,
+  Finding: describeFinding,
+  Curriculum: describeCurriculum,
+  Instrument: describeInstrument,
 };
 
 /** @param documentation the text of the declaration's doc comment, if it has one. */

@@ -20,7 +20,6 @@ import {
   isSessionDate,
   isSessionPlan,
   isSessionPlayer,
-  isShots,
   isSuccess,
   isTarget,
   type Plan,
@@ -28,6 +27,7 @@ import {
   type Session,
   type Source,
 } from "../../generated/tree/ast.ts";
+import { shotsOf as askedShots } from "../../types/shots.ts";
 import { quoted } from "../words.ts";
 import { code, declared, inWords, list, paragraphs, plain, written } from "./markdown.ts";
 
@@ -110,7 +110,7 @@ export function describeSession(session: Session, documentation: string | undefi
 }
 
 function shotsOf(block: Block): number {
-  return sum(block.statements.filter(isShots).map(({ count }) => count ?? 0));
+  return askedShots(block)?.asked ?? 0;
 }
 
 function goalsOf(block: Block): number {

@@ -7,8 +7,9 @@
 import * as langium from 'langium';
 
 export const DrillwrightTerminals = {
-    WORD: /([0-9]+-)?[a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF][a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF0-9_]*([-\/][a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF0-9_]+)*|°[a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF\/]*/,
+    WORD: /([0-9]+-)?[a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF][a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF0-9_\u00B2\u00B3]*([-\/][a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF0-9_\u00B2\u00B3]+)*|°[a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF\/]*/,
     DATE: /[0-9]{4}-[0-9]{2}-[0-9]{2}/,
+    TIME: /[0-9]{1,2}:[0-9]{2}(:[0-9]{2})?/,
     NUMBER: /[0-9]+(\.[0-9]+)?/,
     STRING: /"(\\.|[^"\\\r\n])*"/,
     WHITE_SPACE: /\s+/,
@@ -28,93 +29,189 @@ export type DrillwrightKeywordNames =
     | ","
     | "-"
     | "/"
+    | ":"
     | "="
     | "a"
     | "above"
+    | "advance"
+    | "after"
+    | "against"
+    | "all"
     | "also"
+    | "altitude"
     | "and"
+    | "any"
+    | "apostrophe"
+    | "area"
+    | "as"
     | "at"
     | "average"
+    | "axis"
+    | "back"
+    | "ball"
     | "baseline"
     | "below"
+    | "best"
     | "between"
     | "block"
     | "blocked"
+    | "by"
+    | "calm"
+    | "carries"
     | "caution"
     | "change"
+    | "check"
     | "club"
     | "column"
     | "comma"
     | "confidence"
+    | "coverage"
     | "cue"
+    | "curriculum"
     | "data"
     | "date"
+    | "day"
+    | "day-month-year"
+    | "decide"
     | "decimal"
     | "dimension"
+    | "drill"
     | "effort"
+    | "ellipse"
     | "equipment"
+    | "estimated"
+    | "every"
     | "excludes"
+    | "factor"
+    | "falls"
     | "feel"
+    | "finding"
+    | "flight"
     | "for"
     | "formula"
     | "free-play"
     | "from"
+    | "full-effort"
+    | "gains"
+    | "gate"
+    | "goal"
     | "grip"
+    | "head"
     | "header"
+    | "humidity"
     | "in"
+    | "inside"
+    | "instrument"
     | "intent"
     | "is"
+    | "last"
     | "least"
     | "leave"
     | "left-handed"
+    | "left-to-right"
+    | "level"
+    | "limit"
+    | "limits"
+    | "long"
+    | "look"
+    | "loses"
     | "median"
+    | "met"
     | "metric"
+    | "middle"
+    | "minus"
+    | "missed"
+    | "model"
+    | "month-day-year"
+    | "more"
     | "most"
     | "motion"
+    | "moves"
+    | "nd"
     | "needs"
     | "negative"
+    | "no"
+    | "not-measured"
     | "note"
     | "of"
     | "on"
     | "one"
     | "or"
     | "order"
+    | "otherwise"
     | "out"
+    | "outside"
+    | "over"
+    | "percentile"
+    | "pipe"
     | "plan"
     | "plausible"
     | "player"
     | "point"
     | "positive"
+    | "pressure"
     | "random"
+    | "rd"
+    | "reading"
+    | "reads"
+    | "repeat"
     | "require"
     | "retention"
+    | "review"
     | "right-handed"
     | "right-hander"
+    | "right-to-left"
+    | "rises"
     | "row"
     | "semicolon"
     | "separator"
     | "serial"
     | "session"
+    | "sessions"
     | "set-up"
+    | "short"
     | "shot"
     | "shots"
     | "shown"
     | "source"
+    | "space"
+    | "spans"
     | "spread"
+    | "st"
+    | "stays"
+    | "step"
     | "success"
+    | "suspect"
+    | "swing"
+    | "swings"
+    | "systematic"
     | "tab"
+    | "tail"
     | "target"
+    | "temperature"
     | "test"
+    | "th"
+    | "than"
+    | "the"
+    | "then"
+    | "thousands"
     | "time"
     | "to"
     | "transfer"
+    | "try"
+    | "undecided"
     | "unit"
     | "use"
+    | "usual"
     | "warm-up"
+    | "week"
     | "when"
     | "where"
+    | "wind"
+    | "window"
     | "with"
     | "within"
+    | "worst"
     | "{"
     | "}"
     | "±";
@@ -122,7 +219,7 @@ export type DrillwrightKeywordNames =
 export type DrillwrightTokenNames = DrillwrightTerminalNames | DrillwrightKeywordNames;
 
 export interface Above extends langium.AstNode {
-    readonly $container: ShotTest | StatisticCriterion;
+    readonly $container: EllipseCriterion | NumberTest | StatisticCriterion;
     readonly $type: 'Above';
     limit: Quantity;
 }
@@ -136,8 +233,193 @@ export function isAbove(item: unknown): item is Above {
     return reflection.isInstance(item, Above.$type);
 }
 
+export interface Advance extends langium.AstNode {
+    readonly $container: Next;
+    readonly $type: 'Advance';
+    plan: langium.Reference<Plan>;
+    when?: NextCondition;
+}
+
+export const Advance = {
+    $type: 'Advance',
+    plan: 'plan',
+    when: 'when'
+} as const;
+
+export function isAdvance(item: unknown): item is Advance {
+    return reflection.isInstance(item, Advance.$type);
+}
+
+export type Against = AgainstBaseline | AgainstBlock | AgainstLastSession | AgainstSession | AgainstUsual;
+
+export const Against = {
+    $type: 'Against'
+} as const;
+
+export function isAgainst(item: unknown): item is Against {
+    return reflection.isInstance(item, Against.$type);
+}
+
+export interface AgainstBaseline extends langium.AstNode {
+    readonly $container: ChangeCriterion;
+    readonly $type: 'AgainstBaseline';
+}
+
+export const AgainstBaseline = {
+    $type: 'AgainstBaseline'
+} as const;
+
+export function isAgainstBaseline(item: unknown): item is AgainstBaseline {
+    return reflection.isInstance(item, AgainstBaseline.$type);
+}
+
+export interface AgainstBlock extends langium.AstNode {
+    readonly $container: ChangeCriterion;
+    readonly $type: 'AgainstBlock';
+    block: langium.Reference<Block>;
+}
+
+export const AgainstBlock = {
+    $type: 'AgainstBlock',
+    block: 'block'
+} as const;
+
+export function isAgainstBlock(item: unknown): item is AgainstBlock {
+    return reflection.isInstance(item, AgainstBlock.$type);
+}
+
+export interface AgainstLastSession extends langium.AstNode {
+    readonly $container: ChangeCriterion;
+    readonly $type: 'AgainstLastSession';
+}
+
+export const AgainstLastSession = {
+    $type: 'AgainstLastSession'
+} as const;
+
+export function isAgainstLastSession(item: unknown): item is AgainstLastSession {
+    return reflection.isInstance(item, AgainstLastSession.$type);
+}
+
+export interface AgainstSession extends langium.AstNode {
+    readonly $container: ChangeCriterion;
+    readonly $type: 'AgainstSession';
+    session: langium.Reference<Session>;
+}
+
+export const AgainstSession = {
+    $type: 'AgainstSession',
+    session: 'session'
+} as const;
+
+export function isAgainstSession(item: unknown): item is AgainstSession {
+    return reflection.isInstance(item, AgainstSession.$type);
+}
+
+export interface AgainstUsual extends langium.AstNode {
+    readonly $container: ChangeCriterion;
+    readonly $type: 'AgainstUsual';
+}
+
+export const AgainstUsual = {
+    $type: 'AgainstUsual'
+} as const;
+
+export function isAgainstUsual(item: unknown): item is AgainstUsual {
+    return reflection.isInstance(item, AgainstUsual.$type);
+}
+
+export interface AirPressure extends langium.AstNode {
+    readonly $container: Session;
+    readonly $type: 'AirPressure';
+    quantity: Quantity;
+}
+
+export const AirPressure = {
+    $type: 'AirPressure',
+    quantity: 'quantity'
+} as const;
+
+export function isAirPressure(item: unknown): item is AirPressure {
+    return reflection.isInstance(item, AirPressure.$type);
+}
+
+export interface AirTemperature extends langium.AstNode {
+    readonly $container: Session;
+    readonly $type: 'AirTemperature';
+    minus: boolean;
+    quantity: Quantity;
+}
+
+export const AirTemperature = {
+    $type: 'AirTemperature',
+    minus: 'minus',
+    quantity: 'quantity'
+} as const;
+
+export function isAirTemperature(item: unknown): item is AirTemperature {
+    return reflection.isInstance(item, AirTemperature.$type);
+}
+
+export interface Altitude extends langium.AstNode {
+    readonly $container: Session;
+    readonly $type: 'Altitude';
+    quantity: Quantity;
+}
+
+export const Altitude = {
+    $type: 'Altitude',
+    quantity: 'quantity'
+} as const;
+
+export function isAltitude(item: unknown): item is Altitude {
+    return reflection.isInstance(item, Altitude.$type);
+}
+
+export interface AmountValue extends langium.AstNode {
+    readonly $container: Argument | Parameter;
+    readonly $type: 'AmountValue';
+    quantity: Quantity;
+}
+
+export const AmountValue = {
+    $type: 'AmountValue',
+    quantity: 'quantity'
+} as const;
+
+export function isAmountValue(item: unknown): item is AmountValue {
+    return reflection.isInstance(item, AmountValue.$type);
+}
+
+export interface Argument extends langium.AstNode {
+    readonly $container: DrillUse;
+    readonly $type: 'Argument';
+    parameter: langium.Reference<Parameter>;
+    value: ArgumentValue;
+}
+
+export const Argument = {
+    $type: 'Argument',
+    parameter: 'parameter',
+    value: 'value'
+} as const;
+
+export function isArgument(item: unknown): item is Argument {
+    return reflection.isInstance(item, Argument.$type);
+}
+
+export type ArgumentValue = AmountValue | ClubValue;
+
+export const ArgumentValue = {
+    $type: 'ArgumentValue'
+} as const;
+
+export function isArgumentValue(item: unknown): item is ArgumentValue {
+    return reflection.isInstance(item, ArgumentValue.$type);
+}
+
 export interface AtLeast extends langium.AstNode {
-    readonly $container: ShotTest | StatisticCriterion;
+    readonly $container: EllipseCriterion | NumberTest | StatisticCriterion;
     readonly $type: 'AtLeast';
     limit: Quantity;
 }
@@ -152,7 +434,7 @@ export function isAtLeast(item: unknown): item is AtLeast {
 }
 
 export interface AtMost extends langium.AstNode {
-    readonly $container: ShotTest | StatisticCriterion;
+    readonly $container: EllipseCriterion | NumberTest | StatisticCriterion;
     readonly $type: 'AtMost';
     limit: Quantity;
 }
@@ -166,8 +448,25 @@ export function isAtMost(item: unknown): item is AtMost {
     return reflection.isInstance(item, AtMost.$type);
 }
 
+export interface Ball extends langium.AstNode {
+    readonly $container: Session;
+    readonly $type: 'Ball';
+    name: string;
+    share?: number;
+}
+
+export const Ball = {
+    $type: 'Ball',
+    name: 'name',
+    share: 'share'
+} as const;
+
+export function isBall(item: unknown): item is Ball {
+    return reflection.isInstance(item, Ball.$type);
+}
+
 export interface Below extends langium.AstNode {
-    readonly $container: ShotTest | StatisticCriterion;
+    readonly $container: EllipseCriterion | NumberTest | StatisticCriterion;
     readonly $type: 'Below';
     limit: Quantity;
 }
@@ -182,7 +481,7 @@ export function isBelow(item: unknown): item is Below {
 }
 
 export interface Between extends langium.AstNode {
-    readonly $container: ShotTest | StatisticCriterion;
+    readonly $container: EllipseCriterion | NumberTest | StatisticCriterion;
     readonly $type: 'Between';
     high: Quantity;
     low: Quantity;
@@ -217,19 +516,36 @@ export function isBinaryExpression(item: unknown): item is BinaryExpression {
     return reflection.isInstance(item, BinaryExpression.$type);
 }
 
+export interface Blanks extends langium.AstNode {
+    readonly $container: Source;
+    readonly $type: 'Blanks';
+    texts: Array<string>;
+}
+
+export const Blanks = {
+    $type: 'Blanks',
+    texts: 'texts'
+} as const;
+
+export function isBlanks(item: unknown): item is Blanks {
+    return reflection.isInstance(item, Blanks.$type);
+}
+
 export interface Block extends langium.AstNode {
     readonly $container: Plan;
     readonly $type: 'Block';
     kind?: BlockKind;
     name: string;
     statements: Array<BlockStatement>;
+    use?: DrillUse;
 }
 
 export const Block = {
     $type: 'Block',
     kind: 'kind',
     name: 'name',
-    statements: 'statements'
+    statements: 'statements',
+    use: 'use'
 } as const;
 
 export function isBlock(item: unknown): item is Block {
@@ -259,20 +575,24 @@ export interface BlockStart extends langium.AstNode {
     readonly $container: Session;
     readonly $type: 'BlockStart';
     block: langium.Reference<Block>;
-    row: number;
+    file?: string;
+    row?: number;
+    time?: string;
 }
 
 export const BlockStart = {
     $type: 'BlockStart',
     block: 'block',
-    row: 'row'
+    file: 'file',
+    row: 'row',
+    time: 'time'
 } as const;
 
 export function isBlockStart(item: unknown): item is BlockStart {
     return reflection.isInstance(item, BlockStart.$type);
 }
 
-export type BlockStatement = Change | Cue | LeaveOut | Requirement | Shots | Success | Target;
+export type BlockStatement = Caution | Change | Cue | LeaveOut | PlanTime | Requirement | Shots | Success | Target;
 
 export const BlockStatement = {
     $type: 'BlockStatement'
@@ -282,8 +602,59 @@ export function isBlockStatement(item: unknown): item is BlockStatement {
     return reflection.isInstance(item, BlockStatement.$type);
 }
 
+/** One of the names a metric can be. */
+export interface Category extends langium.AstNode {
+    readonly $container: Metric;
+    readonly $type: 'Category';
+    name: Word;
+}
+
+export const Category = {
+    $type: 'Category',
+    name: 'name'
+} as const;
+
+export function isCategory(item: unknown): item is Category {
+    return reflection.isInstance(item, Category.$type);
+}
+
+export interface CategoryRule extends langium.AstNode {
+    readonly $container: Metric;
+    readonly $type: 'CategoryRule';
+    /** When a shot has this name, where the data does not say: the first line whose condition is met. */
+    category: langium.Reference<Category>;
+    condition: Condition;
+}
+
+export const CategoryRule = {
+    $type: 'CategoryRule',
+    category: 'category',
+    condition: 'condition'
+} as const;
+
+export function isCategoryRule(item: unknown): item is CategoryRule {
+    return reflection.isInstance(item, CategoryRule.$type);
+}
+
+export interface CategoryTest extends langium.AstNode {
+    readonly $container: Conjunction;
+    readonly $type: 'CategoryTest';
+    categories: Array<langium.Reference<Category>>;
+    metric: langium.Reference<Metric>;
+}
+
+export const CategoryTest = {
+    $type: 'CategoryTest',
+    categories: 'categories',
+    metric: 'metric'
+} as const;
+
+export function isCategoryTest(item: unknown): item is CategoryTest {
+    return reflection.isInstance(item, CategoryTest.$type);
+}
+
 export interface Caution extends langium.AstNode {
-    readonly $container: Plan;
+    readonly $container: Block | Drill | Plan;
     readonly $type: 'Caution';
     text: string;
 }
@@ -298,7 +669,7 @@ export function isCaution(item: unknown): item is Caution {
 }
 
 export interface Change extends langium.AstNode {
-    readonly $container: Block;
+    readonly $container: Block | Drill;
     readonly $type: 'Change';
     kind: 'equipment' | 'feel' | 'grip' | 'motion' | 'set-up';
     text: string;
@@ -312,6 +683,44 @@ export const Change = {
 
 export function isChange(item: unknown): item is Change {
     return reflection.isInstance(item, Change.$type);
+}
+
+export interface ChangeCriterion extends langium.AstNode {
+    readonly $container: GroupCriterion | Success | When;
+    readonly $type: 'ChangeCriterion';
+    against: Against;
+    confidence?: Confidence;
+    metric: langium.Reference<Metric>;
+    movement: Movement;
+    statistic?: Statistic;
+}
+
+export const ChangeCriterion = {
+    $type: 'ChangeCriterion',
+    against: 'against',
+    confidence: 'confidence',
+    metric: 'metric',
+    movement: 'movement',
+    statistic: 'statistic'
+} as const;
+
+export function isChangeCriterion(item: unknown): item is ChangeCriterion {
+    return reflection.isInstance(item, ChangeCriterion.$type);
+}
+
+export interface CheckFor extends langium.AstNode {
+    readonly $container: Finding;
+    readonly $type: 'CheckFor';
+    text: string;
+}
+
+export const CheckFor = {
+    $type: 'CheckFor',
+    text: 'text'
+} as const;
+
+export function isCheckFor(item: unknown): item is CheckFor {
+    return reflection.isInstance(item, CheckFor.$type);
 }
 
 export interface Club extends langium.AstNode {
@@ -346,6 +755,16 @@ export function isClubColumn(item: unknown): item is ClubColumn {
     return reflection.isInstance(item, ClubColumn.$type);
 }
 
+export type ClubOrParameter = Club | Parameter;
+
+export const ClubOrParameter = {
+    $type: 'ClubOrParameter'
+} as const;
+
+export function isClubOrParameter(item: unknown): item is ClubOrParameter {
+    return reflection.isInstance(item, ClubOrParameter.$type);
+}
+
 export interface ClubSpelling extends langium.AstNode {
     readonly $container: ClubColumn;
     readonly $type: 'ClubSpelling';
@@ -361,6 +780,21 @@ export const ClubSpelling = {
 
 export function isClubSpelling(item: unknown): item is ClubSpelling {
     return reflection.isInstance(item, ClubSpelling.$type);
+}
+
+export interface ClubValue extends langium.AstNode {
+    readonly $container: Argument | Parameter;
+    readonly $type: 'ClubValue';
+    club: langium.Reference<Club>;
+}
+
+export const ClubValue = {
+    $type: 'ClubValue',
+    club: 'club'
+} as const;
+
+export function isClubValue(item: unknown): item is ClubValue {
+    return reflection.isInstance(item, ClubValue.$type);
 }
 
 export interface Column extends langium.AstNode {
@@ -380,7 +814,7 @@ export function isColumn(item: unknown): item is Column {
     return reflection.isInstance(item, Column.$type);
 }
 
-export type ColumnContent = BlockColumn | ClubColumn | ExclusionColumn | MetricColumn;
+export type ColumnContent = BlockColumn | ClubColumn | DateColumn | ExclusionColumn | MetricColumn | PlayerColumn | SessionColumn | TimeColumn;
 
 export const ColumnContent = {
     $type: 'ColumnContent'
@@ -391,7 +825,7 @@ export function isColumnContent(item: unknown): item is ColumnContent {
 }
 
 export interface Condition extends langium.AstNode {
-    readonly $container: LeaveOut | Meeting | Requirement | Target;
+    readonly $container: CategoryRule | LeaveOut | Meeting | Requirement | Target | WindowVariant;
     readonly $type: 'Condition';
     alternatives: Array<Conjunction>;
 }
@@ -406,7 +840,7 @@ export function isCondition(item: unknown): item is Condition {
 }
 
 export interface Confidence extends langium.AstNode {
-    readonly $container: CountCriterion | RunCriterion | ShareCriterion | StatisticCriterion;
+    readonly $container: ChangeCriterion | CountCriterion | EllipseCriterion | RunCriterion | ShareCriterion | StatisticCriterion;
     readonly $type: 'Confidence';
     level: number;
 }
@@ -435,13 +869,30 @@ export function isConjunction(item: unknown): item is Conjunction {
     return reflection.isInstance(item, Conjunction.$type);
 }
 
+export interface Count extends langium.AstNode {
+    readonly $container: CountCriterion | EllipseCriterion | GroupCriterion | LoadCriterion | Percentile | RunCriterion | ShareCriterion | Shots | Span;
+    readonly $type: 'Count';
+    parameter?: langium.Reference<Parameter>;
+    value?: number;
+}
+
+export const Count = {
+    $type: 'Count',
+    parameter: 'parameter',
+    value: 'value'
+} as const;
+
+export function isCount(item: unknown): item is Count {
+    return reflection.isInstance(item, Count.$type);
+}
+
 export interface CountCriterion extends langium.AstNode {
-    readonly $container: Success;
+    readonly $container: GroupCriterion | Success | When;
     readonly $type: 'CountCriterion';
     bound: 'least' | 'most';
     confidence?: Confidence;
-    count: number;
-    outOf?: number;
+    count: Count;
+    outOf?: Count;
     subject: Subject;
 }
 
@@ -458,7 +909,26 @@ export function isCountCriterion(item: unknown): item is CountCriterion {
     return reflection.isInstance(item, CountCriterion.$type);
 }
 
-export type Criterion = CountCriterion | RunCriterion | ShareCriterion | StatisticCriterion;
+export interface Coverage extends langium.AstNode {
+    readonly $container: Instrument;
+    readonly $type: 'Coverage';
+    factor?: number;
+    limits: boolean;
+    share?: number;
+}
+
+export const Coverage = {
+    $type: 'Coverage',
+    factor: 'factor',
+    limits: 'limits',
+    share: 'share'
+} as const;
+
+export function isCoverage(item: unknown): item is Coverage {
+    return reflection.isInstance(item, Coverage.$type);
+}
+
+export type Criterion = ChangeCriterion | CountCriterion | EllipseCriterion | GroupCriterion | LoadCriterion | RunCriterion | ShareCriterion | StatisticCriterion;
 
 export const Criterion = {
     $type: 'Criterion'
@@ -469,7 +939,7 @@ export function isCriterion(item: unknown): item is Criterion {
 }
 
 export interface Cue extends langium.AstNode {
-    readonly $container: Block;
+    readonly $container: Block | Drill;
     readonly $type: 'Cue';
     text: string;
 }
@@ -481,6 +951,83 @@ export const Cue = {
 
 export function isCue(item: unknown): item is Cue {
     return reflection.isInstance(item, Cue.$type);
+}
+
+export interface Curriculum extends langium.AstNode {
+    readonly $container: Document;
+    readonly $type: 'Curriculum';
+    name: string;
+    statements: Array<CurriculumStatement>;
+}
+
+export const Curriculum = {
+    $type: 'Curriculum',
+    name: 'name',
+    statements: 'statements'
+} as const;
+
+export function isCurriculum(item: unknown): item is Curriculum {
+    return reflection.isInstance(item, Curriculum.$type);
+}
+
+export type CurriculumStatement = CurriculumStep | Intent | Note;
+
+export const CurriculumStatement = {
+    $type: 'CurriculumStatement'
+} as const;
+
+export function isCurriculumStatement(item: unknown): item is CurriculumStatement {
+    return reflection.isInstance(item, CurriculumStatement.$type);
+}
+
+export interface CurriculumStep extends langium.AstNode {
+    readonly $container: Curriculum;
+    readonly $type: 'CurriculumStep';
+    after: Array<langium.Reference<Plan>>;
+    plan: langium.Reference<Plan>;
+    statements: Array<CurriculumStepStatement>;
+}
+
+export const CurriculumStep = {
+    $type: 'CurriculumStep',
+    after: 'after',
+    plan: 'plan',
+    statements: 'statements'
+} as const;
+
+export function isCurriculumStep(item: unknown): item is CurriculumStep {
+    return reflection.isInstance(item, CurriculumStep.$type);
+}
+
+export type CurriculumStepStatement = Gate | Note | Review;
+
+export const CurriculumStepStatement = {
+    $type: 'CurriculumStepStatement'
+} as const;
+
+export function isCurriculumStepStatement(item: unknown): item is CurriculumStepStatement {
+    return reflection.isInstance(item, CurriculumStepStatement.$type);
+}
+
+export interface DateColumn extends langium.AstNode {
+    readonly $container: Column;
+    readonly $type: 'DateColumn';
+    order?: DateOrder;
+}
+
+export const DateColumn = {
+    $type: 'DateColumn',
+    order: 'order'
+} as const;
+
+export function isDateColumn(item: unknown): item is DateColumn {
+    return reflection.isInstance(item, DateColumn.$type);
+}
+
+export type DateOrder = 'day-month-year' | 'month-day-year';
+
+export function isDateOrder(item: unknown): item is DateOrder {
+    return item === 'day-month-year' || item === 'month-day-year';
 }
 
 export interface DecimalMark extends langium.AstNode {
@@ -498,7 +1045,22 @@ export function isDecimalMark(item: unknown): item is DecimalMark {
     return reflection.isInstance(item, DecimalMark.$type);
 }
 
-export type Declaration = Club | Dimension | Metric | Plan | Player | Session | Source;
+export interface DecisionLevel extends langium.AstNode {
+    readonly $container: Plan;
+    readonly $type: 'DecisionLevel';
+    level: number;
+}
+
+export const DecisionLevel = {
+    $type: 'DecisionLevel',
+    level: 'level'
+} as const;
+
+export function isDecisionLevel(item: unknown): item is DecisionLevel {
+    return reflection.isInstance(item, DecisionLevel.$type);
+}
+
+export type Declaration = Club | Curriculum | Dimension | Drill | Finding | Instrument | Metric | Plan | Player | Session | Source | Window;
 
 export const Declaration = {
     $type: 'Declaration'
@@ -557,6 +1119,82 @@ export function isDocument(item: unknown): item is Document {
     return reflection.isInstance(item, Document.$type);
 }
 
+export interface Drill extends langium.AstNode {
+    readonly $container: Document;
+    readonly $type: 'Drill';
+    kind?: BlockKind;
+    name: string;
+    parameters: Array<Parameter>;
+    statements: Array<BlockStatement>;
+}
+
+export const Drill = {
+    $type: 'Drill',
+    kind: 'kind',
+    name: 'name',
+    parameters: 'parameters',
+    statements: 'statements'
+} as const;
+
+export function isDrill(item: unknown): item is Drill {
+    return reflection.isInstance(item, Drill.$type);
+}
+
+export interface DrillUse extends langium.AstNode {
+    readonly $container: Block | TryDrill;
+    readonly $type: 'DrillUse';
+    arguments: Array<Argument>;
+    drill: langium.Reference<Drill>;
+}
+
+export const DrillUse = {
+    $type: 'DrillUse',
+    arguments: 'arguments',
+    drill: 'drill'
+} as const;
+
+export function isDrillUse(item: unknown): item is DrillUse {
+    return reflection.isInstance(item, DrillUse.$type);
+}
+
+export interface EllipseCriterion extends langium.AstNode {
+    readonly $container: GroupCriterion | Success | When;
+    readonly $type: 'EllipseCriterion';
+    confidence?: Confidence;
+    first: langium.Reference<Metric>;
+    measure: 'area' | 'long' | 'short';
+    range: Range;
+    second: langium.Reference<Metric>;
+    share: Count;
+}
+
+export const EllipseCriterion = {
+    $type: 'EllipseCriterion',
+    confidence: 'confidence',
+    first: 'first',
+    measure: 'measure',
+    range: 'range',
+    second: 'second',
+    share: 'share'
+} as const;
+
+export function isEllipseCriterion(item: unknown): item is EllipseCriterion {
+    return reflection.isInstance(item, EllipseCriterion.$type);
+}
+
+export interface Estimated extends langium.AstNode {
+    readonly $container: Metric;
+    readonly $type: 'Estimated';
+}
+
+export const Estimated = {
+    $type: 'Estimated'
+} as const;
+
+export function isEstimated(item: unknown): item is Estimated {
+    return reflection.isInstance(item, Estimated.$type);
+}
+
 export interface ExclusionColumn extends langium.AstNode {
     readonly $container: Column;
     readonly $type: 'ExclusionColumn';
@@ -582,8 +1220,54 @@ export function isExpression(item: unknown): item is Expression {
     return reflection.isInstance(item, Expression.$type);
 }
 
+export interface Fall extends langium.AstNode {
+    readonly $container: ChangeCriterion;
+    readonly $type: 'Fall';
+    amount: Quantity;
+    bound?: 'least' | 'most';
+    noMore: boolean;
+}
+
+export const Fall = {
+    $type: 'Fall',
+    amount: 'amount',
+    bound: 'bound',
+    noMore: 'noMore'
+} as const;
+
+export function isFall(item: unknown): item is Fall {
+    return reflection.isInstance(item, Fall.$type);
+}
+
+export interface Finding extends langium.AstNode {
+    readonly $container: Document;
+    readonly $type: 'Finding';
+    name: string;
+    statements: Array<FindingStatement>;
+}
+
+export const Finding = {
+    $type: 'Finding',
+    name: 'name',
+    statements: 'statements'
+} as const;
+
+export function isFinding(item: unknown): item is Finding {
+    return reflection.isInstance(item, Finding.$type);
+}
+
+export type FindingStatement = CheckFor | ForClubs | Note | Suspect | TryDrill | When;
+
+export const FindingStatement = {
+    $type: 'FindingStatement'
+} as const;
+
+export function isFindingStatement(item: unknown): item is FindingStatement {
+    return reflection.isInstance(item, FindingStatement.$type);
+}
+
 export interface ForClubs extends langium.AstNode {
-    readonly $container: Plan;
+    readonly $container: Finding | Plan;
     readonly $type: 'ForClubs';
     clubs: Array<langium.Reference<Club>>;
 }
@@ -625,6 +1309,65 @@ export const FrameDirection = {
 
 export function isFrameDirection(item: unknown): item is FrameDirection {
     return reflection.isInstance(item, FrameDirection.$type);
+}
+
+export interface Gain extends langium.AstNode {
+    readonly $container: ChangeCriterion;
+    readonly $type: 'Gain';
+    amount: Quantity;
+    bound?: 'least' | 'most';
+    noMore: boolean;
+}
+
+export const Gain = {
+    $type: 'Gain',
+    amount: 'amount',
+    bound: 'bound',
+    noMore: 'noMore'
+} as const;
+
+export function isGain(item: unknown): item is Gain {
+    return reflection.isInstance(item, Gain.$type);
+}
+
+export interface Gate extends langium.AstNode {
+    readonly $container: CurriculumStep;
+    readonly $type: 'Gate';
+    block?: langium.Reference<Block>;
+    plan: langium.Reference<Plan>;
+    times?: number;
+}
+
+export const Gate = {
+    $type: 'Gate',
+    block: 'block',
+    plan: 'plan',
+    times: 'times'
+} as const;
+
+export function isGate(item: unknown): item is Gate {
+    return reflection.isInstance(item, Gate.$type);
+}
+
+export interface GroupCriterion extends langium.AstNode {
+    readonly $container: GroupCriterion | Success | When;
+    readonly $type: 'GroupCriterion';
+    all: boolean;
+    any: boolean;
+    criteria: Array<Criterion>;
+    needed?: Count;
+}
+
+export const GroupCriterion = {
+    $type: 'GroupCriterion',
+    all: 'all',
+    any: 'any',
+    criteria: 'criteria',
+    needed: 'needed'
+} as const;
+
+export function isGroupCriterion(item: unknown): item is GroupCriterion {
+    return reflection.isInstance(item, GroupCriterion.$type);
 }
 
 export interface HandedDirection extends langium.AstNode {
@@ -673,8 +1416,50 @@ export function isHeaderRow(item: unknown): item is HeaderRow {
     return reflection.isInstance(item, HeaderRow.$type);
 }
 
+export interface Humidity extends langium.AstNode {
+    readonly $container: Session;
+    readonly $type: 'Humidity';
+    share: number;
+}
+
+export const Humidity = {
+    $type: 'Humidity',
+    share: 'share'
+} as const;
+
+export function isHumidity(item: unknown): item is Humidity {
+    return reflection.isInstance(item, Humidity.$type);
+}
+
+export interface Instrument extends langium.AstNode {
+    readonly $container: Document;
+    readonly $type: 'Instrument';
+    name: string;
+    statements: Array<InstrumentStatement>;
+}
+
+export const Instrument = {
+    $type: 'Instrument',
+    name: 'name',
+    statements: 'statements'
+} as const;
+
+export function isInstrument(item: unknown): item is Instrument {
+    return reflection.isInstance(item, Instrument.$type);
+}
+
+export type InstrumentStatement = Coverage | Note | Uncertainty;
+
+export const InstrumentStatement = {
+    $type: 'InstrumentStatement'
+} as const;
+
+export function isInstrumentStatement(item: unknown): item is InstrumentStatement {
+    return reflection.isInstance(item, InstrumentStatement.$type);
+}
+
 export interface Intent extends langium.AstNode {
-    readonly $container: Plan;
+    readonly $container: Curriculum | Plan;
     readonly $type: 'Intent';
     text: string;
 }
@@ -688,8 +1473,23 @@ export function isIntent(item: unknown): item is Intent {
     return reflection.isInstance(item, Intent.$type);
 }
 
+export interface InWindow extends langium.AstNode {
+    readonly $container: CountCriterion | RunCriterion | ShareCriterion;
+    readonly $type: 'InWindow';
+    test: WindowTest;
+}
+
+export const InWindow = {
+    $type: 'InWindow',
+    test: 'test'
+} as const;
+
+export function isInWindow(item: unknown): item is InWindow {
+    return reflection.isInstance(item, InWindow.$type);
+}
+
 export interface LeaveOut extends langium.AstNode {
-    readonly $container: Block;
+    readonly $container: Block | Drill;
     readonly $type: 'LeaveOut';
     condition: Condition;
 }
@@ -701,6 +1501,61 @@ export const LeaveOut = {
 
 export function isLeaveOut(item: unknown): item is LeaveOut {
     return reflection.isInstance(item, LeaveOut.$type);
+}
+
+export interface LoadCriterion extends langium.AstNode {
+    readonly $container: GroupCriterion | Success | When;
+    readonly $type: 'LoadCriterion';
+    bound: 'least' | 'most';
+    count: Count;
+    fullEffort: boolean;
+    session: boolean;
+}
+
+export const LoadCriterion = {
+    $type: 'LoadCriterion',
+    bound: 'bound',
+    count: 'count',
+    fullEffort: 'fullEffort',
+    session: 'session'
+} as const;
+
+export function isLoadCriterion(item: unknown): item is LoadCriterion {
+    return reflection.isInstance(item, LoadCriterion.$type);
+}
+
+export interface LoadLimit extends langium.AstNode {
+    readonly $container: Plan | Player;
+    readonly $type: 'LoadLimit';
+    count: number;
+    fullEffort: boolean;
+    period?: 'day' | 'session' | 'week';
+}
+
+export const LoadLimit = {
+    $type: 'LoadLimit',
+    count: 'count',
+    fullEffort: 'fullEffort',
+    period: 'period'
+} as const;
+
+export function isLoadLimit(item: unknown): item is LoadLimit {
+    return reflection.isInstance(item, LoadLimit.$type);
+}
+
+export interface LooksFor extends langium.AstNode {
+    readonly $container: Plan;
+    readonly $type: 'LooksFor';
+    findings: Array<langium.Reference<Finding>>;
+}
+
+export const LooksFor = {
+    $type: 'LooksFor',
+    findings: 'findings'
+} as const;
+
+export function isLooksFor(item: unknown): item is LooksFor {
+    return reflection.isInstance(item, LooksFor.$type);
 }
 
 export interface Meeting extends langium.AstNode {
@@ -721,13 +1576,15 @@ export function isMeeting(item: unknown): item is Meeting {
 export interface Metric extends langium.AstNode {
     readonly $container: Document;
     readonly $type: 'Metric';
-    dimension: langium.Reference<Dimension>;
+    categories: Array<Category>;
+    dimension?: langium.Reference<Dimension>;
     name: Word;
     statements: Array<MetricStatement>;
 }
 
 export const Metric = {
     $type: 'Metric',
+    categories: 'categories',
     dimension: 'dimension',
     name: 'name',
     statements: 'statements'
@@ -742,6 +1599,7 @@ export interface MetricColumn extends langium.AstNode {
     readonly $type: 'MetricColumn';
     metric: langium.Reference<Metric>;
     positive?: langium.Reference<Direction>;
+    spellings: Array<Spelling>;
     unit?: langium.Reference<UnitName>;
 }
 
@@ -749,6 +1607,7 @@ export const MetricColumn = {
     $type: 'MetricColumn',
     metric: 'metric',
     positive: 'positive',
+    spellings: 'spellings',
     unit: 'unit'
 } as const;
 
@@ -771,7 +1630,7 @@ export function isMetricOperand(item: unknown): item is MetricOperand {
     return reflection.isInstance(item, MetricOperand.$type);
 }
 
-export type MetricStatement = Formula | Negative | Plausible | Positive | ShownIn;
+export type MetricStatement = CategoryRule | Estimated | Formula | Negative | Plausible | Positive | ShownIn;
 
 export const MetricStatement = {
     $type: 'MetricStatement'
@@ -779,6 +1638,35 @@ export const MetricStatement = {
 
 export function isMetricStatement(item: unknown): item is MetricStatement {
     return reflection.isInstance(item, MetricStatement.$type);
+}
+
+export interface Move extends langium.AstNode {
+    readonly $container: ChangeCriterion;
+    readonly $type: 'Move';
+    amount: Quantity;
+    bound?: 'least' | 'most';
+    noMore: boolean;
+}
+
+export const Move = {
+    $type: 'Move',
+    amount: 'amount',
+    bound: 'bound',
+    noMore: 'noMore'
+} as const;
+
+export function isMove(item: unknown): item is Move {
+    return reflection.isInstance(item, Move.$type);
+}
+
+export type Movement = Fall | Gain | Move | Stay;
+
+export const Movement = {
+    $type: 'Movement'
+} as const;
+
+export function isMovement(item: unknown): item is Movement {
+    return reflection.isInstance(item, Movement.$type);
 }
 
 export interface Needs extends langium.AstNode {
@@ -811,8 +1699,71 @@ export function isNegative(item: unknown): item is Negative {
     return reflection.isInstance(item, Negative.$type);
 }
 
+export interface Next extends langium.AstNode {
+    readonly $container: Plan;
+    readonly $type: 'Next';
+    steps: Array<NextStep>;
+}
+
+export const Next = {
+    $type: 'Next',
+    steps: 'steps'
+} as const;
+
+export function isNext(item: unknown): item is Next {
+    return reflection.isInstance(item, Next.$type);
+}
+
+export interface NextCondition extends langium.AstNode {
+    readonly $container: Advance | Repeat | StepBack;
+    readonly $type: 'NextCondition';
+    otherwise: boolean;
+    tests: Array<NextTest>;
+}
+
+export const NextCondition = {
+    $type: 'NextCondition',
+    otherwise: 'otherwise',
+    tests: 'tests'
+} as const;
+
+export function isNextCondition(item: unknown): item is NextCondition {
+    return reflection.isInstance(item, NextCondition.$type);
+}
+
+export type NextStep = Advance | Repeat | StepBack;
+
+export const NextStep = {
+    $type: 'NextStep'
+} as const;
+
+export function isNextStep(item: unknown): item is NextStep {
+    return reflection.isInstance(item, NextStep.$type);
+}
+
+export interface NextTest extends langium.AstNode {
+    readonly $container: NextCondition;
+    readonly $type: 'NextTest';
+    any: boolean;
+    block?: langium.Reference<Block>;
+    every: boolean;
+    verdicts: Array<VerdictWord>;
+}
+
+export const NextTest = {
+    $type: 'NextTest',
+    any: 'any',
+    block: 'block',
+    every: 'every',
+    verdicts: 'verdicts'
+} as const;
+
+export function isNextTest(item: unknown): item is NextTest {
+    return reflection.isInstance(item, NextTest.$type);
+}
+
 export interface Note extends langium.AstNode {
-    readonly $container: Player | Session | Source;
+    readonly $container: Curriculum | CurriculumStep | Finding | Instrument | Player | Session | Source;
     readonly $type: 'Note';
     text: string;
 }
@@ -826,6 +1777,23 @@ export function isNote(item: unknown): item is Note {
     return reflection.isInstance(item, Note.$type);
 }
 
+export interface NumberTest extends langium.AstNode {
+    readonly $container: Conjunction;
+    readonly $type: 'NumberTest';
+    metric: langium.Reference<Metric>;
+    range: Range;
+}
+
+export const NumberTest = {
+    $type: 'NumberTest',
+    metric: 'metric',
+    range: 'range'
+} as const;
+
+export function isNumberTest(item: unknown): item is NumberTest {
+    return reflection.isInstance(item, NumberTest.$type);
+}
+
 export interface OnTarget extends langium.AstNode {
     readonly $container: CountCriterion | RunCriterion | ShareCriterion;
     readonly $type: 'OnTarget';
@@ -837,6 +1805,42 @@ export const OnTarget = {
 
 export function isOnTarget(item: unknown): item is OnTarget {
     return reflection.isInstance(item, OnTarget.$type);
+}
+
+export interface Parameter extends langium.AstNode {
+    readonly $container: Drill;
+    readonly $type: 'Parameter';
+    dimension?: langium.Reference<Dimension>;
+    isClub: boolean;
+    name: Word;
+    value?: ArgumentValue;
+}
+
+export const Parameter = {
+    $type: 'Parameter',
+    dimension: 'dimension',
+    isClub: 'isClub',
+    name: 'name',
+    value: 'value'
+} as const;
+
+export function isParameter(item: unknown): item is Parameter {
+    return reflection.isInstance(item, Parameter.$type);
+}
+
+export interface Percentile extends langium.AstNode {
+    readonly $container: ChangeCriterion | StatisticCriterion;
+    readonly $type: 'Percentile';
+    share: Count;
+}
+
+export const Percentile = {
+    $type: 'Percentile',
+    share: 'share'
+} as const;
+
+export function isPercentile(item: unknown): item is Percentile {
+    return reflection.isInstance(item, Percentile.$type);
 }
 
 export interface Plan extends langium.AstNode {
@@ -856,7 +1860,7 @@ export function isPlan(item: unknown): item is Plan {
     return reflection.isInstance(item, Plan.$type);
 }
 
-export type PlanStatement = Block | Caution | ForClubs | Intent | Needs | PlanTime;
+export type PlanStatement = Block | Caution | DecisionLevel | ForClubs | Intent | LoadLimit | LooksFor | Needs | Next | PlanTime;
 
 export const PlanStatement = {
     $type: 'PlanStatement'
@@ -867,7 +1871,7 @@ export function isPlanStatement(item: unknown): item is PlanStatement {
 }
 
 export interface PlanTime extends langium.AstNode {
-    readonly $container: Plan;
+    readonly $container: Block | Drill | Plan;
     readonly $type: 'PlanTime';
     quantity: Quantity;
 }
@@ -915,7 +1919,54 @@ export function isPlayer(item: unknown): item is Player {
     return reflection.isInstance(item, Player.$type);
 }
 
-export type PlayerStatement = Handedness | Note;
+export interface PlayerColumn extends langium.AstNode {
+    readonly $container: Column;
+    readonly $type: 'PlayerColumn';
+    spellings: Array<PlayerSpelling>;
+}
+
+export const PlayerColumn = {
+    $type: 'PlayerColumn',
+    spellings: 'spellings'
+} as const;
+
+export function isPlayerColumn(item: unknown): item is PlayerColumn {
+    return reflection.isInstance(item, PlayerColumn.$type);
+}
+
+export interface PlayerLevel extends langium.AstNode {
+    readonly $container: Player;
+    readonly $type: 'PlayerLevel';
+    level: string;
+}
+
+export const PlayerLevel = {
+    $type: 'PlayerLevel',
+    level: 'level'
+} as const;
+
+export function isPlayerLevel(item: unknown): item is PlayerLevel {
+    return reflection.isInstance(item, PlayerLevel.$type);
+}
+
+export interface PlayerSpelling extends langium.AstNode {
+    readonly $container: PlayerColumn;
+    readonly $type: 'PlayerSpelling';
+    player: langium.Reference<Player>;
+    text: string;
+}
+
+export const PlayerSpelling = {
+    $type: 'PlayerSpelling',
+    player: 'player',
+    text: 'text'
+} as const;
+
+export function isPlayerSpelling(item: unknown): item is PlayerSpelling {
+    return reflection.isInstance(item, PlayerSpelling.$type);
+}
+
+export type PlayerStatement = Handedness | LoadLimit | Note | PlayerLevel | Usual;
 
 export const PlayerStatement = {
     $type: 'PlayerStatement'
@@ -941,16 +1992,18 @@ export function isPositive(item: unknown): item is Positive {
 }
 
 export interface Quantity extends langium.AstNode {
-    readonly $container: Above | AtLeast | AtMost | Below | Between | PlanTime | Plausible | QuantityOperand | Within;
+    readonly $container: Above | AirPressure | AirTemperature | Altitude | AmountValue | AtLeast | AtMost | Below | Between | Fall | Gain | Move | PlanTime | Plausible | QuantityOperand | Review | Stay | UncertaintyPart | Usual | WindPart | Within;
     readonly $type: 'Quantity';
     direction?: langium.Reference<Direction>;
+    parameter?: langium.Reference<Parameter>;
     unit?: langium.Reference<UnitName>;
-    value: number;
+    value?: number;
 }
 
 export const Quantity = {
     $type: 'Quantity',
     direction: 'direction',
+    parameter: 'parameter',
     unit: 'unit',
     value: 'value'
 } as const;
@@ -984,8 +2037,23 @@ export function isRange(item: unknown): item is Range {
     return reflection.isInstance(item, Range.$type);
 }
 
+export interface Repeat extends langium.AstNode {
+    readonly $container: Next;
+    readonly $type: 'Repeat';
+    when?: NextCondition;
+}
+
+export const Repeat = {
+    $type: 'Repeat',
+    when: 'when'
+} as const;
+
+export function isRepeat(item: unknown): item is Repeat {
+    return reflection.isInstance(item, Repeat.$type);
+}
+
 export interface Requirement extends langium.AstNode {
-    readonly $container: Block;
+    readonly $container: Block | Drill;
     readonly $type: 'Requirement';
     condition: Condition;
 }
@@ -999,11 +2067,26 @@ export function isRequirement(item: unknown): item is Requirement {
     return reflection.isInstance(item, Requirement.$type);
 }
 
+export interface Review extends langium.AstNode {
+    readonly $container: CurriculumStep;
+    readonly $type: 'Review';
+    intervals: Array<Quantity>;
+}
+
+export const Review = {
+    $type: 'Review',
+    intervals: 'intervals'
+} as const;
+
+export function isReview(item: unknown): item is Review {
+    return reflection.isInstance(item, Review.$type);
+}
+
 export interface RunCriterion extends langium.AstNode {
-    readonly $container: Success;
+    readonly $container: GroupCriterion | Success | When;
     readonly $type: 'RunCriterion';
     confidence?: Confidence;
-    length: number;
+    length: Count;
     subject: Subject;
 }
 
@@ -1021,7 +2104,7 @@ export function isRunCriterion(item: unknown): item is RunCriterion {
 export interface Separator extends langium.AstNode {
     readonly $container: Source;
     readonly $type: 'Separator';
-    mark: 'comma' | 'semicolon' | 'tab';
+    mark: 'comma' | 'pipe' | 'semicolon' | 'tab';
 }
 
 export const Separator = {
@@ -1048,6 +2131,19 @@ export const Session = {
 
 export function isSession(item: unknown): item is Session {
     return reflection.isInstance(item, Session.$type);
+}
+
+export interface SessionColumn extends langium.AstNode {
+    readonly $container: Column;
+    readonly $type: 'SessionColumn';
+}
+
+export const SessionColumn = {
+    $type: 'SessionColumn'
+} as const;
+
+export function isSessionColumn(item: unknown): item is SessionColumn {
+    return reflection.isInstance(item, SessionColumn.$type);
 }
 
 export interface SessionData extends langium.AstNode {
@@ -1082,6 +2178,21 @@ export function isSessionDate(item: unknown): item is SessionDate {
     return reflection.isInstance(item, SessionDate.$type);
 }
 
+export interface SessionInstrument extends langium.AstNode {
+    readonly $container: Session;
+    readonly $type: 'SessionInstrument';
+    instrument: langium.Reference<Instrument>;
+}
+
+export const SessionInstrument = {
+    $type: 'SessionInstrument',
+    instrument: 'instrument'
+} as const;
+
+export function isSessionInstrument(item: unknown): item is SessionInstrument {
+    return reflection.isInstance(item, SessionInstrument.$type);
+}
+
 export interface SessionPlan extends langium.AstNode {
     readonly $container: Session;
     readonly $type: 'SessionPlan';
@@ -1112,7 +2223,7 @@ export function isSessionPlayer(item: unknown): item is SessionPlayer {
     return reflection.isInstance(item, SessionPlayer.$type);
 }
 
-export type SessionStatement = BlockStart | Note | SessionData | SessionDate | SessionPlan | SessionPlayer;
+export type SessionStatement = AirPressure | AirTemperature | Altitude | Ball | BlockStart | Humidity | Note | SessionData | SessionDate | SessionInstrument | SessionPlan | SessionPlayer | Wind;
 
 export const SessionStatement = {
     $type: 'SessionStatement'
@@ -1123,11 +2234,11 @@ export function isSessionStatement(item: unknown): item is SessionStatement {
 }
 
 export interface ShareCriterion extends langium.AstNode {
-    readonly $container: Success;
+    readonly $container: GroupCriterion | Success | When;
     readonly $type: 'ShareCriterion';
     bound: 'least' | 'most';
     confidence?: Confidence;
-    share: number;
+    share: Count;
     subject: Subject;
 }
 
@@ -1159,11 +2270,11 @@ export function isShotOrder(item: unknown): item is ShotOrder {
 }
 
 export interface Shots extends langium.AstNode {
-    readonly $container: Block;
+    readonly $container: Block | Drill;
     readonly $type: 'Shots';
-    club?: langium.Reference<Club>;
-    count: number;
-    effort?: number;
+    club?: langium.Reference<ClubOrParameter>;
+    count: Count;
+    effort?: Count;
     open: boolean;
 }
 
@@ -1179,17 +2290,10 @@ export function isShots(item: unknown): item is Shots {
     return reflection.isInstance(item, Shots.$type);
 }
 
-export interface ShotTest extends langium.AstNode {
-    readonly $container: Conjunction;
-    readonly $type: 'ShotTest';
-    metric: langium.Reference<Metric>;
-    range: Range;
-}
+export type ShotTest = CategoryTest | NumberTest | WindowTest;
 
 export const ShotTest = {
-    $type: 'ShotTest',
-    metric: 'metric',
-    range: 'range'
+    $type: 'ShotTest'
 } as const;
 
 export function isShotTest(item: unknown): item is ShotTest {
@@ -1213,6 +2317,16 @@ export function isShownIn(item: unknown): item is ShownIn {
     return reflection.isInstance(item, ShownIn.$type);
 }
 
+export type SideOrCategory = Category | FrameDirection | HandedDirection;
+
+export const SideOrCategory = {
+    $type: 'SideOrCategory'
+} as const;
+
+export function isSideOrCategory(item: unknown): item is SideOrCategory {
+    return reflection.isInstance(item, SideOrCategory.$type);
+}
+
 export interface Source extends langium.AstNode {
     readonly $container: Document;
     readonly $type: 'Source';
@@ -1230,7 +2344,7 @@ export function isSource(item: unknown): item is Source {
     return reflection.isInstance(item, Source.$type);
 }
 
-export type SourceStatement = Column | DecimalMark | HeaderRow | Note | Separator | ShotOrder;
+export type SourceStatement = Blanks | Column | DecimalMark | HeaderRow | Note | Separator | ShotOrder | ThousandsMark;
 
 export const SourceStatement = {
     $type: 'SourceStatement'
@@ -1240,13 +2354,56 @@ export function isSourceStatement(item: unknown): item is SourceStatement {
     return reflection.isInstance(item, SourceStatement.$type);
 }
 
+export interface Span extends langium.AstNode {
+    readonly $container: ChangeCriterion | StatisticCriterion;
+    readonly $type: 'Span';
+    share: Count;
+}
+
+export const Span = {
+    $type: 'Span',
+    share: 'share'
+} as const;
+
+export function isSpan(item: unknown): item is Span {
+    return reflection.isInstance(item, Span.$type);
+}
+
+/** What a text in a cell stands for: a side, or one of the names that a metric can be. */
+export interface Spelling extends langium.AstNode {
+    readonly $container: MetricColumn;
+    readonly $type: 'Spelling';
+    meaning: langium.Reference<SideOrCategory>;
+    text: string;
+}
+
+export const Spelling = {
+    $type: 'Spelling',
+    meaning: 'meaning',
+    text: 'text'
+} as const;
+
+export function isSpelling(item: unknown): item is Spelling {
+    return reflection.isInstance(item, Spelling.$type);
+}
+
+export type Statistic = Percentile | Span | Summary;
+
+export const Statistic = {
+    $type: 'Statistic'
+} as const;
+
+export function isStatistic(item: unknown): item is Statistic {
+    return reflection.isInstance(item, Statistic.$type);
+}
+
 export interface StatisticCriterion extends langium.AstNode {
-    readonly $container: Success;
+    readonly $container: GroupCriterion | Success | When;
     readonly $type: 'StatisticCriterion';
     confidence?: Confidence;
     metric: langium.Reference<Metric>;
     range: Range;
-    statistic: 'average' | 'median' | 'spread';
+    statistic: Span | Statistic;
 }
 
 export const StatisticCriterion = {
@@ -1261,7 +2418,41 @@ export function isStatisticCriterion(item: unknown): item is StatisticCriterion 
     return reflection.isInstance(item, StatisticCriterion.$type);
 }
 
-export type Subject = Meeting | OnTarget;
+export interface Stay extends langium.AstNode {
+    readonly $container: ChangeCriterion;
+    readonly $type: 'Stay';
+    amount: Quantity;
+    symmetric: boolean;
+}
+
+export const Stay = {
+    $type: 'Stay',
+    amount: 'amount',
+    symmetric: 'symmetric'
+} as const;
+
+export function isStay(item: unknown): item is Stay {
+    return reflection.isInstance(item, Stay.$type);
+}
+
+export interface StepBack extends langium.AstNode {
+    readonly $container: Next;
+    readonly $type: 'StepBack';
+    plan: langium.Reference<Plan>;
+    when?: NextCondition;
+}
+
+export const StepBack = {
+    $type: 'StepBack',
+    plan: 'plan',
+    when: 'when'
+} as const;
+
+export function isStepBack(item: unknown): item is StepBack {
+    return reflection.isInstance(item, StepBack.$type);
+}
+
+export type Subject = InWindow | Meeting | OnTarget;
 
 export const Subject = {
     $type: 'Subject'
@@ -1272,7 +2463,7 @@ export function isSubject(item: unknown): item is Subject {
 }
 
 export interface Success extends langium.AstNode {
-    readonly $container: Block;
+    readonly $container: Block | Drill;
     readonly $type: 'Success';
     criteria: Array<Criterion>;
 }
@@ -1286,8 +2477,38 @@ export function isSuccess(item: unknown): item is Success {
     return reflection.isInstance(item, Success.$type);
 }
 
+export interface Summary extends langium.AstNode {
+    readonly $container: ChangeCriterion | StatisticCriterion;
+    readonly $type: 'Summary';
+    name: 'average' | 'best' | 'median' | 'spread' | 'worst';
+}
+
+export const Summary = {
+    $type: 'Summary',
+    name: 'name'
+} as const;
+
+export function isSummary(item: unknown): item is Summary {
+    return reflection.isInstance(item, Summary.$type);
+}
+
+export interface Suspect extends langium.AstNode {
+    readonly $container: Finding;
+    readonly $type: 'Suspect';
+    text: string;
+}
+
+export const Suspect = {
+    $type: 'Suspect',
+    text: 'text'
+} as const;
+
+export function isSuspect(item: unknown): item is Suspect {
+    return reflection.isInstance(item, Suspect.$type);
+}
+
 export interface Target extends langium.AstNode {
-    readonly $container: Block;
+    readonly $container: Block | Drill;
     readonly $type: 'Target';
     condition: Condition;
 }
@@ -1301,19 +2522,100 @@ export function isTarget(item: unknown): item is Target {
     return reflection.isInstance(item, Target.$type);
 }
 
+export interface ThousandsMark extends langium.AstNode {
+    readonly $container: Source;
+    readonly $type: 'ThousandsMark';
+    mark: 'apostrophe' | 'comma' | 'point' | 'space';
+}
+
+export const ThousandsMark = {
+    $type: 'ThousandsMark',
+    mark: 'mark'
+} as const;
+
+export function isThousandsMark(item: unknown): item is ThousandsMark {
+    return reflection.isInstance(item, ThousandsMark.$type);
+}
+
+export interface TimeColumn extends langium.AstNode {
+    readonly $container: Column;
+    readonly $type: 'TimeColumn';
+}
+
+export const TimeColumn = {
+    $type: 'TimeColumn'
+} as const;
+
+export function isTimeColumn(item: unknown): item is TimeColumn {
+    return reflection.isInstance(item, TimeColumn.$type);
+}
+
+export interface TryDrill extends langium.AstNode {
+    readonly $container: Finding;
+    readonly $type: 'TryDrill';
+    use: DrillUse;
+}
+
+export const TryDrill = {
+    $type: 'TryDrill',
+    use: 'use'
+} as const;
+
+export function isTryDrill(item: unknown): item is TryDrill {
+    return reflection.isInstance(item, TryDrill.$type);
+}
+
+export interface Uncertainty extends langium.AstNode {
+    readonly $container: Instrument;
+    readonly $type: 'Uncertainty';
+    clubs: Array<langium.Reference<Club>>;
+    metric: langium.Reference<Metric>;
+    parts: Array<UncertaintyPart>;
+}
+
+export const Uncertainty = {
+    $type: 'Uncertainty',
+    clubs: 'clubs',
+    metric: 'metric',
+    parts: 'parts'
+} as const;
+
+export function isUncertainty(item: unknown): item is Uncertainty {
+    return reflection.isInstance(item, Uncertainty.$type);
+}
+
+export interface UncertaintyPart extends langium.AstNode {
+    readonly $container: Uncertainty;
+    readonly $type: 'UncertaintyPart';
+    kind: 'random' | 'systematic';
+    quantity: Quantity;
+}
+
+export const UncertaintyPart = {
+    $type: 'UncertaintyPart',
+    kind: 'kind',
+    quantity: 'quantity'
+} as const;
+
+export function isUncertaintyPart(item: unknown): item is UncertaintyPart {
+    return reflection.isInstance(item, UncertaintyPart.$type);
+}
+
 export interface Unit extends langium.AstNode {
     readonly $container: Dimension;
     readonly $type: 'Unit';
     base?: langium.Reference<UnitName>;
     factor?: number;
     names: Array<UnitName>;
+    zero?: number;
 }
 
 export const Unit = {
     $type: 'Unit',
     base: 'base',
     factor: 'factor',
-    names: 'names'
+    names: 'names',
+    zero: 'zero'
 } as const;
 
 export function isUnit(item: unknown): item is Unit {
@@ -1356,8 +2658,139 @@ export function isUse(item: unknown): item is Use {
     return reflection.isInstance(item, Use.$type);
 }
 
+export interface Usual extends langium.AstNode {
+    readonly $container: Player;
+    readonly $type: 'Usual';
+    amount: Quantity;
+    club?: langium.Reference<Club>;
+    metric: langium.Reference<Metric>;
+    shots?: number;
+    spread?: Quantity;
+}
+
+export const Usual = {
+    $type: 'Usual',
+    amount: 'amount',
+    club: 'club',
+    metric: 'metric',
+    shots: 'shots',
+    spread: 'spread'
+} as const;
+
+export function isUsual(item: unknown): item is Usual {
+    return reflection.isInstance(item, Usual.$type);
+}
+
+export type VerdictWord = 'met' | 'missed' | 'not-measured' | 'undecided';
+
+export function isVerdictWord(item: unknown): item is VerdictWord {
+    return item === 'met' || item === 'missed' || item === 'undecided' || item === 'not-measured';
+}
+
+export interface When extends langium.AstNode {
+    readonly $container: Finding;
+    readonly $type: 'When';
+    criterion: Criterion;
+}
+
+export const When = {
+    $type: 'When',
+    criterion: 'criterion'
+} as const;
+
+export function isWhen(item: unknown): item is When {
+    return reflection.isInstance(item, When.$type);
+}
+
+export interface Wind extends langium.AstNode {
+    readonly $container: Session;
+    readonly $type: 'Wind';
+    calm: boolean;
+    parts: Array<WindPart>;
+}
+
+export const Wind = {
+    $type: 'Wind',
+    calm: 'calm',
+    parts: 'parts'
+} as const;
+
+export function isWind(item: unknown): item is Wind {
+    return reflection.isInstance(item, Wind.$type);
+}
+
+export interface Window extends langium.AstNode {
+    readonly $container: Document;
+    readonly $type: 'Window';
+    name: string;
+    variants: Array<WindowVariant>;
+}
+
+export const Window = {
+    $type: 'Window',
+    name: 'name',
+    variants: 'variants'
+} as const;
+
+export function isWindow(item: unknown): item is Window {
+    return reflection.isInstance(item, Window.$type);
+}
+
+export interface WindowTest extends langium.AstNode {
+    readonly $container: Conjunction | InWindow;
+    readonly $type: 'WindowTest';
+    inside: boolean;
+    window: langium.Reference<Window>;
+}
+
+export const WindowTest = {
+    $type: 'WindowTest',
+    inside: 'inside',
+    window: 'window'
+} as const;
+
+export function isWindowTest(item: unknown): item is WindowTest {
+    return reflection.isInstance(item, WindowTest.$type);
+}
+
+export interface WindowVariant extends langium.AstNode {
+    readonly $container: Window;
+    readonly $type: 'WindowVariant';
+    clubs: Array<langium.Reference<Club>>;
+    condition: Condition;
+    level?: string;
+}
+
+export const WindowVariant = {
+    $type: 'WindowVariant',
+    clubs: 'clubs',
+    condition: 'condition',
+    level: 'level'
+} as const;
+
+export function isWindowVariant(item: unknown): item is WindowVariant {
+    return reflection.isInstance(item, WindowVariant.$type);
+}
+
+export interface WindPart extends langium.AstNode {
+    readonly $container: Wind;
+    readonly $type: 'WindPart';
+    side: 'head' | 'left-to-right' | 'right-to-left' | 'tail';
+    speed: Quantity;
+}
+
+export const WindPart = {
+    $type: 'WindPart',
+    side: 'side',
+    speed: 'speed'
+} as const;
+
+export function isWindPart(item: unknown): item is WindPart {
+    return reflection.isInstance(item, WindPart.$type);
+}
+
 export interface Within extends langium.AstNode {
-    readonly $container: ShotTest | StatisticCriterion;
+    readonly $container: EllipseCriterion | NumberTest | StatisticCriterion;
     readonly $type: 'Within';
     centre?: Quantity;
     symmetric: boolean;
@@ -1378,73 +2811,136 @@ export function isWithin(item: unknown): item is Within {
 export type Word = 'effort' | string;
 
 export function isWord(item: unknown): item is Word {
-    return item === 'effort' || (typeof item === 'string' && (/([0-9]+-)?[a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF][a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF0-9_]*([-\/][a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF0-9_]+)*|°[a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF\/]*/.test(item)));
+    return item === 'effort' || (typeof item === 'string' && (/([0-9]+-)?[a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF][a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF0-9_\u00B2\u00B3]*([-\/][a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF0-9_\u00B2\u00B3]+)*|°[a-zA-Z\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u1FFF\u2C00-\uD7FF\/]*/.test(item)));
 }
 
 export type DrillwrightAstType = {
     Above: Above
+    Advance: Advance
+    Against: Against
+    AgainstBaseline: AgainstBaseline
+    AgainstBlock: AgainstBlock
+    AgainstLastSession: AgainstLastSession
+    AgainstSession: AgainstSession
+    AgainstUsual: AgainstUsual
+    AirPressure: AirPressure
+    AirTemperature: AirTemperature
+    Altitude: Altitude
+    AmountValue: AmountValue
+    Argument: Argument
+    ArgumentValue: ArgumentValue
     AtLeast: AtLeast
     AtMost: AtMost
+    Ball: Ball
     Below: Below
     Between: Between
     BinaryExpression: BinaryExpression
+    Blanks: Blanks
     Block: Block
     BlockColumn: BlockColumn
     BlockStart: BlockStart
     BlockStatement: BlockStatement
+    Category: Category
+    CategoryRule: CategoryRule
+    CategoryTest: CategoryTest
     Caution: Caution
     Change: Change
+    ChangeCriterion: ChangeCriterion
+    CheckFor: CheckFor
     Club: Club
     ClubColumn: ClubColumn
+    ClubOrParameter: ClubOrParameter
     ClubSpelling: ClubSpelling
+    ClubValue: ClubValue
     Column: Column
     ColumnContent: ColumnContent
     Condition: Condition
     Confidence: Confidence
     Conjunction: Conjunction
+    Count: Count
     CountCriterion: CountCriterion
+    Coverage: Coverage
     Criterion: Criterion
     Cue: Cue
+    Curriculum: Curriculum
+    CurriculumStatement: CurriculumStatement
+    CurriculumStep: CurriculumStep
+    CurriculumStepStatement: CurriculumStepStatement
+    DateColumn: DateColumn
     DecimalMark: DecimalMark
+    DecisionLevel: DecisionLevel
     Declaration: Declaration
     Dimension: Dimension
     Direction: Direction
     Document: Document
+    Drill: Drill
+    DrillUse: DrillUse
+    EllipseCriterion: EllipseCriterion
+    Estimated: Estimated
     ExclusionColumn: ExclusionColumn
     Expression: Expression
+    Fall: Fall
+    Finding: Finding
+    FindingStatement: FindingStatement
     ForClubs: ForClubs
     Formula: Formula
     FrameDirection: FrameDirection
+    Gain: Gain
+    Gate: Gate
+    GroupCriterion: GroupCriterion
     HandedDirection: HandedDirection
     Handedness: Handedness
     HeaderRow: HeaderRow
+    Humidity: Humidity
+    InWindow: InWindow
+    Instrument: Instrument
+    InstrumentStatement: InstrumentStatement
     Intent: Intent
     LeaveOut: LeaveOut
+    LoadCriterion: LoadCriterion
+    LoadLimit: LoadLimit
+    LooksFor: LooksFor
     Meeting: Meeting
     Metric: Metric
     MetricColumn: MetricColumn
     MetricOperand: MetricOperand
     MetricStatement: MetricStatement
+    Move: Move
+    Movement: Movement
     Needs: Needs
     Negative: Negative
+    Next: Next
+    NextCondition: NextCondition
+    NextStep: NextStep
+    NextTest: NextTest
     Note: Note
+    NumberTest: NumberTest
     OnTarget: OnTarget
+    Parameter: Parameter
+    Percentile: Percentile
     Plan: Plan
     PlanStatement: PlanStatement
     PlanTime: PlanTime
     Plausible: Plausible
     Player: Player
+    PlayerColumn: PlayerColumn
+    PlayerLevel: PlayerLevel
+    PlayerSpelling: PlayerSpelling
     PlayerStatement: PlayerStatement
     Positive: Positive
     Quantity: Quantity
     QuantityOperand: QuantityOperand
     Range: Range
+    Repeat: Repeat
     Requirement: Requirement
+    Review: Review
     RunCriterion: RunCriterion
     Separator: Separator
     Session: Session
+    SessionColumn: SessionColumn
     SessionData: SessionData
     SessionDate: SessionDate
+    SessionInstrument: SessionInstrument
     SessionPlan: SessionPlan
     SessionPlayer: SessionPlayer
     SessionStatement: SessionStatement
@@ -1453,15 +2949,35 @@ export type DrillwrightAstType = {
     ShotTest: ShotTest
     Shots: Shots
     ShownIn: ShownIn
+    SideOrCategory: SideOrCategory
     Source: Source
     SourceStatement: SourceStatement
+    Span: Span
+    Spelling: Spelling
+    Statistic: Statistic
     StatisticCriterion: StatisticCriterion
+    Stay: Stay
+    StepBack: StepBack
     Subject: Subject
     Success: Success
+    Summary: Summary
+    Suspect: Suspect
     Target: Target
+    ThousandsMark: ThousandsMark
+    TimeColumn: TimeColumn
+    TryDrill: TryDrill
+    Uncertainty: Uncertainty
+    UncertaintyPart: UncertaintyPart
     Unit: Unit
     UnitName: UnitName
     Use: Use
+    Usual: Usual
+    When: When
+    Wind: Wind
+    WindPart: WindPart
+    Window: Window
+    WindowTest: WindowTest
+    WindowVariant: WindowVariant
     Within: Within
 }
 
@@ -1475,6 +2991,124 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [Range.$type]
+        },
+        Advance: {
+            name: Advance.$type,
+            properties: {
+                plan: {
+                    name: Advance.plan,
+                    referenceType: Plan.$type
+                },
+                when: {
+                    name: Advance.when,
+                    optional: true
+                }
+            },
+            superTypes: [NextStep.$type]
+        },
+        Against: {
+            name: Against.$type,
+            properties: {
+            },
+            superTypes: []
+        },
+        AgainstBaseline: {
+            name: AgainstBaseline.$type,
+            properties: {
+            },
+            superTypes: [Against.$type]
+        },
+        AgainstBlock: {
+            name: AgainstBlock.$type,
+            properties: {
+                block: {
+                    name: AgainstBlock.block,
+                    referenceType: Block.$type
+                }
+            },
+            superTypes: [Against.$type]
+        },
+        AgainstLastSession: {
+            name: AgainstLastSession.$type,
+            properties: {
+            },
+            superTypes: [Against.$type]
+        },
+        AgainstSession: {
+            name: AgainstSession.$type,
+            properties: {
+                session: {
+                    name: AgainstSession.session,
+                    referenceType: Session.$type
+                }
+            },
+            superTypes: [Against.$type]
+        },
+        AgainstUsual: {
+            name: AgainstUsual.$type,
+            properties: {
+            },
+            superTypes: [Against.$type]
+        },
+        AirPressure: {
+            name: AirPressure.$type,
+            properties: {
+                quantity: {
+                    name: AirPressure.quantity
+                }
+            },
+            superTypes: [SessionStatement.$type]
+        },
+        AirTemperature: {
+            name: AirTemperature.$type,
+            properties: {
+                minus: {
+                    name: AirTemperature.minus,
+                    defaultValue: false,
+                    optional: true
+                },
+                quantity: {
+                    name: AirTemperature.quantity
+                }
+            },
+            superTypes: [SessionStatement.$type]
+        },
+        Altitude: {
+            name: Altitude.$type,
+            properties: {
+                quantity: {
+                    name: Altitude.quantity
+                }
+            },
+            superTypes: [SessionStatement.$type]
+        },
+        AmountValue: {
+            name: AmountValue.$type,
+            properties: {
+                quantity: {
+                    name: AmountValue.quantity
+                }
+            },
+            superTypes: [ArgumentValue.$type]
+        },
+        Argument: {
+            name: Argument.$type,
+            properties: {
+                parameter: {
+                    name: Argument.parameter,
+                    referenceType: Parameter.$type
+                },
+                value: {
+                    name: Argument.value
+                }
+            },
+            superTypes: []
+        },
+        ArgumentValue: {
+            name: ArgumentValue.$type,
+            properties: {
+            },
+            superTypes: []
         },
         AtLeast: {
             name: AtLeast.$type,
@@ -1493,6 +3127,19 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [Range.$type]
+        },
+        Ball: {
+            name: Ball.$type,
+            properties: {
+                name: {
+                    name: Ball.name
+                },
+                share: {
+                    name: Ball.share,
+                    optional: true
+                }
+            },
+            superTypes: [SessionStatement.$type]
         },
         Below: {
             name: Below.$type,
@@ -1530,6 +3177,16 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [Expression.$type]
         },
+        Blanks: {
+            name: Blanks.$type,
+            properties: {
+                texts: {
+                    name: Blanks.texts,
+                    defaultValue: []
+                }
+            },
+            superTypes: [SourceStatement.$type]
+        },
         Block: {
             name: Block.$type,
             properties: {
@@ -1543,6 +3200,10 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                 statements: {
                     name: Block.statements,
                     defaultValue: [],
+                    optional: true
+                },
+                use: {
+                    name: Block.use,
                     optional: true
                 }
             },
@@ -1561,8 +3222,17 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                     name: BlockStart.block,
                     referenceType: Block.$type
                 },
+                file: {
+                    name: BlockStart.file,
+                    optional: true
+                },
                 row: {
-                    name: BlockStart.row
+                    name: BlockStart.row,
+                    optional: true
+                },
+                time: {
+                    name: BlockStart.time,
+                    optional: true
                 }
             },
             superTypes: [SessionStatement.$type]
@@ -1573,6 +3243,43 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: []
         },
+        Category: {
+            name: Category.$type,
+            properties: {
+                name: {
+                    name: Category.name
+                }
+            },
+            superTypes: [SideOrCategory.$type]
+        },
+        CategoryRule: {
+            name: CategoryRule.$type,
+            properties: {
+                category: {
+                    name: CategoryRule.category,
+                    referenceType: Category.$type
+                },
+                condition: {
+                    name: CategoryRule.condition
+                }
+            },
+            superTypes: [MetricStatement.$type]
+        },
+        CategoryTest: {
+            name: CategoryTest.$type,
+            properties: {
+                categories: {
+                    name: CategoryTest.categories,
+                    defaultValue: [],
+                    referenceType: Category.$type
+                },
+                metric: {
+                    name: CategoryTest.metric,
+                    referenceType: Metric.$type
+                }
+            },
+            superTypes: [ShotTest.$type]
+        },
         Caution: {
             name: Caution.$type,
             properties: {
@@ -1580,7 +3287,7 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                     name: Caution.text
                 }
             },
-            superTypes: [PlanStatement.$type]
+            superTypes: [BlockStatement.$type, PlanStatement.$type]
         },
         Change: {
             name: Change.$type,
@@ -1594,6 +3301,39 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [BlockStatement.$type]
         },
+        ChangeCriterion: {
+            name: ChangeCriterion.$type,
+            properties: {
+                against: {
+                    name: ChangeCriterion.against
+                },
+                confidence: {
+                    name: ChangeCriterion.confidence,
+                    optional: true
+                },
+                metric: {
+                    name: ChangeCriterion.metric,
+                    referenceType: Metric.$type
+                },
+                movement: {
+                    name: ChangeCriterion.movement
+                },
+                statistic: {
+                    name: ChangeCriterion.statistic,
+                    optional: true
+                }
+            },
+            superTypes: [Criterion.$type]
+        },
+        CheckFor: {
+            name: CheckFor.$type,
+            properties: {
+                text: {
+                    name: CheckFor.text
+                }
+            },
+            superTypes: [FindingStatement.$type]
+        },
         Club: {
             name: Club.$type,
             properties: {
@@ -1606,7 +3346,7 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                     optional: true
                 }
             },
-            superTypes: [Declaration.$type]
+            superTypes: [ClubOrParameter.$type, Declaration.$type]
         },
         ClubColumn: {
             name: ClubColumn.$type,
@@ -1618,6 +3358,12 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [ColumnContent.$type]
+        },
+        ClubOrParameter: {
+            name: ClubOrParameter.$type,
+            properties: {
+            },
+            superTypes: []
         },
         ClubSpelling: {
             name: ClubSpelling.$type,
@@ -1631,6 +3377,16 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: []
+        },
+        ClubValue: {
+            name: ClubValue.$type,
+            properties: {
+                club: {
+                    name: ClubValue.club,
+                    referenceType: Club.$type
+                }
+            },
+            superTypes: [ArgumentValue.$type]
         },
         Column: {
             name: Column.$type,
@@ -1679,6 +3435,21 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: []
         },
+        Count: {
+            name: Count.$type,
+            properties: {
+                parameter: {
+                    name: Count.parameter,
+                    referenceType: Parameter.$type,
+                    optional: true
+                },
+                value: {
+                    name: Count.value,
+                    optional: true
+                }
+            },
+            superTypes: []
+        },
         CountCriterion: {
             name: CountCriterion.$type,
             properties: {
@@ -1702,6 +3473,25 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [Criterion.$type]
         },
+        Coverage: {
+            name: Coverage.$type,
+            properties: {
+                factor: {
+                    name: Coverage.factor,
+                    optional: true
+                },
+                limits: {
+                    name: Coverage.limits,
+                    defaultValue: false,
+                    optional: true
+                },
+                share: {
+                    name: Coverage.share,
+                    optional: true
+                }
+            },
+            superTypes: [InstrumentStatement.$type]
+        },
         Criterion: {
             name: Criterion.$type,
             properties: {
@@ -1717,6 +3507,63 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [BlockStatement.$type]
         },
+        Curriculum: {
+            name: Curriculum.$type,
+            properties: {
+                name: {
+                    name: Curriculum.name
+                },
+                statements: {
+                    name: Curriculum.statements,
+                    defaultValue: [],
+                    optional: true
+                }
+            },
+            superTypes: [Declaration.$type]
+        },
+        CurriculumStatement: {
+            name: CurriculumStatement.$type,
+            properties: {
+            },
+            superTypes: []
+        },
+        CurriculumStep: {
+            name: CurriculumStep.$type,
+            properties: {
+                after: {
+                    name: CurriculumStep.after,
+                    defaultValue: [],
+                    referenceType: Plan.$type,
+                    optional: true
+                },
+                plan: {
+                    name: CurriculumStep.plan,
+                    referenceType: Plan.$type
+                },
+                statements: {
+                    name: CurriculumStep.statements,
+                    defaultValue: [],
+                    optional: true
+                }
+            },
+            superTypes: [CurriculumStatement.$type]
+        },
+        CurriculumStepStatement: {
+            name: CurriculumStepStatement.$type,
+            properties: {
+            },
+            superTypes: []
+        },
+        DateColumn: {
+            name: DateColumn.$type,
+            properties: {
+                order: {
+                    name: DateColumn.order,
+                    optional: true
+                }
+            },
+            superTypes: [ColumnContent.$type]
+        },
         DecimalMark: {
             name: DecimalMark.$type,
             properties: {
@@ -1725,6 +3572,15 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [SourceStatement.$type]
+        },
+        DecisionLevel: {
+            name: DecisionLevel.$type,
+            properties: {
+                level: {
+                    name: DecisionLevel.level
+                }
+            },
+            superTypes: [PlanStatement.$type]
         },
         Declaration: {
             name: Declaration.$type,
@@ -1782,6 +3638,77 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: []
         },
+        Drill: {
+            name: Drill.$type,
+            properties: {
+                kind: {
+                    name: Drill.kind,
+                    optional: true
+                },
+                name: {
+                    name: Drill.name
+                },
+                parameters: {
+                    name: Drill.parameters,
+                    defaultValue: [],
+                    optional: true
+                },
+                statements: {
+                    name: Drill.statements,
+                    defaultValue: [],
+                    optional: true
+                }
+            },
+            superTypes: [Declaration.$type]
+        },
+        DrillUse: {
+            name: DrillUse.$type,
+            properties: {
+                arguments: {
+                    name: DrillUse.arguments,
+                    defaultValue: [],
+                    optional: true
+                },
+                drill: {
+                    name: DrillUse.drill,
+                    referenceType: Drill.$type
+                }
+            },
+            superTypes: []
+        },
+        EllipseCriterion: {
+            name: EllipseCriterion.$type,
+            properties: {
+                confidence: {
+                    name: EllipseCriterion.confidence,
+                    optional: true
+                },
+                first: {
+                    name: EllipseCriterion.first,
+                    referenceType: Metric.$type
+                },
+                measure: {
+                    name: EllipseCriterion.measure
+                },
+                range: {
+                    name: EllipseCriterion.range
+                },
+                second: {
+                    name: EllipseCriterion.second,
+                    referenceType: Metric.$type
+                },
+                share: {
+                    name: EllipseCriterion.share
+                }
+            },
+            superTypes: [Criterion.$type]
+        },
+        Estimated: {
+            name: Estimated.$type,
+            properties: {
+            },
+            superTypes: [MetricStatement.$type]
+        },
         ExclusionColumn: {
             name: ExclusionColumn.$type,
             properties: {
@@ -1798,6 +3725,44 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: []
         },
+        Fall: {
+            name: Fall.$type,
+            properties: {
+                amount: {
+                    name: Fall.amount
+                },
+                bound: {
+                    name: Fall.bound,
+                    optional: true
+                },
+                noMore: {
+                    name: Fall.noMore,
+                    defaultValue: false,
+                    optional: true
+                }
+            },
+            superTypes: [Movement.$type]
+        },
+        Finding: {
+            name: Finding.$type,
+            properties: {
+                name: {
+                    name: Finding.name
+                },
+                statements: {
+                    name: Finding.statements,
+                    defaultValue: [],
+                    optional: true
+                }
+            },
+            superTypes: [Declaration.$type]
+        },
+        FindingStatement: {
+            name: FindingStatement.$type,
+            properties: {
+            },
+            superTypes: []
+        },
         ForClubs: {
             name: ForClubs.$type,
             properties: {
@@ -1807,7 +3772,7 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                     referenceType: Club.$type
                 }
             },
-            superTypes: [PlanStatement.$type]
+            superTypes: [FindingStatement.$type, PlanStatement.$type]
         },
         Formula: {
             name: Formula.$type,
@@ -1825,7 +3790,69 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                     name: FrameDirection.name
                 }
             },
-            superTypes: [Direction.$type]
+            superTypes: [Direction.$type, SideOrCategory.$type]
+        },
+        Gain: {
+            name: Gain.$type,
+            properties: {
+                amount: {
+                    name: Gain.amount
+                },
+                bound: {
+                    name: Gain.bound,
+                    optional: true
+                },
+                noMore: {
+                    name: Gain.noMore,
+                    defaultValue: false,
+                    optional: true
+                }
+            },
+            superTypes: [Movement.$type]
+        },
+        Gate: {
+            name: Gate.$type,
+            properties: {
+                block: {
+                    name: Gate.block,
+                    referenceType: Block.$type,
+                    optional: true
+                },
+                plan: {
+                    name: Gate.plan,
+                    referenceType: Plan.$type
+                },
+                times: {
+                    name: Gate.times,
+                    optional: true
+                }
+            },
+            superTypes: [CurriculumStepStatement.$type]
+        },
+        GroupCriterion: {
+            name: GroupCriterion.$type,
+            properties: {
+                all: {
+                    name: GroupCriterion.all,
+                    defaultValue: false,
+                    optional: true
+                },
+                any: {
+                    name: GroupCriterion.any,
+                    defaultValue: false,
+                    optional: true
+                },
+                criteria: {
+                    name: GroupCriterion.criteria,
+                    defaultValue: [],
+                    optional: true
+                },
+                needed: {
+                    name: GroupCriterion.needed,
+                    optional: true
+                }
+            },
+            superTypes: [Criterion.$type]
         },
         HandedDirection: {
             name: HandedDirection.$type,
@@ -1834,7 +3861,7 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                     name: HandedDirection.name
                 }
             },
-            superTypes: [Direction.$type]
+            superTypes: [Direction.$type, SideOrCategory.$type]
         },
         Handedness: {
             name: Handedness.$type,
@@ -1854,6 +3881,44 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [SourceStatement.$type]
         },
+        Humidity: {
+            name: Humidity.$type,
+            properties: {
+                share: {
+                    name: Humidity.share
+                }
+            },
+            superTypes: [SessionStatement.$type]
+        },
+        InWindow: {
+            name: InWindow.$type,
+            properties: {
+                test: {
+                    name: InWindow.test
+                }
+            },
+            superTypes: [Subject.$type]
+        },
+        Instrument: {
+            name: Instrument.$type,
+            properties: {
+                name: {
+                    name: Instrument.name
+                },
+                statements: {
+                    name: Instrument.statements,
+                    defaultValue: [],
+                    optional: true
+                }
+            },
+            superTypes: [Declaration.$type]
+        },
+        InstrumentStatement: {
+            name: InstrumentStatement.$type,
+            properties: {
+            },
+            superTypes: []
+        },
         Intent: {
             name: Intent.$type,
             properties: {
@@ -1861,7 +3926,7 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                     name: Intent.text
                 }
             },
-            superTypes: [PlanStatement.$type]
+            superTypes: [CurriculumStatement.$type, PlanStatement.$type]
         },
         LeaveOut: {
             name: LeaveOut.$type,
@@ -1871,6 +3936,57 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [BlockStatement.$type]
+        },
+        LoadCriterion: {
+            name: LoadCriterion.$type,
+            properties: {
+                bound: {
+                    name: LoadCriterion.bound
+                },
+                count: {
+                    name: LoadCriterion.count
+                },
+                fullEffort: {
+                    name: LoadCriterion.fullEffort,
+                    defaultValue: false,
+                    optional: true
+                },
+                session: {
+                    name: LoadCriterion.session,
+                    defaultValue: false,
+                    optional: true
+                }
+            },
+            superTypes: [Criterion.$type]
+        },
+        LoadLimit: {
+            name: LoadLimit.$type,
+            properties: {
+                count: {
+                    name: LoadLimit.count
+                },
+                fullEffort: {
+                    name: LoadLimit.fullEffort,
+                    defaultValue: false,
+                    optional: true
+                },
+                period: {
+                    name: LoadLimit.period,
+                    optional: true
+                }
+            },
+            superTypes: [PlanStatement.$type, PlayerStatement.$type]
+        },
+        LooksFor: {
+            name: LooksFor.$type,
+            properties: {
+                findings: {
+                    name: LooksFor.findings,
+                    defaultValue: [],
+                    referenceType: Finding.$type
+                }
+            },
+            superTypes: [PlanStatement.$type]
         },
         Meeting: {
             name: Meeting.$type,
@@ -1884,9 +4000,15 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
         Metric: {
             name: Metric.$type,
             properties: {
+                categories: {
+                    name: Metric.categories,
+                    defaultValue: [],
+                    optional: true
+                },
                 dimension: {
                     name: Metric.dimension,
-                    referenceType: Dimension.$type
+                    referenceType: Dimension.$type,
+                    optional: true
                 },
                 name: {
                     name: Metric.name
@@ -1909,6 +4031,11 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                 positive: {
                     name: MetricColumn.positive,
                     referenceType: Direction.$type,
+                    optional: true
+                },
+                spellings: {
+                    name: MetricColumn.spellings,
+                    defaultValue: [],
                     optional: true
                 },
                 unit: {
@@ -1935,6 +4062,30 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: []
         },
+        Move: {
+            name: Move.$type,
+            properties: {
+                amount: {
+                    name: Move.amount
+                },
+                bound: {
+                    name: Move.bound,
+                    optional: true
+                },
+                noMore: {
+                    name: Move.noMore,
+                    defaultValue: false,
+                    optional: true
+                }
+            },
+            superTypes: [Movement.$type]
+        },
+        Movement: {
+            name: Movement.$type,
+            properties: {
+            },
+            superTypes: []
+        },
         Needs: {
             name: Needs.$type,
             properties: {
@@ -1956,6 +4107,64 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [MetricStatement.$type]
         },
+        Next: {
+            name: Next.$type,
+            properties: {
+                steps: {
+                    name: Next.steps,
+                    defaultValue: [],
+                    optional: true
+                }
+            },
+            superTypes: [PlanStatement.$type]
+        },
+        NextCondition: {
+            name: NextCondition.$type,
+            properties: {
+                otherwise: {
+                    name: NextCondition.otherwise,
+                    defaultValue: false,
+                    optional: true
+                },
+                tests: {
+                    name: NextCondition.tests,
+                    defaultValue: [],
+                    optional: true
+                }
+            },
+            superTypes: []
+        },
+        NextStep: {
+            name: NextStep.$type,
+            properties: {
+            },
+            superTypes: []
+        },
+        NextTest: {
+            name: NextTest.$type,
+            properties: {
+                any: {
+                    name: NextTest.any,
+                    defaultValue: false,
+                    optional: true
+                },
+                block: {
+                    name: NextTest.block,
+                    referenceType: Block.$type,
+                    optional: true
+                },
+                every: {
+                    name: NextTest.every,
+                    defaultValue: false,
+                    optional: true
+                },
+                verdicts: {
+                    name: NextTest.verdicts,
+                    defaultValue: []
+                }
+            },
+            superTypes: []
+        },
         Note: {
             name: Note.$type,
             properties: {
@@ -1963,13 +4172,58 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                     name: Note.text
                 }
             },
-            superTypes: [PlayerStatement.$type, SessionStatement.$type, SourceStatement.$type]
+            superTypes: [CurriculumStatement.$type, CurriculumStepStatement.$type, FindingStatement.$type, InstrumentStatement.$type, PlayerStatement.$type, SessionStatement.$type, SourceStatement.$type]
+        },
+        NumberTest: {
+            name: NumberTest.$type,
+            properties: {
+                metric: {
+                    name: NumberTest.metric,
+                    referenceType: Metric.$type
+                },
+                range: {
+                    name: NumberTest.range
+                }
+            },
+            superTypes: [ShotTest.$type]
         },
         OnTarget: {
             name: OnTarget.$type,
             properties: {
             },
             superTypes: [Subject.$type]
+        },
+        Parameter: {
+            name: Parameter.$type,
+            properties: {
+                dimension: {
+                    name: Parameter.dimension,
+                    referenceType: Dimension.$type,
+                    optional: true
+                },
+                isClub: {
+                    name: Parameter.isClub,
+                    defaultValue: false,
+                    optional: true
+                },
+                name: {
+                    name: Parameter.name
+                },
+                value: {
+                    name: Parameter.value,
+                    optional: true
+                }
+            },
+            superTypes: [ClubOrParameter.$type]
+        },
+        Percentile: {
+            name: Percentile.$type,
+            properties: {
+                share: {
+                    name: Percentile.share
+                }
+            },
+            superTypes: [Statistic.$type]
         },
         Plan: {
             name: Plan.$type,
@@ -1998,7 +4252,7 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                     name: PlanTime.quantity
                 }
             },
-            superTypes: [PlanStatement.$type]
+            superTypes: [BlockStatement.$type, PlanStatement.$type]
         },
         Plausible: {
             name: Plausible.$type,
@@ -2026,6 +4280,39 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [Declaration.$type]
         },
+        PlayerColumn: {
+            name: PlayerColumn.$type,
+            properties: {
+                spellings: {
+                    name: PlayerColumn.spellings,
+                    defaultValue: [],
+                    optional: true
+                }
+            },
+            superTypes: [ColumnContent.$type]
+        },
+        PlayerLevel: {
+            name: PlayerLevel.$type,
+            properties: {
+                level: {
+                    name: PlayerLevel.level
+                }
+            },
+            superTypes: [PlayerStatement.$type]
+        },
+        PlayerSpelling: {
+            name: PlayerSpelling.$type,
+            properties: {
+                player: {
+                    name: PlayerSpelling.player,
+                    referenceType: Player.$type
+                },
+                text: {
+                    name: PlayerSpelling.text
+                }
+            },
+            superTypes: []
+        },
         PlayerStatement: {
             name: PlayerStatement.$type,
             properties: {
@@ -2050,13 +4337,19 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                     referenceType: Direction.$type,
                     optional: true
                 },
+                parameter: {
+                    name: Quantity.parameter,
+                    referenceType: Parameter.$type,
+                    optional: true
+                },
                 unit: {
                     name: Quantity.unit,
                     referenceType: UnitName.$type,
                     optional: true
                 },
                 value: {
-                    name: Quantity.value
+                    name: Quantity.value,
+                    optional: true
                 }
             },
             superTypes: []
@@ -2076,6 +4369,16 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: []
         },
+        Repeat: {
+            name: Repeat.$type,
+            properties: {
+                when: {
+                    name: Repeat.when,
+                    optional: true
+                }
+            },
+            superTypes: [NextStep.$type]
+        },
         Requirement: {
             name: Requirement.$type,
             properties: {
@@ -2084,6 +4387,16 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [BlockStatement.$type]
+        },
+        Review: {
+            name: Review.$type,
+            properties: {
+                intervals: {
+                    name: Review.intervals,
+                    defaultValue: []
+                }
+            },
+            superTypes: [CurriculumStepStatement.$type]
         },
         RunCriterion: {
             name: RunCriterion.$type,
@@ -2124,6 +4437,12 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [Declaration.$type]
         },
+        SessionColumn: {
+            name: SessionColumn.$type,
+            properties: {
+            },
+            superTypes: [ColumnContent.$type]
+        },
         SessionData: {
             name: SessionData.$type,
             properties: {
@@ -2142,6 +4461,16 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             properties: {
                 date: {
                     name: SessionDate.date
+                }
+            },
+            superTypes: [SessionStatement.$type]
+        },
+        SessionInstrument: {
+            name: SessionInstrument.$type,
+            properties: {
+                instrument: {
+                    name: SessionInstrument.instrument,
+                    referenceType: Instrument.$type
                 }
             },
             superTypes: [SessionStatement.$type]
@@ -2203,13 +4532,6 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
         ShotTest: {
             name: ShotTest.$type,
             properties: {
-                metric: {
-                    name: ShotTest.metric,
-                    referenceType: Metric.$type
-                },
-                range: {
-                    name: ShotTest.range
-                }
             },
             superTypes: []
         },
@@ -2218,7 +4540,7 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             properties: {
                 club: {
                     name: Shots.club,
-                    referenceType: Club.$type,
+                    referenceType: ClubOrParameter.$type,
                     optional: true
                 },
                 count: {
@@ -2250,6 +4572,12 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [MetricStatement.$type]
         },
+        SideOrCategory: {
+            name: SideOrCategory.$type,
+            properties: {
+            },
+            superTypes: []
+        },
         Source: {
             name: Source.$type,
             properties: {
@@ -2266,6 +4594,34 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
         },
         SourceStatement: {
             name: SourceStatement.$type,
+            properties: {
+            },
+            superTypes: []
+        },
+        Span: {
+            name: Span.$type,
+            properties: {
+                share: {
+                    name: Span.share
+                }
+            },
+            superTypes: [Statistic.$type]
+        },
+        Spelling: {
+            name: Spelling.$type,
+            properties: {
+                meaning: {
+                    name: Spelling.meaning,
+                    referenceType: SideOrCategory.$type
+                },
+                text: {
+                    name: Spelling.text
+                }
+            },
+            superTypes: []
+        },
+        Statistic: {
+            name: Statistic.$type,
             properties: {
             },
             superTypes: []
@@ -2290,6 +4646,34 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [Criterion.$type]
         },
+        Stay: {
+            name: Stay.$type,
+            properties: {
+                amount: {
+                    name: Stay.amount
+                },
+                symmetric: {
+                    name: Stay.symmetric,
+                    defaultValue: false,
+                    optional: true
+                }
+            },
+            superTypes: [Movement.$type]
+        },
+        StepBack: {
+            name: StepBack.$type,
+            properties: {
+                plan: {
+                    name: StepBack.plan,
+                    referenceType: Plan.$type
+                },
+                when: {
+                    name: StepBack.when,
+                    optional: true
+                }
+            },
+            superTypes: [NextStep.$type]
+        },
         Subject: {
             name: Subject.$type,
             properties: {
@@ -2307,6 +4691,24 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             },
             superTypes: [BlockStatement.$type]
         },
+        Summary: {
+            name: Summary.$type,
+            properties: {
+                name: {
+                    name: Summary.name
+                }
+            },
+            superTypes: [Statistic.$type]
+        },
+        Suspect: {
+            name: Suspect.$type,
+            properties: {
+                text: {
+                    name: Suspect.text
+                }
+            },
+            superTypes: [FindingStatement.$type]
+        },
         Target: {
             name: Target.$type,
             properties: {
@@ -2315,6 +4717,62 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                 }
             },
             superTypes: [BlockStatement.$type]
+        },
+        ThousandsMark: {
+            name: ThousandsMark.$type,
+            properties: {
+                mark: {
+                    name: ThousandsMark.mark
+                }
+            },
+            superTypes: [SourceStatement.$type]
+        },
+        TimeColumn: {
+            name: TimeColumn.$type,
+            properties: {
+            },
+            superTypes: [ColumnContent.$type]
+        },
+        TryDrill: {
+            name: TryDrill.$type,
+            properties: {
+                use: {
+                    name: TryDrill.use
+                }
+            },
+            superTypes: [FindingStatement.$type]
+        },
+        Uncertainty: {
+            name: Uncertainty.$type,
+            properties: {
+                clubs: {
+                    name: Uncertainty.clubs,
+                    defaultValue: [],
+                    referenceType: Club.$type,
+                    optional: true
+                },
+                metric: {
+                    name: Uncertainty.metric,
+                    referenceType: Metric.$type
+                },
+                parts: {
+                    name: Uncertainty.parts,
+                    defaultValue: []
+                }
+            },
+            superTypes: [InstrumentStatement.$type]
+        },
+        UncertaintyPart: {
+            name: UncertaintyPart.$type,
+            properties: {
+                kind: {
+                    name: UncertaintyPart.kind
+                },
+                quantity: {
+                    name: UncertaintyPart.quantity
+                }
+            },
+            superTypes: []
         },
         Unit: {
             name: Unit.$type,
@@ -2331,6 +4789,10 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                 names: {
                     name: Unit.names,
                     defaultValue: [],
+                    optional: true
+                },
+                zero: {
+                    name: Unit.zero,
                     optional: true
                 }
             },
@@ -2350,6 +4812,116 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
             properties: {
                 path: {
                     name: Use.path
+                }
+            },
+            superTypes: []
+        },
+        Usual: {
+            name: Usual.$type,
+            properties: {
+                amount: {
+                    name: Usual.amount
+                },
+                club: {
+                    name: Usual.club,
+                    referenceType: Club.$type,
+                    optional: true
+                },
+                metric: {
+                    name: Usual.metric,
+                    referenceType: Metric.$type
+                },
+                shots: {
+                    name: Usual.shots,
+                    optional: true
+                },
+                spread: {
+                    name: Usual.spread,
+                    optional: true
+                }
+            },
+            superTypes: [PlayerStatement.$type]
+        },
+        When: {
+            name: When.$type,
+            properties: {
+                criterion: {
+                    name: When.criterion
+                }
+            },
+            superTypes: [FindingStatement.$type]
+        },
+        Wind: {
+            name: Wind.$type,
+            properties: {
+                calm: {
+                    name: Wind.calm,
+                    defaultValue: false,
+                    optional: true
+                },
+                parts: {
+                    name: Wind.parts,
+                    defaultValue: [],
+                    optional: true
+                }
+            },
+            superTypes: [SessionStatement.$type]
+        },
+        WindPart: {
+            name: WindPart.$type,
+            properties: {
+                side: {
+                    name: WindPart.side
+                },
+                speed: {
+                    name: WindPart.speed
+                }
+            },
+            superTypes: []
+        },
+        Window: {
+            name: Window.$type,
+            properties: {
+                name: {
+                    name: Window.name
+                },
+                variants: {
+                    name: Window.variants,
+                    defaultValue: []
+                }
+            },
+            superTypes: [Declaration.$type]
+        },
+        WindowTest: {
+            name: WindowTest.$type,
+            properties: {
+                inside: {
+                    name: WindowTest.inside,
+                    defaultValue: false,
+                    optional: true
+                },
+                window: {
+                    name: WindowTest.window,
+                    referenceType: Window.$type
+                }
+            },
+            superTypes: [ShotTest.$type]
+        },
+        WindowVariant: {
+            name: WindowVariant.$type,
+            properties: {
+                clubs: {
+                    name: WindowVariant.clubs,
+                    defaultValue: [],
+                    referenceType: Club.$type,
+                    optional: true
+                },
+                condition: {
+                    name: WindowVariant.condition
+                },
+                level: {
+                    name: WindowVariant.level,
+                    optional: true
                 }
             },
             superTypes: []

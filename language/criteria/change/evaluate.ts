@@ -1,0 +1,19 @@
+import type { CriterionKind } from "../criterion.ts";
+
+export const change: CriterionKind<"change"> = {
+  sentence: ({ text }) => text,
+  metrics: () => [],
+  evaluate: () => ({
+    verdict: "undecided",
+    required: "",
+    observed: "",
+    brief: "",
+    value: null,
+    shotsUsed: 0,
+    tally: null,
+    interval: null,
+    settles: "this kind of goal is not judged yet",
+    deciding: [],
+    cautions: [],
+  }),
+};

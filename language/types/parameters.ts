@@ -1,0 +1,45 @@
+/** What the parameters of a drill stand for. */
+import { type AstNode, AstUtils } from "langium";
+import {
+  type ArgumentValue,
+  type Count,
+  isAmountValue,
+  isDrill,
+  isDrillUse,
+  type Parameter,
+  type Quantity,
+} from "../generated/tree/ast.ts";
+
+/** What each parameter stands for at one place where a drill is used. */
+export type Bindings = ReadonlyMap<Parameter, ArgumentValue>;
+
+/** Outside drills, and in a drill by itself, where every parameter stands for its default. */
+export const NO_BINDINGS: Bindings = new Map();
+
+/** What a parameter stands for: its argument, else its default; undefined where it has neither. */
+export function argumentOf(parameter: Parameter | undefined, bindings: Bindings): ArgumentValue | undefined {
+  return parameter === undefined ? undefined : (bindings.get(parameter) ?? parameter.value);
+}
+
+/** The number that stands here, or that its parameter stands for; undefined where that is not known. */
+export function numberOf(count: Count | undefined, bindings: Bindings = NO_BINDINGS): number | undefined {
+  if (count === undefined || count.value !== undefined) return count?.value;
+  const argument = argumentOf(count.parameter?.ref, bindings);
+  return isAmountValue(argument) && argument.quantity.unit === undefined
+    ? argument.quantity.value
+    : undefined;
+}
+
+/** The amount that stands here, or that its parameter stands for; undefined where that is not known. */
+export function amountOf(quantity: Quantity, bindings: Bindings = NO_BINDINGS): Quantity | undefined {
+  if (quantity.parameter === undefined) return quantity;
+  const argument = argumentOf(quantity.parameter.ref, bindings);
+  return isAmountValue(argument) ? argument.quantity : undefined;
+}
+
+/** The parameters that can be named here: those of the drill around, or of the drill that is used. */
+export function parametersAt(node: AstNode): readonly Parameter[] {
+  const use = AstUtils.getContainerOfType(node, isDrillUse);
+  if (use !== undefined) return use.drill?.ref?.parameters ?? [];
+  return AstUtils.getContainerOfType(node, isDrill)?.parameters ?? [];
+}
