@@ -9,6 +9,8 @@ export const check = defineCheck({
     "Without a number of shots nobody knows when the block is over, and a session cannot be told apart into blocks.",
   run(block, { report }) {
     if (block.statements.some(isShots)) return;
+    // A drill that is not known yet may well say.
+    if (block.use !== undefined && (block.use.drill?.ref?.statements.some(isShots) ?? true)) return;
     report({
       message: `How many shots has this block? Write for example ${code("10 shots")} or ${code("at least 10 shots with 7-iron")}.`,
       node: block,

@@ -1,5 +1,5 @@
-import { isShownIn } from "../generated/tree/ast.ts";
-import { measureAt, unitFits } from "../types/amounts.ts";
+import { isQuantity, isShownIn } from "../generated/tree/ast.ts";
+import { mayBeShare, measureAt, unitFits } from "../types/amounts.ts";
 import { isPlainNumber } from "../types/dimensions.ts";
 import { dimensionOfUnit, unitSymbols } from "../types/units.ts";
 import { defineCheck, type Fix } from "./check.ts";
@@ -16,6 +16,7 @@ export const check = defineCheck({
     if (unit === undefined || measure === undefined) return;
     const { metric, dimension } = measure;
     if (unitFits(unit, dimension)) return;
+    if (isQuantity(node) && mayBeShare(node) && unit.name === "%") return;
     const cst = cstOf(node, "unit");
     if (cst === undefined) return;
     const what = metric === undefined ? "this amount" : code(metric.name);

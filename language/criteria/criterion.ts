@@ -22,10 +22,20 @@ export interface CountedShots {
   readonly admitted: readonly Truth[];
   /** The metrics of the block's requirements; empty where it requires nothing. */
   readonly requiredMetrics: readonly string[];
+  /** For each shot how far its reading of a metric may be off; null where readings are taken as exact. */
+  readonly uncertainty: (metric: string) => readonly StandardUncertainty[] | null;
+  /** How probable it must be that uncertain readings met or missed, from 0.5 to 1. */
+  readonly decisionLevel: number;
   /** Swings made so far, set-aside shots included. */
   readonly swings: { readonly block: Swings; readonly session: Swings };
   /** What a change is held against, or in a sentence why there is nothing. */
   readonly against: (against: Against, metric: string) => Comparison | string;
+}
+
+/** Standard uncertainties of a reading, SI: of its own, and shared by all readings of the session. */
+export interface StandardUncertainty {
+  readonly random: number;
+  readonly systematic: number;
 }
 
 export interface Swings {

@@ -36,6 +36,10 @@ const LOWERING: Lowering = {
 
 /** @throws IncompleteError */
 export function lowerCriterion(criterion: Criterion, id: string, context: CriterionContext): Model {
-  const common = { id, text: textOf(criterion), location: placeOf(criterion, context.fileName) };
+  const common = {
+    id,
+    text: textOf(criterion, context.bindings),
+    location: placeOf(criterion, context.fileName),
+  };
   return LOWERING[criterion.$type](criterion as never, common, context);
 }

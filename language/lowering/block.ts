@@ -141,7 +141,7 @@ function conditions(
   fileName: FileName,
 ): Statement[] {
   return lines.map(({ statement, bindings }) => ({
-    text: textOf(statement),
+    text: textOf(statement, bindings),
     condition: lowerCondition(statement.condition, bindings),
     location: placeOf(statement, fileName),
   }));

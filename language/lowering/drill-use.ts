@@ -5,8 +5,12 @@ import type { Bindings } from "../types/parameters.ts";
 import { type FileName, placeOf, textOf } from "./place.ts";
 import { resolved } from "./unresolved.ts";
 
+/** What every parameter of the drill stands for, defaults included. */
 export function bindingsOf(use: DrillUse): Bindings {
   const bindings = new Map<Parameter, ArgumentValue>();
+  for (const parameter of resolved(use.drill).parameters) {
+    if (parameter.value !== undefined) bindings.set(parameter, parameter.value);
+  }
   for (const { parameter, value } of use.arguments) bindings.set(resolved(parameter), value);
   return bindings;
 }
@@ -16,7 +20,7 @@ export function lowerDrillUse(use: DrillUse, fileName: FileName): DrillUseModel 
   const drill = resolved(use.drill);
   const bindings = bindingsOf(use);
   const values = drill.parameters.map((parameter) => {
-    const value = bindings.get(parameter) ?? parameter.value;
+    const value = bindings.get(parameter);
     return [parameter.name, value === undefined ? "" : textOf(value)] as const;
   });
   return { name: drill.name, arguments: Object.fromEntries(values), location: placeOf(use, fileName) };

@@ -1,6 +1,8 @@
 /** Where a part of the model was written, and how it was written. */
-import { type AstNode, AstUtils, type URI } from "langium";
+import { type AstNode, AstUtils, type Reference, type URI } from "langium";
 import type { Location } from "../../shared/plan-model.ts";
+import { isCount, isParameter, isQuantity, isShots, type Parameter } from "../generated/tree/ast.ts";
+import { argumentOf, type Bindings, NO_BINDINGS } from "../types/parameters.ts";
 
 /** Turns the URI of a file into the name that locations carry. */
 export type FileName = (uri: URI) => string;
@@ -17,11 +19,31 @@ export function placeOf(node: AstNode, fileName: FileName): Location {
   return { file, range: { start, end: { line: start.line, character: start.character + firstLine.length } } };
 }
 
-/** The text of a node with comments taken out and white space folded. */
-export function textOf(node: AstNode): string {
-  const text = node.$cstNode?.text ?? "";
-  return text
+/** The text of a node with comments taken out, white space folded, and parameters replaced by what they stand for. */
+export function textOf(node: AstNode, bindings: Bindings = NO_BINDINGS): string {
+  return withArguments(node, bindings)
     .replace(/\/\*[\s\S]*?\*\/|\/\/[^\n\r]*/g, " ")
     .replace(/\s+/g, " ")
     .trim();
+}
+
+function withArguments(node: AstNode, bindings: Bindings): string {
+  const { text = "", offset = 0 } = node.$cstNode ?? {};
+  if (bindings.size === 0) return text;
+  let written = "";
+  let from = 0;
+  for (const part of AstUtils.streamAst(node)) {
+    const reference = parameterIn(part);
+    const argument = argumentOf(reference?.ref as Parameter | undefined, bindings)?.$cstNode?.text;
+    const place = reference?.$refNode;
+    if (argument === undefined || place === undefined) continue;
+    written += text.slice(from, place.offset - offset) + argument;
+    from = place.end - offset;
+  }
+  return written + text.slice(from);
+}
+
+function parameterIn(node: AstNode): Reference | undefined {
+  if (isQuantity(node) || isCount(node)) return node.parameter;
+  return isShots(node) && isParameter(node.club?.ref) ? node.club : undefined;
 }

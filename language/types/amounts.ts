@@ -92,12 +92,12 @@ const CIRCUMSTANCES: Readonly<Record<string, Measure>> = {
   },
   [AirTemperature.$type]: {
     metric: undefined,
-    dimension: { name: "temperature", vector: new Map([["temperature", 1]]) },
+    dimension: { name: "air-temperature", vector: new Map([["air-temperature", 1]]) },
     unit: "°C",
   },
   [AirPressure.$type]: {
     metric: undefined,
-    dimension: { name: "pressure", vector: new Map([["pressure", 1]]) },
+    dimension: { name: "air-pressure", vector: new Map([["air-pressure", 1]]) },
     unit: "hPa",
   },
   [Altitude.$type]: { metric: undefined, dimension: LENGTH, unit: "m" },
@@ -139,8 +139,9 @@ function measureOfEllipse({ measure, first, second }: EllipseCriterion): Measure
   if (along === undefined || across === undefined) return undefined;
   if (measure !== "area") return along;
   const vector = combine(along.dimension.vector, across.dimension.vector, 1);
-  const name = along.dimension.name === "length" && across.dimension.name === "length" ? "area" : "product";
-  return { metric: undefined, dimension: { name, vector }, unit: name === "area" ? "yd²" : "" };
+  const name =
+    along.dimension.name === "length" && across.dimension.name === "length" ? "ground-area" : "product";
+  return { metric: undefined, dimension: { name, vector }, unit: name === "ground-area" ? "yd²" : "" };
 }
 
 /** What a metric measures; undefined where that is not known. */

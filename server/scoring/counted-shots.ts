@@ -67,6 +67,8 @@ export function columnsOf(block: Block, asked: number, shots: readonly Shot[], a
       subject.kind === "on-target" ? metricsOf(block.targets) : metricsIn(subject.condition),
     admitted,
     requiredMetrics: metricsOf(block.requirements),
+    uncertainty: () => null,
+    decisionLevel: 0.95,
     swings: around.swings(block),
     against: around.against(block),
   };
