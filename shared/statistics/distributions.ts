@@ -18,6 +18,9 @@ import normal from "@stdlib/stats-base-dists-normal-quantile";
 import studentLowerTail from "@stdlib/stats-base-dists-t-cdf";
 import student from "@stdlib/stats-base-dists-t-quantile";
 
+/** From so many degrees of freedom on Student's t is the normal distribution to 13 digits, and the library gives up soon. */
+const NEARLY_NORMAL = 1e14;
+
 /** e to the power x. */
 export function exponential(x: number): number {
   return exp(x);
@@ -43,9 +46,9 @@ export function studentCdf(t: number, degreesOfFreedom: number): number {
   return studentLowerTail(t, degreesOfFreedom);
 }
 
-/** The t with P(T ≤ t) = p. */
+/** The t with P(T ≤ t) = p. Infinitely many degrees of freedom are the normal distribution. */
 export function studentQuantile(p: number, degreesOfFreedom: number): number {
-  return student(p, degreesOfFreedom);
+  return degreesOfFreedom > NEARLY_NORMAL ? normalQuantile(p) : student(p, degreesOfFreedom);
 }
 
 /** The x with P(B ≤ x) = p for a beta variable with shapes a and b. */
