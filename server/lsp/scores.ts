@@ -1,5 +1,6 @@
 /** Keeps the scores of the plans that open files are about, and says when they change. */
-import { DocumentState, type LangiumDocuments, URI } from "langium";
+import { DocumentState, type DocumentValidator, type LangiumDocuments, URI } from "langium";
+import { type Diagnostic, DiagnosticSeverity } from "vscode-languageserver";
 import type { DrillwrightServices } from "../../language/core-module.ts";
 import {
   type Declaration,
@@ -12,6 +13,7 @@ import { Lowering } from "../../language/lowering/document.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
 import type { Declared } from "../../shared/protocol/message.ts";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
+import type { SessionScore } from "../../shared/protocol/session-score.ts";
 import type { PlanSessions, PracticedSession } from "../../shared/protocol/sessions.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
 import { type ReadingsAt, readingsAt } from "../report/readings.ts";
@@ -28,6 +30,7 @@ import {
   playerOf,
   rangeOf,
 } from "./declared.ts";
+import { sessionScoreOf } from "./session-score.ts";
 
 /** A session that was scored, and what was measured at the rows of its data, in words. */
 export interface ScoredSession {
@@ -70,12 +73,16 @@ export class Scores {
   /** Picked sessions by plan; the latest is shown where none is picked. */
   private readonly picked = new Map<string, Declared>();
   private readonly dataFiles: CachedDataFiles;
+  private readonly validator: DocumentValidator;
+  /** Whether a file without diagnostics is free of errors; known only where a score was asked for. */
+  private readonly soundness = new WeakMap<File, boolean>();
   private scores: CurrentScores = { plans: [], sessions: [] };
   private generation = 0;
 
   constructor(services: DrillwrightServices, host: Host) {
     this.documents = services.shared.workspace.LangiumDocuments;
     this.dataFiles = new CachedDataFiles(services.shared.workspace.FileSystemProvider, host.sha256);
+    this.validator = services.validation.DocumentValidator;
     this.host = host;
     this.lowering = new Lowering(services, (uri) => uri.toString());
   }
@@ -132,6 +139,20 @@ export class Scores {
     return this.scores.plans.map(({ summary }) => summary).filter(({ plan }) => plans.has(keyOf(plan)));
   }
 
+  /** Scores a session as it stands now, shown or not. */
+  async scoreOf(of: Declared): Promise<SessionScore | null> {
+    // Files that nobody has opened are not checked yet.
+    for (const file of this.filesOf(of)) {
+      if (file.diagnostics === undefined && !this.soundness.has(file)) {
+        this.soundness.set(file, isFreeOfErrors(await this.validator.validateDocument(file)));
+      }
+    }
+    const session = this.sessionNamed(of);
+    if (session === undefined) return null;
+    const plan = planOf(session);
+    return sessionScoreOf(of, plan === undefined ? null : declared(plan), await this.attempt(session));
+  }
+
   /** Scores what the open files are about anew. A later call overtakes an earlier one, which then changes nothing. */
   async refresh(): Promise<void> {
     const generation = ++this.generation;
@@ -162,9 +183,9 @@ export class Scores {
   /** The session's score, or why there is none and what to do about it. */
   private async attempt(session: Session): Promise<ScoredSession | string> {
     const plan = planOf(session);
-    if (plan === undefined || !isSound(fileOf(session)))
+    if (plan === undefined || !this.isSound(fileOf(session)))
       return "The session's file has mistakes. Mend them to see the score.";
-    if (!isSound(fileOf(plan))) return "The plan is scored when its mistakes are mended.";
+    if (!this.isSound(fileOf(plan))) return "The plan is scored when its mistakes are mended.";
     try {
       const input = this.lowering.session(session);
       // Importing and scoring are loaded with the first session: most files are opened without one.
@@ -175,6 +196,27 @@ export class Scores {
       if (!(error instanceof IncompleteError)) throw error;
       return "A file that the plan or its session uses has mistakes. Mend them to see the score.";
     }
+  }
+
+  private sessionNamed({ file, name }: Declared): Session | undefined {
+    return this.declarations(file)
+      .filter(isSession)
+      .find((session) => session.name === name);
+  }
+
+  /** The files that a session stands or falls with. */
+  private filesOf(of: Declared): File[] {
+    const session = this.sessionNamed(of);
+    return session === undefined
+      ? []
+      : [session, planOf(session)].flatMap((node) => (node ? fileOf(node) : []));
+  }
+
+  /** Whether a file has been checked and holds no error. */
+  private isSound(file: File): boolean {
+    return file.diagnostics === undefined
+      ? this.soundness.get(file) === true
+      : isFreeOfErrors(file.diagnostics);
   }
 
   private shown(plan: Plan): { session: Session | undefined; picked: boolean } {
@@ -236,7 +278,6 @@ function practisedSession(session: Session): PracticedSession {
   };
 }
 
-/** Whether a file has been checked and holds no error. */
-function isSound(file: File): boolean {
-  return file.diagnostics !== undefined && !file.diagnostics.some(({ severity }) => severity === 1);
+function isFreeOfErrors(diagnostics: readonly Diagnostic[]): boolean {
+  return !diagnostics.some(({ severity }) => severity === DiagnosticSeverity.Error);
 }

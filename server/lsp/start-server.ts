@@ -29,9 +29,10 @@ import type { DrillwrightServices } from "../../language/core-module.ts";
 import type { ClientOptions } from "../../shared/protocol/client-options.ts";
 import { DEFAULT_SETTINGS, type Settings, settingsFrom } from "../../shared/settings.ts";
 import { DiagnosticsPublisher } from "./diagnostics-publisher.ts";
-import { handleProject } from "./handlers/project.ts";
+import { handleProject, tellProjectChanged } from "./handlers/project.ts";
 import { handleScore } from "./handlers/score.ts";
 import { handleSelectSession } from "./handlers/select-session.ts";
+import { handleSessionScore } from "./handlers/session-score.ts";
 import { handleSessions } from "./handlers/sessions.ts";
 import { type Refreshes, ScorePublisher } from "./score-publisher.ts";
 import { Scores } from "./scores.ts";
@@ -71,6 +72,7 @@ export function startServer(
   publishMistakes(shared, publisher);
   handleProject(connection, shared);
   handleSessions(connection, scores);
+  handleSessionScore(connection, shared, scores);
   handleSelectSession(connection, scores);
   handleScore(connection, scores);
 
@@ -88,7 +90,9 @@ export function startServer(
   shared.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, refresh);
   openDocuments.onDidClose(refresh);
   shared.lsp.DocumentUpdateHandler.onWatchedFilesChange(({ changes }) => {
-    if (changes.filter(({ uri }) => scores.forget(uri)).length > 0) refresh();
+    if (changes.filter(({ uri }) => scores.forget(uri)).length === 0) return;
+    refresh();
+    tellProjectChanged(connection, false);
   });
 
   const useSettings = (section: unknown) => {

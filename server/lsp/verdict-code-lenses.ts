@@ -8,8 +8,8 @@ import type { ShowRows } from "../../shared/protocol/show-rows.ts";
 import type { BlockResult } from "../../shared/score-report.ts";
 import { inWords } from "../../shared/verdict.ts";
 import { blockSummary, goalSummary, sessionSummary } from "../report/summary.ts";
+import { lineRange } from "./evidence.ts";
 import type { PlanResult, Scores } from "./scores.ts";
-import { lineRange } from "./verdict-diagnostics.ts";
 
 export class VerdictCodeLenses implements CodeLensProvider {
   private readonly scores: () => Scores | undefined;

@@ -16,6 +16,7 @@ import type {
 import type { DataFinding, Row } from "../../shared/session-data.ts";
 import { inWords } from "../../shared/verdict.ts";
 import { blockSummary, goalSummary } from "../report/summary.ts";
+import { details, type Lead, leads, lineRange } from "./evidence.ts";
 import type { ScoredSession } from "./scores.ts";
 
 /** `source` of verdicts, so that nobody takes them for mistakes in the text. */
@@ -26,8 +27,6 @@ export const DATA_SOURCE = "drillwright data";
 /** How a verdict is shown; null hides it. */
 export type Levels = Readonly<Record<Verdict, DiagnosticSeverity | null>>;
 
-/** Rows that a diagnostic leads to; more would bury the first. */
-const MOST_ROWS = 10;
 /** Data findings shown for one file; the rest is counted. */
 const MOST_FINDINGS = 20;
 
@@ -60,7 +59,7 @@ export function addPlanVerdicts(
   levels: Levels,
 ): void {
   const rowsWith = (rows: readonly Row[], metrics: readonly string[]) =>
-    related(rows, (row) => readingsAt(row, metrics));
+    related(leads(rows, metrics, readingsAt));
   for (const block of report.blocks) {
     if (block.verdict !== null) {
       const message = `${inWords(block.verdict)}: ${blockSummary(block)}`;
@@ -104,22 +103,15 @@ function tallyText({ hits, misses, unknown }: Tally): string {
 }
 
 function criterionMessage({ verdict, evidence }: CriterionResult): string {
-  const lines = [`${inWords(verdict)}: ${evidence.observed} (required: ${evidence.required})`];
-  if (evidence.interval !== null) lines.push(evidence.interval.text);
-  if (evidence.settles !== null) lines.push(evidence.settles);
-  lines.push(...evidence.cautions);
-  return lines.join("\n");
+  const outcome = `${inWords(verdict)}: ${evidence.observed} (required: ${evidence.required})`;
+  return [outcome, ...details(evidence)].join("\n");
 }
 
-function related(rows: readonly Row[], readings: (row: Row) => string): DiagnosticRelatedInformation[] {
-  return rows.slice(0, MOST_ROWS).map((row, index) => {
-    const place = [`line ${row.line}`, readings(row)].filter((part) => part !== "").join(": ");
-    const isLast = index === MOST_ROWS - 1 && rows.length > MOST_ROWS;
-    return {
-      location: { uri: row.file, range: lineRange(row.line) },
-      message: isLast ? `${place}; and ${rows.length - MOST_ROWS} more rows` : place,
-    };
-  });
+function related(leads: readonly Lead[]): DiagnosticRelatedInformation[] {
+  return leads.map(({ location: { file, range }, text }) => ({
+    location: { uri: file, range },
+    message: text,
+  }));
 }
 
 function addFindings(to: DiagnosticsByFile, report: ScoreReport): void {
@@ -143,9 +135,4 @@ function findingPlace(finding: DataFinding): DiagnosticRelatedInformation[] {
   const message =
     finding.column === null ? `line ${finding.line}` : `line ${finding.line}, column ${finding.column}`;
   return [{ location: { uri: finding.file, range: lineRange(finding.line) }, message }];
-}
-
-/** A line of a file, counted from 1, as a range. */
-export function lineRange(line: number): Location["range"] {
-  return { start: { line: line - 1, character: 0 }, end: { line, character: 0 } };
 }

@@ -1,7 +1,7 @@
 /** What the files of a folder declare, for an editor to choose from. */
 import { afterEach, expect, test } from "vitest";
 import { type Project, project } from "../../shared/protocol/project.ts";
-import { projectChanged } from "../../shared/protocol/project-changed.ts";
+import { type ProjectChangedParams, projectChanged } from "../../shared/protocol/project-changed.ts";
 import { LspClient } from "../support/lsp-client.ts";
 
 const FILES = {
@@ -48,19 +48,28 @@ test("a session names its plan and its player where they are known", async () =>
   expect(sessions[2]).toMatchObject({ plan: null, player: null });
 });
 
-test("the editor is told when something is declared, and not while a comment is typed", async () => {
+test("the editor is told when something changes, and whether it is what is declared", async () => {
   client = await LspClient.start({ files: FILES });
-  const told = () => client.notifications.filter(({ method }) => method === projectChanged.method).length;
+  const told = () =>
+    client.notifications
+      .filter(({ method }) => method === projectChanged.method)
+      .map(({ params }) => (params as ProjectChangedParams).declarations);
   await client.open("plans.drill", FILES["plans.drill"]);
-  await client.request(project.method, null);
-  const before = told();
-  await client.change("plans.drill", `${FILES["plans.drill"]}// a comment`);
-  await client.request("textDocument/documentSymbol", { textDocument: { uri: client.uri("plans.drill") } });
-  expect(told()).toBe(before);
-  await client.change("plans.drill", `${FILES["plans.drill"]}plan "Driver" { for driver }`);
   await client.until(
-    () => told() > before,
-    () => "no word of the new plan",
+    () => told().length > 0,
+    () => "no word of the open plan",
   );
+  let before = told().length;
+  const after = async (text: string) => {
+    await client.change("plans.drill", FILES["plans.drill"] + text);
+    await client.until(
+      () => told().length > before,
+      () => "no word of the change",
+    );
+    before = told().length;
+    return told().at(-1);
+  };
+  expect(await after("// a comment")).toBe(false);
+  expect(await after('plan "Driver" { for driver }')).toBe(true);
   expect(names((await client.request<Project>(project.method, null)).plans)).toContain("Driver");
 });

@@ -2,7 +2,7 @@ import { DocumentState, type LangiumDocument } from "langium";
 import type { LangiumSharedServices } from "langium/lsp";
 import type { CancellationToken, Connection } from "vscode-languageserver";
 import { type Project, project } from "../../../shared/protocol/project.ts";
-import { projectChanged } from "../../../shared/protocol/project-changed.ts";
+import { type ProjectChangedParams, projectChanged } from "../../../shared/protocol/project-changed.ts";
 import type { File } from "../declared.ts";
 import { outlineOf, projectOf } from "../project.ts";
 
@@ -15,19 +15,24 @@ export function handleProject(connection: Connection, { workspace }: LangiumShar
   });
 
   const outlines = new Map<string, string>();
-  let isChanged = false;
+  let declarations = false;
   builder.onUpdate((_changed, deleted) => {
-    for (const uri of deleted) if (outlines.delete(uri.toString())) isChanged = true;
+    for (const uri of deleted) if (outlines.delete(uri.toString())) declarations = true;
   });
   builder.onDocumentPhase(DocumentState.Linked, (document: LangiumDocument) => {
     const uri = document.uri.toString();
     const outline = outlineOf(document as File);
     if (outlines.get(uri) === outline) return;
     outlines.set(uri, outline);
-    isChanged = true;
+    declarations = true;
   });
-  builder.onBuildPhase(DocumentState.Linked, () => {
-    if (isChanged) void connection.sendNotification(projectChanged.method, null);
-    isChanged = false;
+  builder.onBuildPhase(DocumentState.Validated, () => {
+    tellProjectChanged(connection, declarations);
+    declarations = false;
   });
+}
+
+export function tellProjectChanged(connection: Connection, declarations: boolean): void {
+  const params: ProjectChangedParams = { declarations };
+  void connection.sendNotification(projectChanged.method, params);
 }
