@@ -10,11 +10,14 @@ import type {
   Subject,
   Unit,
 } from "../../shared/plan-model.ts";
+import { measuredCriterion } from "./measured-words.ts";
 
 export const units: Record<string, Unit> = {
   "": { symbol: "", factor: 1 },
   "°": { symbol: "°", factor: Math.PI / 180 },
   yd: { symbol: "yd", factor: 0.9144 },
+  "yd²": { symbol: "yd²", factor: 0.9144 * 0.9144 },
+  "%": { symbol: "%", factor: 0.01 },
 };
 
 const right: Direction = { word: "right", sign: 1, handed: false };
@@ -36,14 +39,30 @@ export const vocabulary: ReadonlyMap<string, Metric> = new Map(
     metric("club-path", "°", 0.1, sides("in-to-out", "out-to-in")),
     metric("face-to-path", "°", 0.1, sides("open", "closed")),
     metric("attack-angle", "°", 0.1, upAndDown),
-    metric("smash-factor", "", 0.01, []),
-    metric("carry", "yd", 1, []),
-    metric("offline", "yd", 1, [right, left]),
+    metric("smash-factor", "", 0.01, [], "ratio"),
+    metric("carry", "yd", 1, [], "length"),
+    metric("offline", "yd", 1, [right, left], "length"),
   ].map((entry) => [entry.name, entry]),
 );
 
-function metric(name: string, unit: string, step: number, directions: Direction[]): Metric {
-  return { name, dimension: "", unit: unitCalled(unit), step, directions, plausible: null, formula: null };
+function metric(
+  name: string,
+  unit: string,
+  step: number,
+  directions: Direction[],
+  dimension = "angle",
+): Metric {
+  return {
+    name,
+    dimension,
+    unit: unitCalled(unit),
+    step,
+    directions,
+    plausible: null,
+    formula: null,
+    categories: [],
+    model: null,
+  };
 }
 
 export function metricCalled(name: string): Metric {
@@ -52,7 +71,7 @@ export function metricCalled(name: string): Metric {
 
 /** `2°`, `10 yd left`, `1.15`. */
 export function amount(phrase: string): Amount {
-  const parts = /^([\d.]+) ?(°|yd)?(?: (\S+))?$/.exec(phrase.trim());
+  const parts = /^([\d.]+) ?(°|yd²|yd|%)?(?: (\S+))?$/.exec(phrase.trim());
   const [, number, unit = "", word] = found(parts, `amount "${phrase}"`);
   const directions = [...vocabulary.values()].flatMap((entry) => entry.directions);
   return {
@@ -88,7 +107,7 @@ export function bounds(phrase: string): Bounds {
 export function condition(phrase: string): Condition {
   const test = (text: string) => {
     const [name = "", ...rest] = text.trim().split(" ");
-    return { metric: name, bounds: bounds(rest.join(" ")) };
+    return { kind: "number" as const, metric: name, bounds: bounds(rest.join(" ")) };
   };
   return { anyOf: phrase.split("|").map((part) => ({ allOf: part.split(";").map(test) })) };
 }
@@ -108,7 +127,8 @@ export const somewhere: Location = {
 /**
  * A criterion as the plan says it:
  * `at least 7 of 10 shots on target`, `at most 20 % of shots with offline above 20 yd left at 80 % confidence`,
- * `3 in a row on target`, `average club-path within ±2° at 90 % confidence`, `spread of carry at most 8 yd`.
+ * `3 in a row on target`, `average club-path within ±2° at 90 % confidence`, `spread of carry at most 8 yd`,
+ * `area of the 80 % ellipse of offline and carry at most 250 yd²`, `carry loses no more than 4 yd against "Where we are"`.
  */
 export function criterion<Kind extends Criterion["kind"]>(
   kind: Kind,
@@ -151,18 +171,7 @@ export function anyCriterion(text: string, id = text): Criterion {
   const run = /^(\d+) in a row (.+)$/.exec(claim);
   if (run?.[2] !== undefined)
     return { kind: "run", ...common, length: Number(run[1]), subject: subject(run[2]) };
-  const [, statistic, name = "", test = ""] = found(
-    /^(average|median|spread)(?: of)? (\S+) (.+)$/.exec(claim),
-    text,
-  );
-  return {
-    kind: "statistic",
-    ...common,
-    statistic: statistic as "average",
-    metric: name,
-    bounds: bounds(test),
-    confidence,
-  };
+  return found(measuredCriterion(claim, { ...common, confidence }), text);
 }
 
 function unitCalled(symbol: string): Unit {
