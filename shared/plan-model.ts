@@ -222,7 +222,7 @@ export type StatisticCriterion = z.infer<typeof StatisticCriterion>;
 export const EllipseCriterion = z.object({
   kind: z.literal("ellipse"),
   ...criterion,
-  measure: z.enum(["area", "long axis", "short axis"]),
+  measure: z.enum(["area", "major axis", "minor axis"]),
   share: z.number(),
   metrics: z.tuple([z.string(), z.string()]),
   bounds: Bounds,

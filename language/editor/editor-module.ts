@@ -18,6 +18,7 @@ import { DrillwrightDefinitionProvider } from "./definition-provider.ts";
 import { DrillwrightDocumentLinkProvider } from "./document-link-provider.ts";
 import { DrillwrightDocumentSymbolProvider } from "./document-symbol-provider.ts";
 import { DrillwrightFoldingRangeProvider } from "./folding-range-provider.ts";
+import { DrillwrightFormatter } from "./formatter.ts";
 import { DrillwrightFuzzyMatcher } from "./fuzzy-matcher.ts";
 import { DrillwrightHoverProvider } from "./hover-provider.ts";
 import { DrillwrightNodeKindProvider } from "./node-kind-provider.ts";
@@ -40,6 +41,7 @@ const editorModule: Module<DrillwrightEditorServices, PartialLangiumServices> = 
     DefinitionProvider: (services) => new DrillwrightDefinitionProvider(services),
     DocumentLinkProvider: (services) => new DrillwrightDocumentLinkProvider(services),
     DocumentSymbolProvider: (services) => new DrillwrightDocumentSymbolProvider(services),
+    Formatter: (services) => new DrillwrightFormatter(services),
     FoldingRangeProvider: () => new DrillwrightFoldingRangeProvider(),
     HoverProvider: (services) => new DrillwrightHoverProvider(services),
     RenameProvider: (services) => new DrillwrightRenameProvider(services),

@@ -1,9 +1,10 @@
 /** Loads `.drill` files, with all they use, and checks them. */
 import { readFileSync } from "node:fs";
-import { EmptyFileSystem, type LangiumDocument, URI } from "langium";
+import { EmptyFileSystem, type LangiumDocument, TextDocument, URI } from "langium";
 import type { DiagnosticData } from "../../language/checks/document-validator.ts";
 import { createCoreServices, type DrillwrightServices } from "../../language/core-module.ts";
 import type { Document } from "../../language/generated/tree/ast.ts";
+import { layoutEdits } from "../../language/layout/layout.ts";
 import { Lowering } from "../../language/lowering/document.ts";
 import type { Finding, FindingSeverity } from "../report/check-report.ts";
 import { PathError } from "./path-error.ts";
@@ -27,6 +28,8 @@ export interface Project {
   /** In the order of their names. */
   readonly files: readonly ProjectFile[];
   readonly lowering: Lowering;
+  /** The text of a file in the layout of the language. */
+  laidOut(file: ProjectFile): string;
   /** The file of that name, and every file that it uses, directly or through others. */
   reach(name: string): readonly ProjectFile[];
 }
@@ -71,6 +74,8 @@ export async function loadProject(given: readonly (string | GivenText)[], cwd: s
   return {
     files,
     lowering: new Lowering(drillwright, nameOf),
+    laidOut: ({ document }) =>
+      TextDocument.applyEdits(document.textDocument, layoutEdits(document, drillwright.parser.Lexer)),
     reach: (name) => reach(name, files, drillwright),
   };
 }

@@ -112,13 +112,14 @@ export type DrillwrightKeywordNames =
     | "level"
     | "limit"
     | "limits"
-    | "long"
     | "look"
     | "loses"
+    | "major"
     | "median"
     | "met"
     | "metric"
     | "middle"
+    | "minor"
     | "minus"
     | "missed"
     | "model"
@@ -169,7 +170,6 @@ export type DrillwrightKeywordNames =
     | "session"
     | "sessions"
     | "set-up"
-    | "short"
     | "shot"
     | "shots"
     | "shown"
@@ -1162,7 +1162,7 @@ export interface EllipseCriterion extends langium.AstNode {
     readonly $type: 'EllipseCriterion';
     confidence?: Confidence;
     first: langium.Reference<Metric>;
-    measure: 'area' | 'long' | 'short';
+    measure: 'area' | 'major' | 'minor';
     range: Range;
     second: langium.Reference<Metric>;
     share: Count;
