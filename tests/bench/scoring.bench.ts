@@ -64,8 +64,10 @@ function shotsOf(count: number): Shot[] {
       carry: scatter(150, 30, "carry"),
       offline: scatter(0, 30, "offline"),
     },
+    categories: {},
     derived: [],
     club: null,
+    time: null,
     block: "Gate",
     excluded: null,
   }));

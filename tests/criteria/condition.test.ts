@@ -4,10 +4,19 @@ import { condition, metricCalled } from "./words.ts";
 
 /** Readings in the unit each metric is shown in. */
 function shot(readings: Record<string, number>): Readings {
-  return Object.fromEntries(
-    Object.entries(readings).map(([name, value]) => [name, value * metricCalled(name).unit.factor]),
+  return inSI(
+    Object.fromEntries(
+      Object.entries(readings).map(([name, value]) => [name, value * metricCalled(name).unit.factor]),
+    ),
   );
 }
+
+function inSI(values: Record<string, number>): Readings {
+  return { values, categories: {}, club: null };
+}
+
+const rightHander = { hand: "right", level: null } as const;
+const leftHander = { hand: "left", level: null } as const;
 
 describe("a limit", () => {
   test.each([
@@ -20,21 +29,33 @@ describe("a limit", () => {
     ["club-path at least 2° out-to-in", -2, true, false],
     ["club-path at most 2° right", 2, true, true],
   ])("%s, read %d", (phrase, value, forRight, forLeft) => {
-    expect(meets(condition(phrase), shot({ "club-path": value }), "right")).toBe(forRight);
-    expect(meets(condition(phrase), shot({ "club-path": value }), "left")).toBe(forLeft);
+    expect(meets(condition(phrase), shot({ "club-path": value }), rightHander)).toBe(forRight);
+    expect(meets(condition(phrase), shot({ "club-path": value }), leftHander)).toBe(forLeft);
   });
 
   test("a reading exactly at a limit is inside, in spite of binary fractions", () => {
     // 0.3 - 0.1 gives 0.19999999999999998
-    expect(meets(condition("smash-factor at least 0.2"), { "smash-factor": 0.3 - 0.1 }, "right")).toBe(true);
-    expect(meets(condition("smash-factor at most 0.3"), { "smash-factor": 0.1 + 0.2 }, "right")).toBe(true);
+    expect(
+      meets(condition("smash-factor at least 0.2"), inSI({ "smash-factor": 0.3 - 0.1 }), rightHander),
+    ).toBe(true);
+    expect(
+      meets(condition("smash-factor at most 0.3"), inSI({ "smash-factor": 0.1 + 0.2 }), rightHander),
+    ).toBe(true);
   });
 
   test("`below` and `above` leave the limit itself outside, in spite of binary fractions", () => {
-    expect(meets(condition("smash-factor below 0.2"), { "smash-factor": 0.3 - 0.1 }, "right")).toBe(false);
-    expect(meets(condition("smash-factor above 0.3"), { "smash-factor": 0.1 + 0.2 }, "right")).toBe(false);
-    expect(meets(condition("smash-factor below 0.2"), { "smash-factor": 0.1999 }, "right")).toBe(true);
-    expect(meets(condition("smash-factor above 0.3"), { "smash-factor": 0.3001 }, "right")).toBe(true);
+    expect(meets(condition("smash-factor below 0.2"), inSI({ "smash-factor": 0.3 - 0.1 }), rightHander)).toBe(
+      false,
+    );
+    expect(meets(condition("smash-factor above 0.3"), inSI({ "smash-factor": 0.1 + 0.2 }), rightHander)).toBe(
+      false,
+    );
+    expect(meets(condition("smash-factor below 0.2"), inSI({ "smash-factor": 0.1999 }), rightHander)).toBe(
+      true,
+    );
+    expect(meets(condition("smash-factor above 0.3"), inSI({ "smash-factor": 0.3001 }), rightHander)).toBe(
+      true,
+    );
   });
 });
 
@@ -43,19 +64,19 @@ describe("what is unknown", () => {
   const either = condition("club-path within ±2° | carry at least 150 yd");
 
   test("matters only where it could change the answer", () => {
-    expect(meets(both, shot({ carry: 120 }), "right")).toBe(false);
-    expect(meets(both, shot({ carry: 160 }), "right")).toBe(undefined);
-    expect(meets(either, shot({ carry: 160 }), "right")).toBe(true);
-    expect(meets(either, shot({ carry: 120 }), "right")).toBe(undefined);
+    expect(meets(both, shot({ carry: 120 }), rightHander)).toBe(false);
+    expect(meets(both, shot({ carry: 160 }), rightHander)).toBe(undefined);
+    expect(meets(either, shot({ carry: 160 }), rightHander)).toBe(true);
+    expect(meets(either, shot({ carry: 120 }), rightHander)).toBe(undefined);
   });
 
   test("a reading that is no number is unknown", () => {
     for (const value of [Number.NaN, Number.POSITIVE_INFINITY])
-      expect(meets(condition("carry at least 150 yd"), { carry: value }, "right")).toBe(undefined);
+      expect(meets(condition("carry at least 150 yd"), inSI({ carry: value }), rightHander)).toBe(undefined);
   });
 
   test("a metric called like something every object has is unknown too", () => {
-    expect(meets(condition("constructor at least 1"), {}, "right")).toBe(undefined);
+    expect(meets(condition("constructor at least 1"), inSI({}), rightHander)).toBe(undefined);
   });
 });
 

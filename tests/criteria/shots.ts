@@ -36,6 +36,13 @@ export function shotsLike(pattern: string, circumstances: Circumstances = {}): C
     metricsOf: (subject) => (subject.kind === "on-target" ? ["club-path"] : metricsIn(subject.condition)),
     admitted: truths(admitted),
     requiredMetrics: circumstances.admitted === undefined ? [] : ["attack-angle"],
+    uncertainty: () => null,
+    decisionLevel: 0.95,
+    swings: {
+      block: { all: pattern.length, fullEffort: pattern.length },
+      session: { all: pattern.length, fullEffort: pattern.length },
+    },
+    against: () => "there is nothing to compare with",
   };
 }
 

@@ -4,6 +4,7 @@ import type { Block, Hand, Plan, ScoringInput } from "../../shared/plan-model.ts
 import { ScoreReport, type Verdict } from "../../shared/score-report.ts";
 import type { SessionData, Shot } from "../../shared/session-data.ts";
 import { anyCriterion, condition, metricCalled, somewhere, vocabulary } from "../criteria/words.ts";
+import { NO_CONDITIONS } from "../support/scoring-input.ts";
 
 /** A block as the plan says it. `shots: "at least 12"` is open. */
 export interface BlockWords {
@@ -22,9 +23,12 @@ export function block(words: BlockWords): Block {
   return {
     name,
     kind: "blocked",
+    drill: null,
     shots: shots === undefined ? [] : [{ count, open, club: null, effort: null }],
+    time: null,
     changes: [],
     cues: [],
+    cautions: [],
     targets: statements(words.target),
     requirements: statements(words.require),
     leaveOut: statements(words.leaveOut),
@@ -50,6 +54,10 @@ export function plan(...blocks: readonly BlockWords[]): Plan {
     time: null,
     needs: [],
     cautions: [],
+    decisionLevel: 0.95,
+    limits: [],
+    findings: [],
+    next: [],
     blocks: blocks.map(block),
     location: somewhere,
   };
@@ -75,8 +83,10 @@ export function table(text: string, defaultBlock = "Gate"): Shot[] {
           .filter(([header, text]) => vocabulary.has(header) && text !== "?")
           .map(([header, text]) => [header, Number(text) * metricCalled(header).unit.factor]),
       ),
+      categories: {},
       derived: [],
       club: null,
+      time: null,
       block: cell("block") ?? defaultBlock,
       excluded: excluded === "-" ? null : excluded,
     };
@@ -102,10 +112,13 @@ export function input(plan: Plan, hand: Hand | null = "right"): ScoringInput {
       player: "P-07",
       data: [],
       starts: [],
+      instrument: null,
+      conditions: NO_CONDITIONS,
       location: somewhere,
     },
-    player: { name: "P-07", hand, location: somewhere },
+    player: { name: "P-07", hand, level: null, usual: [], limits: [], location: somewhere },
     sources: new Map(),
+    instrument: null,
     metrics: vocabulary,
     clubs: [],
   };

@@ -3,11 +3,14 @@ import type {
   Block,
   Club,
   Column,
+  Conditions,
   Direction,
   Hand,
+  Instrument,
   Location,
   Metric,
   Plan,
+  Player,
   ScoringInput,
   Session,
   Source,
@@ -50,6 +53,8 @@ export function metric(name: string, stated: Partial<Metric> = {}): Metric {
     directions: [],
     plausible: null,
     formula: null,
+    categories: [],
+    model: null,
     ...stated,
   };
 }
@@ -115,6 +120,7 @@ export function metricColumn(
     metric: name,
     unit: UNITS[unit],
     positive: positive === undefined ? null : DIRECTIONS[positive],
+    sides: [],
   };
 }
 
@@ -123,6 +129,8 @@ export function source(columns: readonly Column[], stated: Partial<Source> = {})
     name: "Bay table",
     separator: null,
     decimal: "point",
+    thousands: null,
+    blanks: [],
     headerRow: 1,
     columns: [...columns],
     orderedBy: null,
@@ -141,9 +149,12 @@ export function block(
   return {
     name,
     kind: "blocked",
+    drill: null,
     shots: count === 0 ? [] : [{ count, open: false, club, effort: null }],
+    time: null,
     changes: [],
     cues: [],
+    cautions: [],
     targets: [],
     requirements: [],
     leaveOut: [],
@@ -153,6 +164,16 @@ export function block(
   };
 }
 
+/** Nothing is known of the air, nor of the ball. */
+export const NO_CONDITIONS: Conditions = {
+  wind: null,
+  temperature: null,
+  pressure: null,
+  altitude: null,
+  humidity: null,
+  ball: null,
+};
+
 export interface Stated {
   readonly hand?: Hand | null;
   readonly blocks?: readonly Block[];
@@ -160,6 +181,8 @@ export interface Stated {
   readonly metrics?: readonly Metric[];
   readonly clubs?: readonly Club[];
   readonly plan?: Partial<Plan>;
+  readonly player?: Partial<Player>;
+  readonly instrument?: Instrument;
   readonly session?: Partial<Session>;
 }
 
@@ -173,11 +196,23 @@ export function scoringInput(stated: Stated = {}): ScoringInput {
     time: null,
     needs: [],
     cautions: [],
+    decisionLevel: 0.95,
+    limits: [],
+    findings: [],
+    next: [],
     blocks: [...(stated.blocks ?? [block("Gate", 10)])],
     location: NOWHERE,
     ...stated.plan,
   };
-  const player = { name: "P-01", hand: stated.hand === undefined ? "right" : stated.hand, location: NOWHERE };
+  const player: Player = {
+    name: "P-01",
+    hand: stated.hand === undefined ? "right" : stated.hand,
+    level: null,
+    usual: [],
+    limits: [],
+    location: NOWHERE,
+    ...stated.player,
+  };
   const sources = stated.sources ?? [];
   const session: Session = {
     name: "Test session",
@@ -186,6 +221,8 @@ export function scoringInput(stated: Stated = {}): ScoringInput {
     player: player.name,
     data: sources.map(({ name }) => ({ path: "shots.csv", source: name, location: NOWHERE })),
     starts: [],
+    instrument: null,
+    conditions: NO_CONDITIONS,
     location: NOWHERE,
     ...stated.session,
   };
@@ -195,6 +232,7 @@ export function scoringInput(stated: Stated = {}): ScoringInput {
     plan,
     player,
     sources: new Map(sources.map((each) => [each.name, each])),
+    instrument: stated.instrument ?? null,
     metrics: new Map(metrics.map((each) => [each.name, each])),
     clubs: stated.clubs ?? CLUBS,
   };
