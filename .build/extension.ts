@@ -6,6 +6,7 @@ import { cp, mkdir, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { bundleScripts } from "./extension-scripts.ts";
+import { sampleFolder } from "./sample-folder.ts";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const stage = join(root, "dist", "extension");
@@ -22,6 +23,8 @@ const FILES: readonly (readonly [from: string, to: string])[] = [
   ["extension/icons/icon.png", "icons/icon.png"],
   ["extension/icons/drill-light.svg", "icons/drill-light.svg"],
   ["extension/icons/drill-dark.svg", "icons/drill-dark.svg"],
+  ["extension/icons/view.svg", "icons/view.svg"],
+  ["extension/walkthrough", "walkthrough"],
   ["extension/README.md", "README.md"],
   ["extension/CHANGELOG.md", "CHANGELOG.md"],
   ["LICENSE", "LICENSE"],
@@ -29,7 +32,8 @@ const FILES: readonly (readonly [from: string, to: string])[] = [
 
 await emptyStage();
 await Promise.all([
-  ...FILES.map(([from, to]) => cp(join(root, from), join(stage, to))),
+  ...FILES.map(([from, to]) => cp(join(root, from), join(stage, to), { recursive: true })),
+  writeFile(join(stage, "sample.json"), JSON.stringify(await sampleFolder(root))),
   writeManifest(),
   bundleScripts(root, stage),
 ]);

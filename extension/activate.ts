@@ -7,6 +7,9 @@ import { LanguageServer } from "./language-server.ts";
 import { SessionStatus } from "./status-bar.ts";
 import type { TestingApi } from "./testing-api.ts";
 import { ToldScores } from "./told-scores.ts";
+import { drawnTree } from "./views/drawn-tree.ts";
+import { PlayersView } from "./views/players/players-view.ts";
+import { followWalkthrough } from "./walkthrough-progress.ts";
 
 let server: LanguageServer | undefined;
 
@@ -19,6 +22,7 @@ export function activateWith(
   server = languageServer;
   const scores = new ToldScores(languageServer);
   const status = new SessionStatus(scores);
+  const players = new PlayersView(languageServer);
 
   const start = async () => {
     // The client itself tells people that its server does not start.
@@ -33,7 +37,15 @@ export function activateWith(
     languageServer,
     scores,
     status,
-    registerCommands({ server: languageServer, output, scores }),
+    players,
+    followWalkthrough(scores),
+    registerCommands({
+      extensionId: context.extension.id,
+      extensionUri: context.extensionUri,
+      server: languageServer,
+      output,
+      scores,
+    }),
     workspace.onDidOpenTextDocument((document) => {
       if (isDrillDocument(document)) void start();
     }),
@@ -42,6 +54,7 @@ export function activateWith(
     ready: () => languageServer.start(),
     scoresAbout: (uri) => scores.about(uri),
     statusText: () => status.text,
+    players: drawnTree(players),
   };
 }
 

@@ -1,18 +1,31 @@
 import { commands, Disposable, l10n, window } from "vscode";
 import { COMMANDS, type CommandName } from "../shared/commands.ts";
+import { createSample } from "./commands/create-sample.ts";
+import { getStarted } from "./commands/get-started.ts";
+import { newPlan } from "./commands/new-plan.ts";
+import { newSession } from "./commands/new-session.ts";
+import { openPlan } from "./commands/open-plan.ts";
 import { pickSession } from "./commands/pick-session.ts";
 import { restartServer } from "./commands/restart-server.ts";
 import { scoreSession } from "./commands/score-session.ts";
 import { showOutput } from "./commands/show-output.ts";
 import { showRows } from "./commands/show-rows.ts";
+import { showSession } from "./commands/show-session.ts";
 import type { Workbench } from "./workbench.ts";
 
-type Run = (workbench: Workbench, ...given: never[]) => void | Promise<void>;
+/** What a command answers is for those who call it by its id. */
+type Run = (workbench: Workbench, ...given: never[]) => unknown;
 
 const RUN: Readonly<Record<CommandName, Run>> = {
   scoreSession,
   pickSession,
   showRows,
+  showSession,
+  getStarted,
+  createSample,
+  openPlan,
+  newPlan,
+  newSession,
   showOutput,
   restartServer,
 };
@@ -24,9 +37,10 @@ export function registerCommands(workbench: Workbench): Disposable {
     ...names.map((name) =>
       commands.registerCommand(COMMANDS[name].id, async (...given: never[]) => {
         try {
-          await RUN[name](workbench, ...given);
+          return await RUN[name](workbench, ...given);
         } catch (error) {
-          await tellFailure(workbench, name, error);
+          void tellFailure(workbench, name, error);
+          return undefined;
         }
       }),
     ),

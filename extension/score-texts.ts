@@ -1,6 +1,7 @@
 /** Scores in words, for the status bar and after scoring. Knows no editor, so that its sentences can be tested. */
 import type { PlanScore } from "../shared/protocol/plan-score.ts";
 import type { Verdict } from "../shared/score-report.ts";
+import { shown } from "./shown-text.ts";
 
 /** Puts a sentence into the language of the editor, and values into the places `{0}`, `{1}` … of it. */
 export type Translate = (sentence: string, ...values: (string | number)[]) => string;
@@ -19,16 +20,18 @@ export function scoreAt(scores: readonly PlanScore[], file: string, line: number
 export function shortText({ session, verdict, problem }: PlanScore, t: Translate): string {
   if (session === null) return t("No session");
   const outcome = problem === null ? verdictText(verdict, t) : t("Not scored");
-  return `${outcome} · ${shortened(session.name)}`;
+  return `${outcome} · ${shown(session.name, LONGEST_NAME)}`;
 }
 
 /** Everything about a score, a line each. */
 export function longText(score: PlanScore, t: Translate): string {
   const { plan, session, picked, problem } = score;
-  const lines = [t("Plan: {0}", plan.name)];
+  const lines = [t("Plan: {0}", shown(plan.name))];
   if (session !== null) {
     lines.push(
-      picked ? t("Session: {0} (picked)", session.name) : t("Session: {0} (the latest)", session.name),
+      picked
+        ? t("Session: {0} (picked)", shown(session.name))
+        : t("Session: {0} (the latest)", shown(session.name)),
     );
   }
   lines.push(
@@ -41,7 +44,7 @@ export function longText(score: PlanScore, t: Translate): string {
 export function noSessionText(plan: string, t: Translate): string {
   return t(
     "No session has practised “{0}” yet. Declare one: it names the plan, the player, the date and the data.",
-    plan,
+    shown(plan),
   );
 }
 
@@ -57,7 +60,8 @@ export function goalsText({ goals }: PlanScore, t: Translate): string {
   return [t("{0} of {1} goals met", goals.met, all), ...counts].join(", ");
 }
 
-function verdictText(verdict: Verdict | null, t: Translate): string {
+/** `Met` */
+export function verdictText(verdict: Verdict | null, t: Translate): string {
   switch (verdict) {
     case "met":
       return t("Met");
@@ -70,14 +74,4 @@ function verdictText(verdict: Verdict | null, t: Translate): string {
     case null:
       return t("No goals");
   }
-}
-
-function shortened(name: string): string {
-  const characters = [...name];
-  return characters.length <= LONGEST_NAME
-    ? name
-    : `${characters
-        .slice(0, LONGEST_NAME - 1)
-        .join("")
-        .trimEnd()}…`;
 }

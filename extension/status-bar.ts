@@ -2,6 +2,7 @@ import { Disposable, l10n, StatusBarAlignment, type StatusBarItem, window } from
 import { COMMANDS } from "../shared/commands.ts";
 import { activeDrillEditor } from "./drill-document.ts";
 import { longText, shortText } from "./score-texts.ts";
+import { withoutIcons } from "./shown-text.ts";
 import type { ToldScores } from "./told-scores.ts";
 
 /** Says which session the plan at the cursor is shown with. A click picks another. */
@@ -42,7 +43,7 @@ export class SessionStatus implements Disposable {
       return;
     }
     const details = longText(score, l10n.t);
-    this.item.text = `$(checklist) ${shortText(score, l10n.t)}`;
+    this.item.text = `$(checklist) ${withoutIcons(shortText(score, l10n.t))}`;
     this.item.tooltip = `${details}\n${l10n.t("Click to pick the session.")}`;
     this.item.accessibilityInformation = { label: details, role: "button" };
     this.item.show();

@@ -9,4 +9,19 @@ export interface TestingApi {
   scoresAbout(uri: Uri): readonly PlanScore[];
   /** What the status bar item says; undefined while it is hidden. */
   statusText(): string | undefined;
+  /** The view of players, as it is drawn. */
+  readonly players: DrawnTree;
+}
+
+export interface DrawnTree {
+  /** Below an item, or the first. */
+  children(of?: DrawnItem): Promise<readonly DrawnItem[]>;
+}
+
+export interface DrawnItem {
+  readonly label: string;
+  readonly description: string;
+  readonly icon: string;
+  /** What a screen reader says. */
+  readonly spoken: string;
 }

@@ -1,9 +1,12 @@
-import type { LogOutputChannel } from "vscode";
+import type { LogOutputChannel, Uri } from "vscode";
 import type { LanguageServer } from "./language-server.ts";
 import type { ToldScores } from "./told-scores.ts";
 
 /** What commands work with. */
 export interface Workbench {
+  /** The extension itself: its id, and where its files are. */
+  readonly extensionId: string;
+  readonly extensionUri: Uri;
   readonly server: LanguageServer;
   readonly output: LogOutputChannel;
   readonly scores: ToldScores;

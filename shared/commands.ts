@@ -17,10 +17,11 @@ export interface Command {
   readonly menus?: Readonly<Partial<Record<Menu, MenuEntry>>>;
 }
 
-export type Menu = "editor/title" | "editor/context";
+export type Menu = "editor/title" | "editor/context" | "file/newFile" | "view/title" | "view/item/context";
 
 export interface MenuEntry {
-  readonly when: string;
+  /** Always, where it is missing. */
+  readonly when?: string;
   readonly group: string;
 }
 
@@ -50,6 +51,49 @@ export const COMMANDS = {
     id: "drillwright.showRows",
     title: "Show the Rows behind a Verdict",
     palette: false,
+  },
+  showSession: {
+    id: "drillwright.showSession",
+    title: "Show the Session on Its Plan",
+    icon: "$(go-to-file)",
+    palette: false,
+    menus: {
+      "view/item/context": {
+        when: "view == drillwright.players && viewItem == session-of-plan",
+        group: "inline",
+      },
+    },
+  },
+  getStarted: {
+    id: "drillwright.getStarted",
+    title: "Get Started",
+    palette: true,
+  },
+  createSample: {
+    id: "drillwright.createSample",
+    title: "Create a Sample Coaching Folder",
+    palette: true,
+  },
+  openPlan: {
+    id: "drillwright.openPlan",
+    title: "Open a Plan",
+    palette: "workbenchState != empty",
+  },
+  newPlan: {
+    id: "drillwright.newPlan",
+    title: "New Plan",
+    palette: true,
+    menus: { "file/newFile": { group: "drillwright@1" } },
+  },
+  newSession: {
+    id: "drillwright.newSession",
+    title: "New Session",
+    palette: true,
+    icon: "$(add)",
+    menus: {
+      "file/newFile": { group: "drillwright@2" },
+      "view/title": { when: "view == drillwright.players && workbenchState != empty", group: "navigation" },
+    },
   },
   showOutput: {
     id: "drillwright.showOutput",

@@ -4,6 +4,7 @@ import { selectSession } from "../../shared/protocol/select-session.ts";
 import { type PlanSessions, type PracticedSession, sessions } from "../../shared/protocol/sessions.ts";
 import { spotOf } from "../drill-document.ts";
 import { noSessionText } from "../score-texts.ts";
+import { shown, shownBesideIcons } from "../shown-text.ts";
 import type { Workbench } from "../workbench.ts";
 
 interface SessionItem extends QuickPickItem {
@@ -33,7 +34,7 @@ export async function pickSession({ server }: Workbench, given?: Declared | Uri)
     return;
   }
   const item = await window.showQuickPick(items(chosen), {
-    title: l10n.t("Session Shown on {0}", chosen.plan.name),
+    title: l10n.t("Session Shown on {0}", shown(chosen.plan.name)),
     placeHolder: l10n.t("Pick the session whose verdicts are shown"),
     matchOnDescription: true,
   });
@@ -52,23 +53,25 @@ async function choosePlan(
   );
   if (here !== undefined || plans.length <= 1) return here ?? plans[0];
   const item = await window.showQuickPick(
-    plans.map((each) => ({ label: each.plan.name, each })),
+    plans.map((each) => ({ label: shownBesideIcons(each.plan.name), each })),
     { title: l10n.t("Plan to Pick a Session for") },
   );
   return item?.each;
 }
 
-function items({ sessions, shown, picked }: PlanSessions): SessionItem[] {
+function items({ sessions, shown: current, picked }: PlanSessions): SessionItem[] {
   const mark = (isShown: boolean) => (isShown ? "$(check) " : "");
   return [
     {
       label: `${mark(!picked)}${l10n.t("The latest session")}`,
-      description: sessions[0]?.name ?? "",
+      description: shownBesideIcons(sessions[0]?.name ?? ""),
       session: null,
     },
     ...sessions.map((session) => ({
-      label: `${mark(picked && session.file === shown?.file && session.name === shown.name)}${session.name}`,
-      description: [session.date, session.player].filter((part) => part !== null).join(" · "),
+      label: `${mark(picked && session.file === current?.file && session.name === current.name)}${shownBesideIcons(session.name)}`,
+      description: [session.date, session.player && shownBesideIcons(session.player)]
+        .filter((part) => part !== null)
+        .join(" · "),
       session,
     })),
   ];

@@ -94,7 +94,7 @@ describe("commands", () => {
     expect(buttons.map(({ icon }) => icon)).toEqual([expect.stringMatching(/^\$\([a-z-]+\)$/)]);
   });
 
-  test("are offered in menus only where they can do their work", () => {
+  test("are offered in menus of files only where they can do their work", () => {
     const entries: { command: string; when?: string }[] = [
       ...contributes.menus["editor/title"],
       ...contributes.menus["editor/context"],
@@ -103,6 +103,18 @@ describe("commands", () => {
     for (const { when } of entries) {
       expect(when).toContain("resourceLangId == drillwright");
       expect(when).toContain(`resourceScheme != ${LIBRARY_SCHEME}`);
+    }
+  });
+
+  test("stand at a view of ours where they belong to one", () => {
+    const views = Object.values<{ id: string }[]>(contributes.views).flat();
+    const entries: { when?: string }[] = [
+      ...contributes.menus["view/title"],
+      ...contributes.menus["view/item/context"],
+    ];
+    expect(entries.length).toBeGreaterThan(0);
+    for (const { when } of entries) {
+      expect(views.filter(({ id }) => when?.includes(`view == ${id} `))).toHaveLength(1);
     }
   });
 
@@ -124,4 +136,59 @@ test("every setting has a default that it admits, a description, a scope and a p
     if (setting.type === "boolean") expect(setting.default).toBeTypeOf("boolean");
     else expect(setting.enum).toContain(setting.default);
   }
+});
+
+describe("views", () => {
+  const views: Record<string, { id: string; name: string; icon: string }[]> = contributes.views;
+
+  test("stand in one place, and are few", () => {
+    expect(contributes.viewsContainers).toEqual({
+      activitybar: [expect.objectContaining({ id: "drillwright" })],
+    });
+    expect(Object.keys(views)).toEqual(["drillwright"]);
+    expect(views.drillwright?.length).toBeLessThanOrEqual(5);
+  });
+
+  test("say what to do where they have nothing to show, in a folder and without one", () => {
+    const commands = new Set(Object.values(COMMANDS).map(({ id }) => id as string));
+    for (const { id } of Object.values(views).flat()) {
+      const welcome: { view: string; when: string; contents: string }[] = contributes.viewsWelcome;
+      const own = welcome.filter(({ view }) => view === id);
+      expect(own.map(({ when }) => when)).toEqual(["workbenchState == empty", "workbenchState != empty"]);
+      for (const { contents } of own) {
+        const links = [...(texts[contents.slice(1, -1)] ?? "").matchAll(/\(command:([^)]+)\)/g)];
+        expect(links.length).toBeGreaterThan(0);
+        for (const [, command = ""] of links)
+          expect(command.startsWith("drillwright.") ? [...commands] : [command]).toContain(command);
+      }
+    }
+  });
+});
+
+describe("the walkthrough", () => {
+  interface Step {
+    readonly id: string;
+    readonly description: string;
+    readonly media: { readonly svg: string; readonly altText: string };
+    readonly completionEvents: readonly string[];
+  }
+  const [walkthrough, ...others] = contributes.walkthroughs;
+  const steps: readonly Step[] = walkthrough.steps;
+
+  test("is one, of few steps", () => {
+    expect(others).toEqual([]);
+    expect(steps.length).toBeLessThanOrEqual(7);
+  });
+
+  test.each(steps)("$id leads somewhere, knows when it is done, and has a picture", (step) => {
+    expect(texts[step.description.slice(1, -1)]).toMatch(/\]\(command:drillwright\.[\w.]+\)/);
+    expect(step.completionEvents).toEqual([
+      expect.stringMatching(/^(onCommand|onContext|onView):drillwright\.\w+$/),
+    ]);
+    const picture = readFileSync(new URL(step.media.svg, folder), "utf8");
+    // Colours are the editor's, so that it fits every theme; fallbacks stand behind them.
+    for (const [colour] of picture.matchAll(/(?:fill|stroke)="[^"]*"/g))
+      expect(colour).toMatch(/"(none|var\(--vscode-[^"]+)"$/);
+    expect(picture).not.toMatch(/<script|href=|\son\w+=/);
+  });
 });

@@ -35,6 +35,9 @@ test("the manifest offers the commands and the settings of the lists", async () 
           .map(([, { id, palette }]) => ({ command: id, when: String(palette) })),
         "editor/title": menu("editor/title"),
         "editor/context": menu("editor/context"),
+        "file/newFile": menu("file/newFile"),
+        "view/title": menu("view/title"),
+        "view/item/context": menu("view/item/context"),
       } satisfies Record<Menu | "commandPalette", unknown>,
     },
   };
@@ -77,6 +80,6 @@ function property([id, setting]: [string, Setting], order: number) {
 function menu(id: Menu) {
   return commands.flatMap(([, command]) => {
     const entry = command.menus?.[id];
-    return entry === undefined ? [] : [{ command: command.id, when: entry.when, group: entry.group }];
+    return entry === undefined ? [] : [{ command: command.id, ...entry }];
   });
 }

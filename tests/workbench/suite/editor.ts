@@ -3,3 +3,5 @@ import "./activation.ts";
 import "./mistakes.ts";
 import "./library.ts";
 import "./verdicts.ts";
+import "./players.ts";
+import "./newcomer.ts";

@@ -1,0 +1,66 @@
+/** The view of players. What it shows is read by driving it as the editor does; pictures show how it looks. */
+import assert from "node:assert/strict";
+import { commands, Uri, window } from "vscode";
+import { COMMANDS } from "../../../shared/commands.ts";
+import { eventually, test } from "../host/suite-runner.ts";
+import { drillwright, fileOf, PLAN, replace, show } from "./support.ts";
+
+test("players are listed with their sessions, and sessions with their blocks", async () => {
+  const api = await drillwright();
+  const players = await api.players.children();
+  assert.deepEqual(
+    players.map(({ label }) => label),
+    ["P-07", "P-12", "P-21"],
+  );
+  const [p07] = players;
+  assert.ok(p07);
+  assert.match(p07.description, /right-handed/);
+  const sessions = await api.players.children(p07);
+  const lesson = sessions.find(({ label }) => label === "P-07: start line, lesson two");
+  assert.ok(lesson, sessions.map(({ label }) => label).join());
+  const blocks = await api.players.children(lesson);
+  assert.deepEqual(
+    blocks.map(({ label }) => label),
+    ["Wake up", "Where we are", "Gate", "Called clubs", "Prove it"],
+  );
+  const gate = blocks[2];
+  assert.equal(gate?.icon, "pass");
+  assert.match(gate?.spoken ?? "", /^Gate, Met, /);
+});
+
+test("icons follow the plan, whether its session is shown or not", async () => {
+  const api = await drillwright();
+  const plan = await show(PLAN);
+  const iconOf = async (name: string) => {
+    for (const player of await api.players.children()) {
+      const session = (await api.players.children(player)).find(({ label }) => label.startsWith(name));
+      if (session) return (await api.players.children(session))[2]?.icon;
+    }
+    return undefined;
+  };
+  assert.equal(await iconOf("P-07: start line, lesson two"), "pass");
+  await replace(plan, "club-path within 2°", "club-path within 0°");
+  await eventually(
+    "the gate is missed",
+    async () => (await iconOf("P-07: start line, lesson two")) === "error",
+  );
+  await replace(plan, "club-path within 0°", "club-path within 2°");
+  await eventually(
+    "the gate is met again",
+    async () => (await iconOf("P-07: start line, lesson two")) === "pass",
+  );
+});
+
+test("a session of the view is shown on its plan", async () => {
+  const api = await drillwright();
+  const session = {
+    file: fileOf("sessions/p07-start-line.drill").toString(),
+    name: "P-07: start line, lesson two",
+  };
+  await commands.executeCommand(COMMANDS.showSession.id, { session });
+  assert.equal(window.activeTextEditor?.document.uri.toString(), fileOf(PLAN).toString());
+  await eventually(
+    "it is shown",
+    () => api.scoresAbout(Uri.parse(fileOf(PLAN).toString()))[0]?.session?.name === session.name,
+  );
+});
