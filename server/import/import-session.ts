@@ -2,15 +2,15 @@
 import type { ScoringInput } from "../../shared/plan-model.ts";
 import { plural } from "../../shared/plural.ts";
 import type { DataFile, DataFinding, SessionData, Shot } from "../../shared/session-data.ts";
-import { assign } from "./assign.ts";
-import { bindColumns } from "./columns.ts";
-import { decodeText } from "./decode.ts";
-import { derive, formulas } from "./derive.ts";
+import { assign } from "./assignment/assign.ts";
+import { bindColumns } from "./cells/columns.ts";
+import { type Hit, readHits } from "./cells/hits.ts";
+import { inOrder } from "./cells/order.ts";
+import { derive, formulas } from "./derive/derive.ts";
 import { quote, type Report, reportInto } from "./finding.ts";
-import { type Hit, readHits } from "./hits.ts";
-import { inOrder } from "./order.ts";
-import { shotRows } from "./rows.ts";
-import { readTable } from "./table.ts";
+import { decodeText } from "./table/decode.ts";
+import { shotRows } from "./table/rows.ts";
+import { readTable } from "./table/table.ts";
 
 /** A table as it was found where the session points. */
 export interface ImportedFile {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { assign } from "../../server/import/assign.ts";
-import type { Hit } from "../../server/import/hits.ts";
+import { assign } from "../../server/import/assignment/assign.ts";
+import type { Hit } from "../../server/import/cells/hits.ts";
 import type { Block, Plan } from "../../shared/plan-model.ts";
 import { block, NOWHERE, scoringInput } from "../support/scoring-input.ts";
 
@@ -32,7 +32,9 @@ function assigned(described: readonly Described[], { blocks, plan = {}, starts =
       excluded: aside ? 'marked "N" in column "Use"' : null,
     }),
   );
-  const session = { starts: starts.map(([block, row]) => ({ block, row, location: NOWHERE })) };
+  const session = {
+    starts: starts.map(([block, row]) => ({ block, row, time: null, file: null, location: NOWHERE })),
+  };
   const input = scoringInput({ blocks, plan, session });
   const { blocks: given, assignment } = assign(hits, input.plan, input.session);
   return { runs: runs(given), ...assignment };

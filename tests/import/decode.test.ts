@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { decodeText } from "../../server/import/decode.ts";
+import { decodeText } from "../../server/import/table/decode.ts";
 
 const TEXT = "Carry;Größe\r\n12,5;−3°\r\n";
 

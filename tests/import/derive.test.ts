@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { derive, type Formula } from "../../server/import/derive.ts";
+import { derive, type Formula } from "../../server/import/derive/derive.ts";
 import type { Expression } from "../../shared/plan-model.ts";
 import { column, metricColumn } from "../support/scoring-input.ts";
 import { importTable, readings } from "./import-table.ts";

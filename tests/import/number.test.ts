@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { isBlank, parseNumber } from "../../server/import/number.ts";
+import { isBlank, parseNumber } from "../../server/import/cells/number.ts";
 
 describe("where decimals stand after a point", () => {
   test.each([

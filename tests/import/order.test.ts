@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { moment, timeOfDay } from "../../server/import/moment.ts";
+import { moment, timeOfDay } from "../../server/import/cells/moment.ts";
 import { column, metricColumn } from "../support/scoring-input.ts";
 import { importTable, outline } from "./import-table.ts";
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { type Notation, readCell } from "../../server/import/reading.ts";
+import { type Notation, readCell } from "../../server/import/cells/reading.ts";
 import { DIRECTIONS, METRICS, UNITS } from "../support/scoring-input.ts";
 
 const directionsOf = (name: string) => METRICS.find((metric) => metric.name === name)?.directions ?? [];

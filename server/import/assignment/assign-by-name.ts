@@ -1,7 +1,7 @@
 /** Shots to blocks where the tables name them. */
-import type { Session } from "../../shared/plan-model.ts";
+import type { Session } from "../../../shared/plan-model.ts";
+import type { Hit } from "../cells/hits.ts";
 import type { Assigned } from "./assign.ts";
-import type { Hit } from "./hits.ts";
 
 /**
  * Each shot belongs to the block its row names. Where no name stands on more than one row and other rows say nothing,

@@ -1,12 +1,12 @@
 /** Reading the column of one metric. */
-import type { Hand, Metric, ScoringInput, Source, Unit } from "../../shared/plan-model.ts";
-import { formatReading } from "../../shared/quantity.ts";
-import type { DataFinding } from "../../shared/session-data.ts";
+import type { Hand, Metric, ScoringInput, Source, Unit } from "../../../shared/plan-model.ts";
+import { formatReading } from "../../../shared/quantity.ts";
+import type { DataFinding } from "../../../shared/session-data.ts";
+import { quote, type Report } from "../finding.ts";
+import type { TableRow } from "../table/table.ts";
 import { type Bound, stateHand } from "./columns.ts";
-import { quote, type Report } from "./finding.ts";
 import { type DecimalMark, parseNumber } from "./number.ts";
 import { type Notation, readCell } from "./reading.ts";
-import type { TableRow } from "./table.ts";
 
 /**
  * A function that reads one column's cell in a row and adds the reading to `values`, unless the metric has one there

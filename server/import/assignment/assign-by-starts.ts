@@ -1,8 +1,8 @@
 /** Shots to blocks where the session states on which row each block starts. */
-import type { Session } from "../../shared/plan-model.ts";
+import type { Session } from "../../../shared/plan-model.ts";
+import type { Hit } from "../cells/hits.ts";
+import { quote } from "../finding.ts";
 import type { Assigned } from "./assign.ts";
-import { quote } from "./finding.ts";
-import type { Hit } from "./hits.ts";
 
 type Start = Session["starts"][number] & { readonly row: number };
 

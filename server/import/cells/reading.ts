@@ -1,6 +1,6 @@
 /** From the text of a cell to a reading in SI units and the target frame. */
-import { signOf } from "../../shared/interval.ts";
-import type { Direction, Hand, Unit } from "../../shared/plan-model.ts";
+import { signOf } from "../../../shared/interval.ts";
+import type { Direction, Hand, Unit } from "../../../shared/plan-model.ts";
 import { type DecimalMark, isBlank, parseNumber } from "./number.ts";
 
 /** How the cells of one column are written. */

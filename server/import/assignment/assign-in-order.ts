@@ -1,9 +1,9 @@
 /** Shots to blocks where nothing says where a block starts. */
-import type { Block, Plan } from "../../shared/plan-model.ts";
-import { plural } from "../../shared/plural.ts";
+import type { Block, Plan } from "../../../shared/plan-model.ts";
+import { plural } from "../../../shared/plural.ts";
+import type { Hit } from "../cells/hits.ts";
+import { quote } from "../finding.ts";
 import type { Assigned } from "./assign.ts";
-import { quote } from "./finding.ts";
-import type { Hit } from "./hits.ts";
 
 /** A block while it takes its shots. */
 interface Taker {

@@ -1,8 +1,8 @@
 /** From the text of a file to a header and rows of cells, each with the line it stands on. */
 import { CsvError, parse } from "csv-parse/sync";
-import type { Source } from "../../shared/plan-model.ts";
-import { plural } from "../../shared/plural.ts";
-import { list, quote, type Report } from "./finding.ts";
+import type { Source } from "../../../shared/plan-model.ts";
+import { plural } from "../../../shared/plural.ts";
+import { list, quote, type Report } from "../finding.ts";
 import { Header } from "./header.ts";
 
 /** One row. `line` is the line of the file on which it begins, from 1. */

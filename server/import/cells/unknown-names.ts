@@ -1,9 +1,9 @@
 /** Names of clubs and blocks that nobody knows. */
 
-import { nearest } from "../../shared/nearest.ts";
-import type { ScoringInput, Source } from "../../shared/plan-model.ts";
-import { plural } from "../../shared/plural.ts";
-import { list, quote, type Report } from "./finding.ts";
+import { nearest } from "../../../shared/nearest.ts";
+import type { ScoringInput, Source } from "../../../shared/plan-model.ts";
+import { plural } from "../../../shared/plural.ts";
+import { list, quote, type Report } from "../finding.ts";
 
 /** A text that is not known, and where it was met. */
 export interface UnknownText {

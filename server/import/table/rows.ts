@@ -1,11 +1,11 @@
 /** Which rows of a table hold shots. */
 
-import { plural } from "../../shared/plural.ts";
-import type { Columns } from "./columns.ts";
-import { quote, type Report } from "./finding.ts";
-import { isBlank } from "./number.ts";
-import { namesUnit } from "./reading.ts";
-import { fold } from "./spelling.ts";
+import { plural } from "../../../shared/plural.ts";
+import type { Columns } from "../cells/columns.ts";
+import { isBlank } from "../cells/number.ts";
+import { namesUnit } from "../cells/reading.ts";
+import { quote, type Report } from "../finding.ts";
+import { fold } from "../spelling.ts";
 import type { Table, TableRow } from "./table.ts";
 
 /**

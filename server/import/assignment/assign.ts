@@ -1,10 +1,10 @@
 /** Which block of the plan each shot belongs to. */
-import type { Plan, Session } from "../../shared/plan-model.ts";
-import type { Assignment } from "../../shared/session-data.ts";
+import type { Plan, Session } from "../../../shared/plan-model.ts";
+import type { Assignment } from "../../../shared/session-data.ts";
+import type { Hit } from "../cells/hits.ts";
 import { assignByName } from "./assign-by-name.ts";
 import { assignByStarts } from "./assign-by-starts.ts";
 import { assignInOrder } from "./assign-in-order.ts";
-import type { Hit } from "./hits.ts";
 
 /** The block of every shot, in the order of the shots; null for a shot that belongs to none. */
 export interface Assigned {

@@ -1,6 +1,6 @@
 /** Which block of the plan a cell names. */
-import type { Plan } from "../../shared/plan-model.ts";
-import { fold, type Lookup, lookup, remembered } from "./spelling.ts";
+import type { Plan } from "../../../shared/plan-model.ts";
+import { fold, type Lookup, lookup, remembered } from "../spelling.ts";
 
 /**
  * Finds blocks by name, whatever the case, spaces, punctuation, and zeros in front of numbers (`Gate 01` is `Gate 1`);

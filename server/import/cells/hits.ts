@@ -1,14 +1,14 @@
 /** From the rows of one table to shots that know everything but their block. */
-import type { ScoringInput, Source } from "../../shared/plan-model.ts";
-import type { Row } from "../../shared/session-data.ts";
+import type { ScoringInput, Source } from "../../../shared/plan-model.ts";
+import type { Row } from "../../../shared/session-data.ts";
+import { quote, type Report } from "../finding.ts";
+import type { Lookup } from "../spelling.ts";
+import type { TableRow } from "../table/table.ts";
 import { blockLookup } from "./blocks.ts";
 import { clubLookup } from "./clubs.ts";
 import type { Columns } from "./columns.ts";
-import { quote, type Report } from "./finding.ts";
 import { metricReader } from "./metric-reader.ts";
 import { isBlank } from "./number.ts";
-import type { Lookup } from "./spelling.ts";
-import type { TableRow } from "./table.ts";
 import { UnknownNames, unknownBlock, unknownClub } from "./unknown-names.ts";
 
 /** A shot as its row has it. */

@@ -1,9 +1,9 @@
 /** Where the columns that a source speaks of stand in a table. */
 
-import { nearest } from "../../shared/nearest.ts";
-import type { Column, ScoringInput, Source } from "../../shared/plan-model.ts";
-import { list, quote, type Report } from "./finding.ts";
-import type { Header } from "./header.ts";
+import { nearest } from "../../../shared/nearest.ts";
+import type { Column, ScoringInput, Source } from "../../../shared/plan-model.ts";
+import { list, quote, type Report } from "../finding.ts";
+import type { Header } from "../table/header.ts";
 
 type Content<Kind> = Extract<Column["content"], { kind: Kind }>;
 

@@ -1,8 +1,8 @@
 /** In which order the shots of a table were hit. */
-import { quote, type Report } from "./finding.ts";
+import { quote, type Report } from "../finding.ts";
+import type { TableRow } from "../table/table.ts";
 import { moment, timeOfDay } from "./moment.ts";
 import { type DecimalMark, isBlank, parseNumber } from "./number.ts";
-import type { TableRow } from "./table.ts";
 
 type Key = number | string;
 

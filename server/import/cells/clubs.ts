@@ -1,6 +1,6 @@
 /** Which club a cell names. */
-import type { Club } from "../../shared/plan-model.ts";
-import { type Lookup, lookup, remembered } from "./spelling.ts";
+import type { Club } from "../../../shared/plan-model.ts";
+import { type Lookup, lookup, remembered } from "../spelling.ts";
 
 /**
  * Finds clubs by the source's own spellings, then by the clubs' names and other spellings; case, spaces, hyphens and

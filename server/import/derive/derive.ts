@@ -1,5 +1,5 @@
 /** Metrics that follow from others. */
-import type { Expression, Metric } from "../../shared/plan-model.ts";
+import type { Expression, Metric } from "../../../shared/plan-model.ts";
 
 /** A metric's name and how it follows from others. */
 export interface Formula {
