@@ -10,6 +10,8 @@ export interface CountedShots {
   /** How many shots have been hit and count: more than `asked` only where the block asks for "at least" so many. Arrays below have this length. */
   readonly size: number;
   readonly hand: Hand;
+  /** For each shot the club it was hit with; null where that is not known. */
+  readonly clubs: readonly (string | null)[];
   /** Every name has an answer: a metric that is not declared is shown as a plain number. */
   readonly metric: (name: string) => Metric;
   /** A metric's values, SI and target frame; undefined where unknown. */

@@ -56,6 +56,7 @@ export function columnsOf(block: Block, asked: number, shots: readonly Shot[], a
     asked,
     size: shots.length,
     hand: player.hand,
+    clubs: shots.map(({ club }) => club),
     metric: (name) => vocabulary.get(name) ?? undeclared(name),
     values: (metric) => {
       const known = columns.get(metric) ?? shots.map(({ values }) => reading(values, metric));

@@ -30,6 +30,7 @@ export function shotsLike(pattern: string, circumstances: Circumstances = {}): C
     asked,
     size: pattern.length,
     hand,
+    clubs: [...pattern].map(() => null),
     metric: metricCalled,
     values: () => [...pattern].map(() => undefined),
     meeting: () => truths(pattern),
