@@ -6,14 +6,9 @@
 import { conformanceProbability, verdictByProbability } from "./conformance.ts";
 import type { Interval } from "./interval.ts";
 import { atLeastHits } from "./poisson-binomial.ts";
+import type { ReadingUncertainty } from "./reading-uncertainty.ts";
 import { averageOverShared } from "./shared-error.ts";
 import type { Decision } from "./verdict.ts";
-
-/** Standard uncertainties of a reading, in its unit: of its own, and shared by all readings of the session. */
-export interface ReadingUncertainty {
-  readonly random: number;
-  readonly systematic: number;
-}
 
 /**
  * P(at least `needed` of the true values lie in `claim`). The random parts are independent, so the count is

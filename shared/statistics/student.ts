@@ -15,12 +15,20 @@ import { type Decision, verdictByLimits } from "./verdict.ts";
 /**
  * The true average is below `low`, or above `high`, with probability at most 1 − confidence each.
  * `undefined` for a single shot, or a confidence outside 0.5 … 1.
+ *
+ * @param systematic the standard uncertainty that all readings share, which no number of shots averages out. The random
+ *   part of a reading is in the scatter of the shots already. With u² = sd²/n + systematic² the degrees of freedom are
+ *   u⁴/((sd²/n)²/(n − 1)) (Welch–Satterthwaite).
  */
-export function meanLimits(sample: Sample, confidence: number): Interval | undefined {
+export function meanLimits(sample: Sample, confidence: number, systematic = 0): Interval | undefined {
   const { n, mean, sd } = sample;
-  const t = studentQuantile(1 - allowedError(confidence), n - 1);
-  if (sd === undefined || Number.isNaN(t)) return undefined;
-  const margin = (t * sd) / Math.sqrt(n);
+  if (sd === undefined) return undefined;
+  const variance = (sd * sd) / n;
+  const combined = variance + systematic * systematic;
+  const degrees = systematic === 0 ? n - 1 : ((combined * combined) / (variance * variance)) * (n - 1);
+  const t = studentQuantile(1 - allowedError(confidence), degrees);
+  if (Number.isNaN(t)) return undefined;
+  const margin = systematic === 0 ? (t * sd) / Math.sqrt(n) : t * Math.sqrt(combined);
   return { low: mean - margin, high: mean + margin };
 }
 
