@@ -1,7 +1,9 @@
 /** What a check is. Every other file in this folder that exports `check` is one; its file name is its id. */
 import type { AstNode, CstNode, LangiumDocument } from "langium";
+import type { Location } from "../../shared/plan-model.ts";
 import type { Document, DrillwrightAstType } from "../generated/tree/ast.ts";
 import type { Names } from "../names/names.ts";
+import type { Meanings } from "./meanings.ts";
 
 /** A zero-based range of a text, as in the language server protocol. */
 export interface TextRange {
@@ -33,6 +35,13 @@ export interface Finding {
   readonly fixes?: readonly Fix[];
   /** The text is not needed and is shown faded. */
   readonly unnecessary?: boolean;
+  /** Other places that have a part in it, and which part. `file` is a URI. */
+  readonly related?: readonly Related[];
+}
+
+export interface Related {
+  readonly message: string;
+  readonly location: Location;
 }
 
 export interface CheckContext {
@@ -42,12 +51,16 @@ export interface CheckContext {
   readonly hasSyntaxErrors: boolean;
   /** Whether a node lies in a part of the file that could not be read. Checks of single nodes are not asked there. */
   readonly isBroken: (node: AstNode) => boolean;
+  /** What the plans of the file mean, for checks that look at that. */
+  readonly meanings: Meanings;
   readonly report: (finding: Finding) => void;
 }
 
 export interface Check<Type extends keyof DrillwrightAstType = keyof DrillwrightAstType> {
   /** The nodes it looks at. */
   readonly on: readonly Type[];
+  /** Looks at what is meant. Such a check is asked after all others, and of no part in which they found an error. */
+  readonly looksAtMeaning?: boolean;
   /** Why it is worth saying. Shown in the reference. */
   readonly reason: string;
   /** Called once for each node. Parts of a node can be missing while a file is being typed only where the grammar says so. */

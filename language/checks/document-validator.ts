@@ -21,11 +21,13 @@ import {
   FAULT_CODE,
   type Finding,
   type Fix,
+  type Related,
   type Severity,
   severityOf,
   type TextRange,
 } from "./check.ts";
 import { cstOf } from "./edits.ts";
+import { Meanings } from "./meanings.ts";
 
 /** The protocol's diagnostic, as the framework has it. */
 type Diagnostic = Awaited<ReturnType<DocumentValidator["validateDocument"]>>[number];
@@ -78,11 +80,15 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
     const errors = syntaxErrors(document.parseResult);
     const diagnostics = syntaxDiagnostics(errors);
     const broken = new BrokenParts(document.parseResult);
+    const isBroken = (node: AstNode) => broken.includes(node);
+    const file = document as LangiumDocument<Document>;
+    const errorsFound = () => diagnostics.filter(isError).map(({ range }) => range);
     const context = {
-      document: document as LangiumDocument<Document>,
+      document: file,
       names: this.names,
       hasSyntaxErrors: errors.length > 0,
-      isBroken: (node: AstNode) => broken.includes(node),
+      isBroken,
+      meanings: new Meanings(file, this.names, isBroken, errorsFound),
     };
     const contexts = new Map<Entry, CheckContext>();
     const contextOf = (entry: Entry): CheckContext => {
@@ -94,6 +100,16 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
       return own;
     };
     const failed = new Set<Entry>();
+    const ask = (entry: Entry, node: AstNode): void => {
+      if (failed.has(entry)) return;
+      try {
+        entry.check.run(node as never, contextOf(entry));
+      } catch (error) {
+        failed.add(entry);
+        diagnostics.push(toFault(entry, node, error));
+      }
+    };
+    const aboutMeaning: [Entry, AstNode][] = [];
     let visited = 0;
     const waiting: AstNode[] = [document.parseResult.value];
     for (let node = waiting.pop(); node !== undefined; node = waiting.pop()) {
@@ -101,14 +117,13 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
       if (!broken.isWhole(node)) pushChildren(node, waiting);
       if (broken.has(node)) continue;
       for (const entry of this.checksFor(node.$type)) {
-        if (failed.has(entry)) continue;
-        try {
-          entry.check.run(node as never, contextOf(entry));
-        } catch (error) {
-          failed.add(entry);
-          diagnostics.push(toFault(entry, node, error));
-        }
+        if (entry.check.looksAtMeaning) aboutMeaning.push([entry, node]);
+        else ask(entry, node);
       }
+    }
+    for (const [entry, node] of aboutMeaning) {
+      if (cancelToken !== undefined) await interruptAndCheck(cancelToken);
+      ask(entry, node);
     }
     return inOrder(weightiest(inOrder(diagnostics)));
   }
@@ -159,8 +174,17 @@ function toDiagnostic({ id, severity }: Entry, finding: Finding): Diagnostic {
     code: id,
     source: MISTAKE_SOURCE,
     ...(finding.unnecessary ? { tags: [UNNECESSARY] } : {}),
+    ...(finding.related ? { relatedInformation: finding.related.map(toRelated) } : {}),
     data: { fixes: finding.fixes ?? [] } satisfies DiagnosticData,
   };
+}
+
+function toRelated({ message, location: { file, range } }: Related) {
+  return { message, location: { uri: file, range } };
+}
+
+function isError({ severity }: Diagnostic): boolean {
+  return severity === SEVERITY_NUMBERS.error;
 }
 
 function toFault({ id, severity }: Entry, node: AstNode, error: unknown): Diagnostic {

@@ -70,7 +70,7 @@ export function lowerPlan(
 }
 
 /** The first baseline of the plan that stands before a block. */
-function baselineBefore(block: Block, blocks: readonly Block[]): Against | undefined {
+export function baselineBefore(block: Block, blocks: readonly Block[]): Against | undefined {
   const before = blocks.slice(0, blocks.indexOf(block));
   const baseline = before.find(({ kind, use }) => (kind ?? use?.drill?.ref?.kind) === "baseline");
   return baseline === undefined ? undefined : { kind: "block", block: baseline.name };

@@ -1,0 +1,92 @@
+/** Conditions of a plan as propositions about one shot, under given circumstances. */
+import { claimOf } from "../../../shared/condition.ts";
+import type { Condition, ShotTest, WindowVariant } from "../../../shared/plan-model.ts";
+import type { Interval } from "../../../shared/statistics/interval.ts";
+import { ANYTHING, all, any, type Proposition } from "../reasoning/proposition.ts";
+import type { Circumstances } from "./circumstances.ts";
+import type { Vocabulary } from "./vocabulary.ts";
+
+/** That a shot meets the condition, or where `truth` is false, that it does not. */
+export function propose(
+  condition: Condition,
+  truth: boolean,
+  circumstances: Circumstances,
+  vocabulary: Vocabulary,
+): Proposition {
+  const test = (one: ShotTest) => proposeTest(one, truth, circumstances, vocabulary);
+  return truth
+    ? any(condition.anyOf.map(({ allOf }) => all(allOf.map(test))))
+    : all(condition.anyOf.map(({ allOf }) => any(allOf.map(test))));
+}
+
+function proposeTest(
+  test: ShotTest,
+  truth: boolean,
+  circumstances: Circumstances,
+  vocabulary: Vocabulary,
+): Proposition {
+  switch (test.kind) {
+    case "number": {
+      const { passing, failing } = sides(test, circumstances);
+      const number = (range: Interval): Proposition => ({ kind: "number", metric: test.metric, range });
+      return truth ? number(passing) : any(failing.map(number));
+    }
+    case "category": {
+      const categories = vocabulary.metrics.get(test.metric)?.categories;
+      if (categories === undefined) return ANYTHING;
+      const names = new Set(categories.map(({ name }) => name));
+      const wanted = [...names].filter((name) => test.categories.includes(name) === truth);
+      return any(wanted.map((name) => proposeName(test.metric, name, circumstances, vocabulary)));
+    }
+    case "window": {
+      const variants = variantsFor(test.variants, circumstances);
+      if (variants.length === 0) return ANYTHING;
+      const isInside = test.inside === truth;
+      return any(variants.map(({ condition }) => propose(condition, isInside, circumstances, vocabulary)));
+    }
+  }
+}
+
+/** A shot that has this name meets one of the rules for it, where there are any. */
+function proposeName(
+  metric: string,
+  name: string,
+  circumstances: Circumstances,
+  vocabulary: Vocabulary,
+): Proposition {
+  const rules = (vocabulary.metrics.get(metric)?.categories ?? []).filter((rule) => rule.name === name);
+  const isNamed: Proposition = { kind: "names", metric, names: [name] };
+  const conditions = rules.map(({ condition }) =>
+    condition === null ? ANYTHING : propose(condition, true, circumstances, vocabulary),
+  );
+  return conditions.length === 0 ? isNamed : all([isNamed, any(conditions)]);
+}
+
+/** The variants that may decide: the first that fits; without a club, all that fit some club. */
+export function variantsFor(
+  variants: readonly WindowVariant[],
+  { club, level }: Circumstances,
+): WindowVariant[] {
+  const fitting = variants.filter((variant) => variant.level === null || variant.level === level);
+  if (club === null) return fitting;
+  const first = fitting.find(({ clubs }) => clubs.length === 0 || clubs.includes(club));
+  return first === undefined ? [] : [first];
+}
+
+/**
+ * The readings that pass a test and those that do not. A billionth of a unit lies between them, so that no reading at a
+ * limit that `below` and `at least` share seems to do both.
+ */
+function sides(test: Extract<ShotTest, { kind: "number" }>, { hand }: Circumstances) {
+  const { interval, slack } = claimOf(test.bounds, hand);
+  const { low, high } = interval;
+  const below: Interval = { low: Number.NEGATIVE_INFINITY, high: low - slack / 2 };
+  const above: Interval = { low: high + slack / 2, high: Number.POSITIVE_INFINITY };
+  return {
+    passing: { low: low - slack / 4, high: high + slack / 4 },
+    failing: [
+      ...(low === Number.NEGATIVE_INFINITY ? [] : [below]),
+      ...(high === Number.POSITIVE_INFINITY ? [] : [above]),
+    ],
+  };
+}

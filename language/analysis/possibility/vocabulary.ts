@@ -1,0 +1,51 @@
+/** The metrics that can be meant, and what is known of the readings of any shot. */
+import type { Hand, Metric } from "../../../shared/plan-model.ts";
+import type { Interval } from "../../../shared/statistics/interval.ts";
+import { WHOLE } from "../reasoning/range.ts";
+import { type Relation, relationsAmong } from "../reasoning/relation.ts";
+
+export class Vocabulary {
+  readonly metrics: ReadonlyMap<string, Metric>;
+  /** Relations by each metric in them. */
+  private byMetric: ReadonlyMap<string, readonly Relation[]> | undefined;
+
+  constructor(metrics: ReadonlyMap<string, Metric>) {
+    this.metrics = metrics;
+  }
+
+  /** The relations that link these metrics to each other or to any further metric. Linear in what is found. */
+  relationsAround(metrics: Iterable<string>): Relation[] {
+    this.byMetric ??= indexed(relationsAmong(this.metrics));
+    const seen = new Set(metrics);
+    const found = new Set<Relation>();
+    for (const metric of seen) {
+      for (const relation of this.byMetric.get(metric) ?? []) {
+        found.add(relation);
+        for (const other of relation.metrics) seen.add(other); // a set that grows is walked to its end
+      }
+    }
+    return [...found];
+  }
+
+  /** Where readings of a metric are plausible, for a player of this hand: SI, target frame. */
+  plausible(name: string, hand: Hand): Interval {
+    const metric = this.metrics.get(name);
+    if (metric?.plausible == null) return WHOLE;
+    const { low, high } = metric.plausible;
+    const mirrors = hand === "left" && metric.directions.some(({ handed }) => handed);
+    const slack = metric.step * metric.unit.factor;
+    return mirrors ? { low: -high - slack, high: -low + slack } : { low: low - slack, high: high + slack };
+  }
+}
+
+function indexed(relations: readonly Relation[]): Map<string, Relation[]> {
+  const index = new Map<string, Relation[]>();
+  for (const relation of relations) {
+    for (const metric of relation.metrics) {
+      const known = index.get(metric);
+      if (known === undefined) index.set(metric, [relation]);
+      else known.push(relation);
+    }
+  }
+  return index;
+}

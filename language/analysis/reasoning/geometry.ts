@@ -1,0 +1,66 @@
+/** What holds of every shot by geometry alone. Only what is exact has a place here. */
+import type { Expression } from "../../../shared/plan-model.ts";
+import type { Interval } from "../../../shared/statistics/interval.ts";
+
+interface Fact {
+  readonly expression: Expression;
+  readonly range: Interval;
+  readonly says: string;
+  /** How far it may be off in readings that are shown in these steps (SI), in the order of the expression. */
+  readonly slackOf: (steps: readonly number[]) => number;
+}
+
+const UP_TO_ZERO: Interval = { low: Number.NEGATIVE_INFINITY, high: 0 };
+const FROM_ZERO: Interval = { low: 0, high: Number.POSITIVE_INFINITY };
+
+const carry = metric("carry");
+const offline = metric("offline");
+const curve = metric("curve");
+const lowPoint = metric("low-point");
+const attack = metric("attack-angle");
+const dynamicLoft = metric("dynamic-loft");
+const spinLoft = metric("spin-loft");
+
+const NO_FARTHER_OFF = "no ball lands farther off a line than it carried";
+
+/** No reading of these has a larger amount: metres, radians. */
+const LARGEST_LOW_POINT = 0.5;
+const LARGEST_ATTACK = 0.35;
+
+export const GEOMETRY: readonly Fact[] = [
+  // The landing point is `carry` away from the ball, and so no farther from any line through the ball.
+  { expression: minus(offline, carry), range: UP_TO_ZERO, says: NO_FARTHER_OFF, slackOf: largest },
+  { expression: plus(offline, carry), range: FROM_ZERO, says: NO_FARTHER_OFF, slackOf: largest },
+  { expression: minus(curve, carry), range: UP_TO_ZERO, says: NO_FARTHER_OFF, slackOf: largest },
+  { expression: plus(curve, carry), range: FROM_ZERO, says: NO_FARTHER_OFF, slackOf: largest },
+  {
+    // Positive is ahead of the ball, and up.
+    expression: { kind: "operation", operator: "*", left: lowPoint, right: attack },
+    range: UP_TO_ZERO,
+    says: "the club moves down before its low point and up after it",
+    slackOf: ([low = 0, angle = 0]) => Math.max((low / 2) * LARGEST_ATTACK, (angle / 2) * LARGEST_LOW_POINT),
+  },
+  {
+    // The angle in space between two directions is at least the difference of their heights.
+    expression: plus(minus(spinLoft, dynamicLoft), attack),
+    range: FROM_ZERO,
+    says: "spin-loft is at least dynamic-loft − attack-angle",
+    slackOf: largest,
+  },
+];
+
+function largest(steps: readonly number[]): number {
+  return Math.max(...steps);
+}
+
+function metric(name: string): Expression {
+  return { kind: "metric", name };
+}
+
+function plus(left: Expression, right: Expression): Expression {
+  return { kind: "operation", operator: "+", left, right };
+}
+
+function minus(left: Expression, right: Expression): Expression {
+  return { kind: "operation", operator: "-", left, right };
+}

@@ -1,0 +1,153 @@
+/** What the plans, drills and windows of a file mean, for the checks that look at that. */
+import { type AstNode, AstUtils, CstUtils, type LangiumDocument } from "langium";
+import type { Against, Block as BlockModel } from "../../shared/plan-model.ts";
+import { Vocabulary } from "../analysis/possibility/vocabulary.ts";
+import {
+  type Block,
+  type Document,
+  type Drill,
+  isBlock,
+  isDimension,
+  isDrill,
+  isForClubs,
+  isMetric,
+  isPlan,
+  isWindow,
+  Metric,
+  type Plan,
+} from "../generated/tree/ast.ts";
+import { lowerBlock } from "../lowering/block.ts";
+import { baselineBefore } from "../lowering/plan.ts";
+import { IncompleteError } from "../lowering/unresolved.ts";
+import { lowerMetric } from "../lowering/vocabulary.ts";
+import type { Names } from "../names/names.ts";
+import type { TextRange } from "./check.ts";
+
+export interface Meaning {
+  readonly node: Block | Drill;
+  /** A drill by itself is a block in which every parameter stands for its default. Files are named by their URI. */
+  readonly block: BlockModel;
+  /** The other blocks of the plan that have a meaning, by name. */
+  readonly others: ReadonlyMap<string, BlockModel>;
+  readonly vocabulary: Vocabulary;
+}
+
+/** Lowers each plan and drill once, when it is first asked for. What has an error in it, or is not all known, has no meaning. */
+export class Meanings {
+  private readonly document: LangiumDocument<Document>;
+  private readonly names: Names;
+  private readonly isBroken: (node: AstNode) => boolean;
+  private readonly errorsFound: () => readonly TextRange[];
+  private readonly known = new Map<Plan | Drill, readonly Meaning[]>();
+  private readonly vocabularies = new Map<LangiumDocument<Document>, Vocabulary>();
+  private faulty: ReadonlySet<AstNode> | undefined;
+
+  /** @param errorsFound the places of the errors in the file, asked for once. */
+  constructor(
+    document: LangiumDocument<Document>,
+    names: Names,
+    isBroken: (node: AstNode) => boolean,
+    errorsFound: () => readonly TextRange[],
+  ) {
+    this.document = document;
+    this.names = names;
+    this.isBroken = isBroken;
+    this.errorsFound = errorsFound;
+  }
+
+  /** The blocks of a plan in order; a drill is one. Also of a plan or drill of another file. */
+  of(node: Plan | Drill): readonly Meaning[] {
+    let known = this.known.get(node);
+    if (known === undefined) {
+      known = this.lower(node);
+      this.known.set(node, known);
+    }
+    return known;
+  }
+
+  /** The metrics that can be meant in a file. */
+  vocabulary(document: LangiumDocument<Document> = this.document): Vocabulary {
+    let vocabulary = this.vocabularies.get(document);
+    if (vocabulary === undefined) {
+      vocabulary = new Vocabulary(metricsIn(document, this.names));
+      this.vocabularies.set(document, vocabulary);
+    }
+    return vocabulary;
+  }
+
+  /** Whether nothing is known to be wrong with a node. Of other files no more is known than whether they can be read. */
+  isSound(node: AstNode): boolean {
+    const document = AstUtils.getDocument<Document>(node);
+    if (document !== this.document) return document.parseResult.parserErrors.length === 0;
+    this.faulty ??= faultyNodes(document, this.errorsFound());
+    return !this.isBroken(node) && !this.faulty.has(node) && !this.faulty.has(document.parseResult.value);
+  }
+
+  private lower(node: Plan | Drill): Meaning[] {
+    if (!this.isSound(node)) return [];
+    const vocabulary = this.vocabulary(AstUtils.getDocument<Document>(node));
+    const blocks: readonly (Block | Drill)[] = isPlan(node) ? node.statements.filter(isBlock) : [node];
+    const others = new Map<string, BlockModel>();
+    const lowered = blocks.flatMap((block) => {
+      const drill = isBlock(block) ? block.use?.drill?.ref : undefined;
+      if (!this.isSound(block) || (drill !== undefined && !this.isSound(drill))) return [];
+      const model = attempt(() => lowerBlock(block as Block, { ...surroundings(node, block), fileName }));
+      if (model === undefined) return [];
+      others.set(model.name, model);
+      return [{ node: block, block: model, others, vocabulary }];
+    });
+    return lowered;
+  }
+}
+
+const fileName = (uri: { toString(): string }) => uri.toString();
+
+function surroundings(
+  node: Plan | Drill,
+  block: Block | Drill,
+): { firstClub: string | null; baseline: Against | undefined } {
+  if (isDrill(node)) return { firstClub: null, baseline: undefined };
+  const clubs = node.statements.filter(isForClubs).flatMap((line) => line.clubs);
+  const firstClub = clubs[0]?.ref?.name ?? null;
+  return { firstClub, baseline: baselineBefore(block as Block, node.statements.filter(isBlock)) };
+}
+
+/** Undefined where something is not known. */
+function attempt<T>(lower: () => T): T | undefined {
+  try {
+    return lower();
+  } catch (error) {
+    if (error instanceof IncompleteError) return undefined;
+    throw error;
+  }
+}
+
+function metricsIn(document: LangiumDocument<Document>, names: Names) {
+  const metrics = new Map<string, NonNullable<ReturnType<typeof attempt<ReturnType<typeof lowerMetric>>>>>();
+  for (const node of names.visible(document, Metric.$type)) {
+    if (!isMetric(node) || metrics.has(node.name)) continue;
+    const metric = attempt(() => lowerMetric(node));
+    if (metric !== undefined) metrics.set(node.name, metric);
+  }
+  return metrics;
+}
+
+/**
+ * What errors lie in: of a block the block alone; of a plan, a drill or another declaration that; and where the words are
+ * in doubt that plans are made of, the whole file.
+ */
+function faultyNodes(document: LangiumDocument<Document>, errors: readonly TextRange[]): Set<AstNode> {
+  const faulty = new Set<AstNode>();
+  const root = document.parseResult.value;
+  for (const { start } of errors) {
+    const leaf =
+      root.$cstNode && CstUtils.findLeafNodeAtOffset(root.$cstNode, document.textDocument.offsetAt(start));
+    for (let at = leaf?.astNode; at !== undefined; at = at.$container) {
+      if (isWindow(at) || isMetric(at) || isDimension(at)) faulty.add(root);
+      if (at.$container !== root && !isBlock(at)) continue;
+      faulty.add(at);
+      break;
+    }
+  }
+  return faulty;
+}
