@@ -1,0 +1,46 @@
+/** How a ball leaves the club. */
+import { type Moment, newMoment } from "./moment.ts";
+import type { Vector } from "./vector.ts";
+
+export interface Launch {
+  /** m/s. */
+  readonly ballSpeed: number;
+  /** Radians above the horizontal. */
+  readonly launchAngle: number;
+  /** Radians to the right of the target line. */
+  readonly startDirection: number;
+  /** rad/s. */
+  readonly spinRate: number;
+  /** Radians by which the right end of the axis is lower: a positive tilt bends the ball right. 0 is pure backspin. */
+  readonly spinAxis: number;
+}
+
+/** Unit vectors of a direction: along it, horizontally to its right, and across both, upwards. */
+export interface Frame {
+  readonly along: Vector;
+  readonly right: Vector;
+  readonly up: Vector;
+}
+
+export function frameOf(launchAngle: number, startDirection: number): Frame {
+  const [sinA, cosA] = [Math.sin(launchAngle), Math.cos(launchAngle)];
+  const [sinB, cosB] = [Math.sin(startDirection), Math.cos(startDirection)];
+  return {
+    along: [cosA * cosB, sinA, cosA * sinB],
+    right: [-sinB, 0, cosB],
+    up: [-sinA * cosB, cosA, -sinA * sinB],
+  };
+}
+
+/** The axis the ball spins about, a unit vector by the right-hand rule. */
+export function axisOf({ launchAngle, startDirection, spinAxis }: Launch): Vector {
+  const { right, up } = frameOf(launchAngle, startDirection);
+  const [sinT, cosT] = [Math.sin(spinAxis), Math.cos(spinAxis)];
+  return [cosT * right[0] - sinT * up[0], cosT * right[1] - sinT * up[1], cosT * right[2] - sinT * up[2]];
+}
+
+/** The moment of the launch, at the origin. */
+export function startOf({ ballSpeed, launchAngle, startDirection, spinRate }: Launch): Moment {
+  const [x, y, z] = frameOf(launchAngle, startDirection).along;
+  return { ...newMoment(), vx: ballSpeed * x, vy: ballSpeed * y, vz: ballSpeed * z, spin: spinRate };
+}
