@@ -22,9 +22,15 @@ function decimalsOf(step: number): number {
   return point < 0 ? 0 : text.length - point - 1;
 }
 
-function unitSuffix(unit: Unit): string {
-  if (unit.symbol === "") return "";
-  return unit.symbol.startsWith("°") ? unit.symbol : ` ${unit.symbol}`;
+/** A unit as it stands behind a number: nothing for the unit one. */
+export function unitSuffix({ symbol }: Pick<Unit, "symbol">): string {
+  if (symbol === "") return "";
+  return touchesNumber(symbol) ? symbol : ` ${symbol}`;
+}
+
+/** Whether a unit stands without a space behind its number, as degrees of angle do (and °C does not: ISO 80000-1). */
+export function touchesNumber(symbol: string): boolean {
+  return /^°(?!\p{L})/u.test(symbol);
 }
 
 /**

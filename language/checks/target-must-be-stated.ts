@@ -11,6 +11,8 @@ export const check = defineCheck({
   run(subject, { report }) {
     const block = AstUtils.getContainerOfType(subject, isBlock);
     if (block === undefined || block.statements.some(isTarget)) return;
+    // A drill that is not known yet may well have one.
+    if (block.use !== undefined && (block.use.drill?.ref?.statements.some(isTarget) ?? true)) return;
     report({
       message: `This block has no target. Say what a shot aims at, such as ${code("target start-direction within ±2°")}, or write here what counts: ${code("with start-direction within ±2°")}.`,
       node: subject,

@@ -1,5 +1,6 @@
 /** Words that the messages of checks share. */
 import { plural } from "../../shared/plural.ts";
+import { unitSuffix } from "../../shared/quantity.ts";
 
 /** A word of the language or of the vocabulary, as the editor sets it off. */
 export function code(text: string): string {
@@ -34,6 +35,5 @@ export function amount(value: number, symbol: string): string {
 
 /** A unit as it stands behind a number: the degree sign touches it. */
 export function unitBehindNumber(symbol: string): string {
-  if (symbol === "") return "";
-  return symbol.startsWith("°") ? symbol : ` ${symbol}`;
+  return unitSuffix({ symbol });
 }

@@ -1,5 +1,5 @@
-/** Offers the fixes that checks have found together with their findings. */
-import type { LangiumDocument } from "langium";
+/** Offers the fixes that checks have found together with their findings, and refactorings of what is at the cursor. */
+import type { AstNode, LangiumDocument } from "langium";
 import type { CodeActionProvider } from "langium/lsp";
 import {
   type CodeAction,
@@ -9,21 +9,57 @@ import {
 } from "vscode-languageserver";
 import type { Fix } from "../checks/check.ts";
 import { type DiagnosticData, MISTAKE_SOURCE } from "../checks/document-validator.ts";
+import type { Document } from "../generated/tree/ast.ts";
+import type { Names } from "../names/names.ts";
+import { REFACTORINGS } from "./code-actions/refactorings.ts";
+import type { DrillwrightEditorServices } from "./editor-module.ts";
+import { leafAt } from "./words.ts";
 
 export class DrillwrightCodeActionProvider implements CodeActionProvider {
-  getCodeActions(document: LangiumDocument, { context }: CodeActionParams): CodeAction[] {
-    if (context.only !== undefined && !context.only.some(includesQuickFixes)) return [];
-    return context.diagnostics
-      .filter(({ source }) => source === MISTAKE_SOURCE)
-      .flatMap((diagnostic) =>
-        fixesOf(diagnostic, document).map((fix, index) => quickFix(fix, index === 0, diagnostic, document)),
-      );
+  private readonly names: Names;
+
+  constructor(services: DrillwrightEditorServices) {
+    this.names = services.names.Names;
+  }
+
+  getCodeActions(document: LangiumDocument, { context, range }: CodeActionParams): CodeAction[] {
+    const isWanted = (kind: CodeActionKind) => context.only?.some((only) => includes(only, kind)) ?? true;
+    const fixes = isWanted(CodeActionKind.QuickFix)
+      ? context.diagnostics
+          .filter(({ source }) => source === MISTAKE_SOURCE)
+          .flatMap((diagnostic) =>
+            fixesOf(diagnostic, document).map((fix, index) =>
+              quickFix(fix, index === 0, diagnostic, document),
+            ),
+          )
+      : [];
+    return [...fixes, ...this.refactorings(document as LangiumDocument<Document>, range, isWanted)];
+  }
+
+  /** What can be done with the node at the cursor and those around it. */
+  private refactorings(
+    document: LangiumDocument<Document>,
+    { start }: CodeActionParams["range"],
+    isWanted: (kind: CodeActionKind) => boolean,
+  ): CodeAction[] {
+    const wanted = REFACTORINGS.filter(({ kind }) => isWanted(kind));
+    if (wanted.length === 0 || document.parseResult.parserErrors.length > 0) return [];
+    const nodes: AstNode[] = [];
+    for (let node = leafAt(document, start)?.astNode as AstNode | undefined; node; node = node.$container) {
+      nodes.push(node);
+    }
+    const context = { document, names: this.names };
+    return wanted.flatMap(({ kind, offer }) =>
+      nodes.flatMap((node) =>
+        offer(node, context).map(({ title, edits }) => ({ title, kind, edit: editOf(edits, document) })),
+      ),
+    );
   }
 }
 
 /** Kinds are a hierarchy of names: who asks for all kinds asks for quick fixes too. */
-function includesQuickFixes(kind: string): boolean {
-  return kind === CodeActionKind.Empty || kind === CodeActionKind.QuickFix;
+function includes(asked: string, kind: string): boolean {
+  return asked === CodeActionKind.Empty || kind === asked || kind.startsWith(`${asked}.`);
 }
 
 /** The fixes of a diagnostic. Clients need not send back the data they were given with it. */
@@ -56,6 +92,10 @@ function quickFix(
     kind: CodeActionKind.QuickFix,
     diagnostics: [diagnostic],
     ...(isFirst ? { isPreferred: true } : {}),
-    edit: { changes: { [document.textDocument.uri]: edits.map((edit) => ({ ...edit })) } },
+    edit: editOf(edits, document),
   };
+}
+
+function editOf(edits: Fix["edits"], { textDocument }: LangiumDocument): NonNullable<CodeAction["edit"]> {
+  return { changes: { [textDocument.uri]: edits.map((edit) => ({ ...edit })) } };
 }

@@ -11,12 +11,14 @@ import {
 } from "langium/lsp";
 import { type DrillwrightAddedServices, drillwrightModule, drillwrightSharedModule } from "../core-module.ts";
 import { DrillwrightGeneratedModule, DrillwrightGeneratedSharedModule } from "../generated/tree/module.ts";
+import { DrillwrightCallHierarchyProvider } from "./call-hierarchy-provider.ts";
 import { DrillwrightCodeActionProvider } from "./code-action-provider.ts";
 import { LateCompletionParser } from "./completion/late-completion-parser.ts";
 import { DrillwrightCompletionProvider } from "./completion-provider.ts";
 import { DrillwrightDefinitionProvider } from "./definition-provider.ts";
 import { DrillwrightDocumentLinkProvider } from "./document-link-provider.ts";
 import { DrillwrightDocumentSymbolProvider } from "./document-symbol-provider.ts";
+import { DrillwrightFileOperationHandler } from "./file-operation-handler.ts";
 import { DrillwrightFoldingRangeProvider } from "./folding-range-provider.ts";
 import { DrillwrightFormatter } from "./formatter.ts";
 import { DrillwrightFuzzyMatcher } from "./fuzzy-matcher.ts";
@@ -24,6 +26,7 @@ import { DrillwrightHoverProvider } from "./hover-provider.ts";
 import { DrillwrightNodeKindProvider } from "./node-kind-provider.ts";
 import { DrillwrightRenameProvider } from "./rename-provider.ts";
 import { DrillwrightSemanticTokenProvider } from "./semantic-token-provider.ts";
+import { DrillwrightSignatureHelpProvider } from "./signature-help-provider.ts";
 import { LibraryContentProvider } from "./text-document-content-provider.ts";
 import { WORD_CHARACTER } from "./words.ts";
 import { DrillwrightWorkspaceSymbolProvider } from "./workspace-symbol-provider.ts";
@@ -36,7 +39,8 @@ const editorModule: Module<DrillwrightEditorServices, PartialLangiumServices> = 
     GrammarConfig: (services) => ({ ...createGrammarConfig(services), nameRegexp: WORD_CHARACTER }),
   },
   lsp: {
-    CodeActionProvider: () => new DrillwrightCodeActionProvider(),
+    CallHierarchyProvider: (services) => new DrillwrightCallHierarchyProvider(services),
+    CodeActionProvider: (services) => new DrillwrightCodeActionProvider(services),
     CompletionProvider: (services) => new DrillwrightCompletionProvider(services),
     DefinitionProvider: (services) => new DrillwrightDefinitionProvider(services),
     DocumentLinkProvider: (services) => new DrillwrightDocumentLinkProvider(services),
@@ -46,11 +50,13 @@ const editorModule: Module<DrillwrightEditorServices, PartialLangiumServices> = 
     HoverProvider: (services) => new DrillwrightHoverProvider(services),
     RenameProvider: (services) => new DrillwrightRenameProvider(services),
     SemanticTokenProvider: () => new DrillwrightSemanticTokenProvider(),
+    SignatureHelp: (services) => new DrillwrightSignatureHelpProvider(services),
   },
 };
 
 const sharedEditorModule: Module<LangiumSharedServices, PartialLangiumSharedServices> = {
   lsp: {
+    FileOperationHandler: (services) => new DrillwrightFileOperationHandler(services),
     FuzzyMatcher: () => new DrillwrightFuzzyMatcher(),
     NodeKindProvider: () => new DrillwrightNodeKindProvider(),
     TextDocumentContentProvider: () => new LibraryContentProvider(),

@@ -1,4 +1,5 @@
 /** What stands between two tokens of one line. */
+import { touchesNumber } from "../../shared/quantity.ts";
 import type { Token } from "../syntax/tokens.ts";
 
 const ORDINALS: ReadonlySet<string> = new Set(["st", "nd", "rd", "th"]);
@@ -9,7 +10,7 @@ const NONE_AFTER: ReadonlySet<string> = new Set(["(", "±", "+/-"]);
 export function spaceBetween(before: Token, after: Token): "" | " " {
   if (NONE_AFTER.has(before.image) || NONE_BEFORE.has(after.image)) return "";
   const isNumber = before.tokenType.name === "NUMBER";
-  if (isNumber && (after.image.startsWith("°") || ORDINALS.has(after.image))) return "";
+  if (isNumber && (touchesNumber(after.image) || ORDINALS.has(after.image))) return "";
   if (before.image === "{" && after.image === "}") return "";
   return " ";
 }

@@ -40,7 +40,7 @@ export interface Surroundings {
 }
 
 /** A statement with what the parameters in it stand for. */
-interface Said<T extends BlockStatement = BlockStatement> {
+export interface Said<T extends BlockStatement = BlockStatement> {
   readonly statement: T;
   readonly bindings: Bindings;
 }
@@ -83,7 +83,7 @@ export function lowerBlock(block: Block, surroundings: Surroundings): BlockModel
  * drill's; so does a target or a requirement about a single metric instead of the drill's about the same one. All else is
  * added.
  */
-function statementsOf(block: Block): Said[] {
+export function statementsOf(block: Block): Said[] {
   const own = block.statements.map((statement) => ({ statement, bindings: NO_BINDINGS }));
   if (block.use === undefined) return own;
   const bindings = bindingsOf(block.use);

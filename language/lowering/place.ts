@@ -27,7 +27,8 @@ export function textOf(node: AstNode, bindings: Bindings = NO_BINDINGS): string 
     .trim();
 }
 
-function withArguments(node: AstNode, bindings: Bindings): string {
+/** The text of a node as it stands there, with parameters replaced by what they stand for. */
+export function withArguments(node: AstNode, bindings: Bindings): string {
   const { text = "", offset = 0 } = node.$cstNode ?? {};
   if (bindings.size === 0) return text;
   let written = "";

@@ -32,6 +32,7 @@ import { DiagnosticsPublisher } from "./diagnostics-publisher.ts";
 import { handleProject, tellProjectChanged } from "./handlers/project.ts";
 import { handleScore } from "./handlers/score.ts";
 import { handleSelectSession } from "./handlers/select-session.ts";
+import { handleSelectionRanges, withSelectionRanges } from "./handlers/selection-ranges.ts";
 import { handleSessionScore } from "./handlers/session-score.ts";
 import { handleSessions } from "./handlers/sessions.ts";
 import { type Refreshes, ScorePublisher } from "./score-publisher.ts";
@@ -75,6 +76,7 @@ export function startServer(
   handleSessionScore(connection, shared, scores);
   handleSelectSession(connection, scores);
   handleScore(connection, scores);
+  handleSelectionRanges(connection, shared);
 
   const scorePublisher = new ScorePublisher(connection, publisher);
   let refreshes: Refreshes = { codeLens: false, inlayHint: false };
@@ -116,7 +118,7 @@ export function startServer(
       inlayHint: workspace?.inlayHint?.refreshSupport ?? false,
     };
     state.commands = (params.initializationOptions as ClientOptions | undefined)?.commands ?? [];
-    return shared.lsp.LanguageServer.initialize(params);
+    return shared.lsp.LanguageServer.initialize(params).then(withSelectionRanges);
   });
   connection.onInitialized((params) => {
     shared.lsp.LanguageServer.initialized(params);

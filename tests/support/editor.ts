@@ -21,6 +21,7 @@ import type {
   Hover,
   Location,
   LocationLink,
+  Position,
   Range,
   WorkspaceEdit,
 } from "vscode-languageserver";
@@ -109,6 +110,11 @@ export class TestEditor {
     this.services = services;
     this.document = document;
     this.offset = offset;
+  }
+
+  /** Where the cursor is. */
+  get position(): Position {
+    return this.document.textDocument.positionAt(this.offset);
   }
 
   /** The same files, the cursor elsewhere. */
