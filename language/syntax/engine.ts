@@ -3,7 +3,7 @@
  * published types: its version is pinned, and the tests of recovery would notice a change.
  */
 import type { LangiumParser } from "langium";
-import type { Token, TokenType } from "./tokens.ts";
+import { nameOf, type Token, type TokenType } from "./tokens.ts";
 
 /** An error of the parser. */
 export type ParserError = ReturnType<LangiumParser["parse"]>["parserErrors"][number];
@@ -31,7 +31,7 @@ export interface Engine {
   /** One of several. */
   orInternal(alternatives: unknown, occurrence: number): unknown;
   /** What may follow or not. */
-  optionInternal(action: unknown, occurrence: number): void;
+  optionInternal(action: Round, occurrence: number): void;
   /** A repetition, and one round of it, which tells whether a token was taken. */
   manyInternal(occurrence: number, round: Round): void;
   doSingleRepetition(round: () => void): boolean;
@@ -40,6 +40,7 @@ export interface Engine {
   attemptInRepetitionRecovery(...repetition: Repetition): void;
   /** Called when a token is not the one that must follow. Gives one to go on with, or throws. */
   tryInRuleRecovery(expected: TokenType, following: TokenType[]): Token;
+  canTokenTypeBeInsertedInRecovery(type: TokenType): boolean;
   /** Called for each rule around an error, inwards out, until one says that it goes on; then `reSyncTo` skips tokens. */
   findReSyncTokenType(): unknown;
   isInCurrentRuleReSyncSet(type: unknown): boolean;
@@ -55,6 +56,24 @@ export type Repetition = [
   Walker: new (rule: unknown, occurrence: number) => { startWalking(): { token?: TokenType } },
   moved?: boolean,
 ];
+
+/** Whether something in the rule at hand that may follow or not starts with a brace. */
+export function startsWithBrace(engine: Engine, occurrence: number): boolean {
+  const search = ({ idx, nonTerminalName, definition = [] }: Production): boolean => {
+    if (nonTerminalName !== undefined) return false; // another rule
+    const first = definition[0]?.terminalType;
+    return (idx === occurrence && first !== undefined && nameOf(first) === "{") || definition.some(search);
+  };
+  return search(engine.getGAstProductions()[engine.getCurrRuleFullName()] as Production);
+}
+
+/** A part of a rule. */
+interface Production {
+  readonly idx?: number;
+  readonly nonTerminalName?: string;
+  readonly definition?: readonly Production[];
+  readonly terminalType?: TokenType;
+}
 
 export function engineOf(parser: LangiumParser): Engine {
   return (parser as unknown as { wrapper: Engine }).wrapper;

@@ -1,6 +1,14 @@
 /** What is said about a place where the parser could not go on. */
-import { brokenOff, type Explanation, type Misfit, misfitOf, type Recogniser, type Slip } from "./slip.ts";
-import { braceTooMany, missingBrace, unclosedBrace } from "./slips/braces.ts";
+import {
+  brokenOff,
+  type Explanation,
+  type Misfit,
+  misfitOf,
+  type Recogniser,
+  type Slip,
+  startOfStatement,
+} from "./slip.ts";
+import { braceTooMany, missingBrace, missingBraceOfList, unclosedBrace } from "./slips/braces.ts";
 import {
   comparison,
   dateInOtherOrder,
@@ -19,6 +27,7 @@ import {
   dashForAnd,
   dashForBetween,
   fraction,
+  ordinal,
   plusMinus,
   splitName,
   unitBefore,
@@ -31,7 +40,8 @@ import {
   quotationMarksTooMany,
   tooMuch,
 } from "./slips/words.ts";
-import { rangeOf, shown, type Token } from "./tokens.ts";
+import { isFile, placeOf } from "./statement-loops.ts";
+import { nameOf, rangeOf, shown, startsLine, type Token } from "./tokens.ts";
 
 /** Asked in this order; the first that knows the slip has the word. */
 const RECOGNISERS: readonly Recogniser[] = [
@@ -49,10 +59,12 @@ const RECOGNISERS: readonly Recogniser[] = [
   dateInOtherOrder,
   braceTooMany,
   missingBrace,
+  missingBraceOfList,
   unclosedBrace,
   missingQuotationMarks,
   quotationMarksTooMany,
   boundMissing,
+  ordinal,
   fraction,
   splitName,
   countBehind,
@@ -66,15 +78,29 @@ const RECOGNISERS: readonly Recogniser[] = [
 ];
 
 /** How many of the possible continuations a message lists. */
-const MOST_EXPECTATIONS = 12;
+const MOST_EXPECTATIONS = 14;
 
 export function explain(slip: Slip): Explanation {
-  const misfit = misfitOf(slip);
+  const misfit = misfitToExplain(misfitOf(slip));
   for (const recognise of RECOGNISERS) {
     const explanation = recognise(misfit);
     if (explanation !== undefined) return explanation;
   }
   return unexpected(misfit);
+}
+
+/**
+ * A line that starts with a name can be one of many things until its second word, and then it is that word which does not
+ * fit. Where the first was meant to be a word of the language, or begins no line, it is the first that is wrong.
+ */
+function misfitToExplain(misfit: Misfit): Misfit {
+  const start = startOfStatement(misfit);
+  if (start === undefined) return misfit;
+  const { token, index, slip } = start;
+  const before = slip.tokens[index - 1];
+  if (!startsLine(token, before)) return before?.image === "{" ? misfit : start;
+  if (!slip.grammar.names.has(nameOf(token.tokenType))) return misfit;
+  return misspelt(misfit) === undefined && misspelt(start) !== undefined ? start : misfit;
 }
 
 /** A statement that ends too early. */
@@ -105,13 +131,13 @@ function unexpected({ slip, token, expected }: Misfit): Explanation {
     const last = slip.tokens.at(-1) as Token;
     return { message: `Something is missing at the end: ${list(expected)}.`, range: rangeOf(last) };
   }
-  const opener = slip.loop?.opener;
+  const { loop } = slip;
   const message =
-    slip.loop === undefined
+    loop === undefined
       ? `Found \`${shown(token)}\` where ${list(expected)} was expected.`
-      : opener === undefined
+      : isFile(loop)
         ? `Found \`${shown(token)}\` where a declaration was expected: ${list(expected)}.`
-        : `Found \`${shown(token)}\`. A statement in a \`${opener}\` starts with ${list(expected)}.`;
+        : `Found \`${shown(token)}\`. A statement ${placeOf(loop)} starts with ${list(expected)}.`;
   return { message, range: rangeOf(token) };
 }
 
@@ -121,6 +147,7 @@ const TERMINALS: Readonly<Record<string, string>> = {
   STRING: 'a text in "…"',
   NUMBER: "a number",
   DATE: "a date such as 2026-10-12",
+  TIME: "a time such as 10:42",
   EOF: "the end of the file",
 };
 

@@ -5,10 +5,18 @@
  * small words (`at`, `of`, `in`) is mostly the wrong one, and reports what follows from that.
  */
 import type { Grammar, LangiumParser } from "langium";
-import { type Engine, engineOf, type ParserError, type Repetition, ruleName } from "./engine.ts";
+import {
+  type Engine,
+  engineOf,
+  type ParserError,
+  type Repetition,
+  type Round,
+  ruleName,
+  startsWithBrace,
+} from "./engine.ts";
 import type { GrammarWords, Slip } from "./slip.ts";
 import { SLIP } from "./slip-tokens.ts";
-import { keywordsOf, type StatementLoop, statementLoopsOf } from "./statement-loops.ts";
+import { isFile, namesOf, ruleWordsOf, type StatementLoop, statementLoopsOf } from "./statement-loops.ts";
 import { firstOfLine, hasPlace, nameOf, startsLine, type Token, type TokenType } from "./tokens.ts";
 
 /** The token types that could have followed, as starts of paths. */
@@ -48,8 +56,12 @@ class Recovery {
 
   constructor(engine: Engine, grammar: Grammar) {
     this.engine = engine;
-    this.grammar = { loops: statementLoopsOf(grammar), keywords: keywordsOf(grammar) };
-    this.items = new Set([...this.grammar.loops.values()].flatMap((loop) => [...loop.items]));
+    this.grammar = {
+      loops: statementLoopsOf(grammar),
+      rules: ruleWordsOf(grammar),
+      names: namesOf(grammar),
+    };
+    this.items = new Set([...this.grammar.loops.values()].flatMap((loop) => [...loop.items.keys()]));
     this.saveError = engine.SAVE_ERROR.bind(engine);
   }
 
@@ -65,7 +77,8 @@ class Recovery {
     };
     const option = engine.optionInternal.bind(engine);
     engine.optionInternal = (action, occurrence) => {
-      if (!this.startsNameOnNewLine()) option(action, occurrence);
+      if (this.lacksBrace() && startsWithBrace(engine, occurrence)) actionOf(action).call(engine);
+      else if (!this.startsNameOnNewLine()) option(action, occurrence);
     };
     const once = engine.doSingleRepetition.bind(engine);
     engine.doSingleRepetition = (round) => {
@@ -76,6 +89,8 @@ class Recovery {
     engine.attemptInRepetitionRecovery = (...repetition) => this.afterRepetition(repetition);
     const recover = engine.tryInRuleRecovery.bind(engine);
     engine.tryInRuleRecovery = (type, following) => this.inHeader(type) ?? recover(type, following);
+    // `7 of 10 shots` is no group without its brace: what might follow the brace proves nothing.
+    engine.canTokenTypeBeInsertedInRecovery = (type) => nameOf(type) !== "{";
     // A statement is given up as a whole, by its own rule; the rule of the file must never pass an error on.
     engine.findReSyncTokenType = () => undefined;
     engine.isInCurrentRuleReSyncSet = () =>
@@ -91,7 +106,14 @@ class Recovery {
    * direction of the 40 min.
    */
   private startsNameOnNewLine(): boolean {
-    return this.next() === "WORD" && this.startsLine();
+    return this.grammar.names.has(this.next()) && this.startsLine();
+  }
+
+  /** Whether a line starts here that can only be one between braces that may be left out, and are. */
+  private lacksBrace(): boolean {
+    const own = this.grammar.loops.get(ruleName(this.engine.getCurrRuleFullName()));
+    if (own === undefined || isFile(own) || !own.anchors.has(this.next()) || !this.startsLine()) return false;
+    return !this.loopsAround().some((loop) => loop !== own && loop.starters.has(this.next()));
   }
 
   /** Reads on behind statements that cannot be read, up to the end of their block or of the file. */
@@ -109,8 +131,8 @@ class Recovery {
     while (!this.atEndOfFile()) {
       if (isBlock && engine.LA(1).image === "}") return;
       if (goesOn.call(engine)) {
-        if (!engine.doSingleRepetition(typeof round === "function" ? round : round.DEF)) this.skip(1);
-      } else if (this.startsLine() && outer.some(({ starters }) => starters.has(this.next()))) {
+        if (!engine.doSingleRepetition(actionOf(round))) this.skip(1);
+      } else if (this.startsLine() && outer.some(({ anchors }) => anchors.has(this.next()))) {
         return; // the brace that closes this block is missing, and the parser will say so
       } else {
         this.reportNoStatement(loop);
@@ -129,7 +151,8 @@ class Recovery {
     const { input, currIdx } = this.engine;
     const saved = this.saveError(error);
     const rules = this.ruleStack();
-    slips.set(saved, { tokens: input, at: currIdx + 1, paths, rules, loop, grammar: this.grammar });
+    const start = this.startOfStatement(loop === undefined ? 0 : 1);
+    slips.set(saved, { tokens: input, at: currIdx + 1, start, paths, rules, loop, grammar: this.grammar });
     if (++this.errors >= MOST_ERRORS) while (!this.atEndOfFile()) this.engine.SKIP_TOKEN();
     return saved;
   }
@@ -157,7 +180,7 @@ class Recovery {
   private skip(least: 0 | 1): void {
     const { engine } = this;
     const around = this.loopsAround();
-    const isInBlock = around.some(({ opener }) => opener !== undefined);
+    const isInBlock = around.some((loop) => !isFile(loop));
     const column = this.columnOfStatement(least);
     let depth = 0;
     for (let skipped = 0; !this.atEndOfFile(); skipped++) {
@@ -165,7 +188,7 @@ class Recovery {
       if (depth === 0 && skipped >= least) {
         if (name === "}" && isInBlock) return;
         const isLeft = (engine.LA(1).startColumn ?? 1) <= column;
-        if (this.startsLine() && (isLeft || around.some(({ starters }) => starters.has(name)))) return;
+        if (this.startsLine() && (isLeft || around.some(({ anchors }) => anchors.has(name)))) return;
       }
       if (name === "{" || opensWithoutBrace(engine.LA(1))) depth++;
       else if (name === "}") depth = Math.max(0, depth - 1);
@@ -175,10 +198,16 @@ class Recovery {
 
   /** The column of the line on which the statement starts that is given up. */
   private columnOfStatement(least: 0 | 1): number {
+    const { input } = this.engine;
+    return input[firstOfLine(input, this.startOfStatement(least))]?.startColumn ?? 1;
+  }
+
+  /** The token with which the statement starts that is being read: the next one, where none could be. */
+  private startOfStatement(least: 0 | 1): number {
     const { engine } = this;
+    if (least === 1 && this.startsLine()) return engine.currIdx + 1;
     const rounds = this.rounds.slice(0, engine.RULE_STACK_IDX + 1).filter((start) => start !== undefined);
-    const start = least === 1 && this.startsLine() ? engine.currIdx + 1 : Math.max(0, ...rounds);
-    return engine.input[firstOfLine(engine.input, start)]?.startColumn ?? 1;
+    return Math.max(0, ...rounds);
   }
 
   private ruleStack(): string[] {
@@ -203,14 +232,21 @@ class Recovery {
   }
 }
 
+function actionOf(round: Round): () => void {
+  return typeof round === "function" ? round : round.DEF;
+}
+
 /** Where the statements of a block start: at the { on this line, or on the next line if one starts there. */
 function endOfHeader(tokens: readonly Token[], index: number, loop: StatementLoop): number | undefined {
-  if (loop.opener === undefined) return undefined;
+  if (isFile(loop)) return undefined;
   for (let at = index; hasPlace(tokens[at]); at++) {
     const token = tokens[at] as Token;
     if (token.image === "{") return at;
     if (opensWithoutBrace(token)) return at + 1;
-    if (startsLine(token, tokens[at - 1])) return loop.starters.has(nameOf(token.tokenType)) ? at : undefined;
+    if (!startsLine(token, tokens[at - 1])) continue;
+    // `7 of 10 shots` only looks like a group.
+    const isHeader = at === index || loop.openers.length === 1;
+    return isHeader && loop.starters.has(nameOf(token.tokenType)) ? at : undefined;
   }
   return undefined;
 }

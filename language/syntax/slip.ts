@@ -1,6 +1,6 @@
 /** A place where the parser could not go on, and what is said about it. */
 import type { Fix, TextRange } from "../checks/check.ts";
-import type { StatementLoop, StatementLoops } from "./statement-loops.ts";
+import type { RuleWords, StatementLoop, StatementLoops } from "./statement-loops.ts";
 import { hasPlace, nameOf, startsLine, type Token, type TokenType } from "./tokens.ts";
 
 /** What the parser saw. */
@@ -9,6 +9,8 @@ export interface Slip {
   readonly tokens: readonly Token[];
   /** Where in them it stopped; their number at the end of the file. */
   readonly at: number;
+  /** Where in them the statement starts that was being read. */
+  readonly start: number;
   /** What could have followed there, as starts of paths. Empty where a statement was expected. */
   readonly paths: readonly (readonly TokenType[])[];
   /** The rules it was in, from the file inwards. */
@@ -21,8 +23,10 @@ export interface Slip {
 /** What has to be known of the grammar to say what somebody meant. */
 export interface GrammarWords {
   readonly loops: StatementLoops;
-  /** The keywords that each rule writes down. */
-  readonly keywords: ReadonlyMap<string, readonly string[]>;
+  /** What each rule writes down. */
+  readonly rules: ReadonlyMap<string, RuleWords>;
+  /** The tokens that can be a name. */
+  readonly names: ReadonlySet<string>;
 }
 
 /** The token that does not fit, and what would. */
@@ -65,6 +69,21 @@ export function misfitOf(slip: Slip): Misfit {
   }
   const index = Math.min(at + furthest, tokens.length);
   return { slip, token: tokens[index], index, expected: [...expected] };
+}
+
+/**
+ * The start of the statement, as what does not fit there, where it is a name or a number and hardly anything behind it
+ * could be read. Undefined elsewhere.
+ */
+export function startOfStatement({ slip, index }: Misfit): (Misfit & { readonly token: Token }) | undefined {
+  const { tokens, start, grammar, rules } = slip;
+  const token = tokens[start];
+  if (slip.loop !== undefined || !hasPlace(token) || index > start + 2) return undefined;
+  const name = nameOf(token.tokenType);
+  if (name !== "NUMBER" && !grammar.names.has(name)) return undefined;
+  const loop = rules.map((rule) => grammar.loops.get(rule)).findLast((around) => around?.starters.has(name));
+  if (loop === undefined) return undefined;
+  return { slip: { ...slip, at: start, paths: [], loop }, token, index: start, expected: [...loop.starters] };
 }
 
 /** The token before the one that does not fit, where the statement could have gone on behind it. */

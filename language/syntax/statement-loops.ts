@@ -6,12 +6,26 @@ import { type AstNode, AstUtils, type Grammar, GrammarAST } from "langium";
 
 /** One statement after another, up to a closing brace or the end of the file. */
 export interface StatementLoop {
-  /** The word that opens it, such as `block`; undefined for a file. */
-  readonly opener: string | undefined;
-  /** The rules of its statements. */
-  readonly items: ReadonlySet<string>;
+  /** The words that open it, such as `block`; of a group there are several, of a file none. */
+  readonly openers: readonly string[];
+  /** The rules of its statements, each with the keywords and terminals that it can start with. */
+  readonly items: ReadonlyMap<string, ReadonlySet<string>>;
   /** The keywords and terminals that one of its statements can start with. */
   readonly starters: ReadonlySet<string>;
+  /** Those of them by which a line is known to start one: all but names, with which a line can also go on. */
+  readonly anchors: ReadonlySet<string>;
+}
+
+/** Whether the statements stand outside all braces. */
+export function isFile({ openers }: StatementLoop): boolean {
+  return openers.length === 0;
+}
+
+/** Where they stand, for a message. */
+export function placeOf({ openers }: StatementLoop): string {
+  const [opener, ...others] = openers;
+  if (opener === undefined) return "outside all braces";
+  return others.length === 0 ? `in a \`${opener}\`` : "in a group";
 }
 
 /** The loops by the name of the rule they stand in. */
@@ -19,36 +33,75 @@ export type StatementLoops = ReadonlyMap<string, StatementLoop>;
 
 export function statementLoopsOf(grammar: Grammar): StatementLoops {
   const loops = new Map<string, StatementLoop>();
+  const names = namesOf(grammar);
   for (const rule of grammar.rules.filter(GrammarAST.isParserRule)) {
     const items = itemsOf(rule);
     if (items.length === 0) continue;
+    const starts = new Map(items.map((item) => [item.name, firstOf(item.definition).words]));
+    const starters = new Set([...starts.values()].flatMap((words) => [...words]));
     loops.set(rule.name, {
-      opener: rule.entry ? undefined : [...firstOf(rule.definition).words][0],
-      items: new Set(items.map(({ name }) => name)),
-      starters: new Set(items.flatMap((item) => [...firstOf(item.definition).words])),
+      openers: rule.entry
+        ? []
+        : [...firstOf(rule.definition).words].filter((word) => /^[a-z]/.test(word) && !names.has(word)),
+      items: starts,
+      starters,
+      anchors: new Set([...starters].filter((name) => !names.has(name))),
     });
   }
   return loops;
 }
 
-/** The keywords that a rule itself writes down, and those of the words it chooses from. */
-export function keywordsOf(grammar: Grammar): ReadonlyMap<string, readonly string[]> {
+/** The rule of names: a terminal, and words of the grammar that can be names as well. */
+const NAME_RULE = "Word";
+
+/** The keywords and terminals that can be a name. */
+export function namesOf(grammar: Grammar): ReadonlySet<string> {
+  return firstOf(
+    grammar.rules.filter(GrammarAST.isParserRule).find(({ name }) => name === NAME_RULE)?.definition,
+  ).words;
+}
+
+/** What a rule writes down. */
+export interface RuleWords {
+  /** Its keywords, and those of the words it chooses from. */
+  readonly own: readonly string[];
+  /** The rules it calls. */
+  readonly calls: readonly string[];
+}
+
+export function ruleWordsOf(grammar: Grammar): ReadonlyMap<string, RuleWords> {
   return new Map(
-    grammar.rules.filter(GrammarAST.isParserRule).map((rule) => [rule.name, [...ownKeywords(rule)]]),
+    grammar.rules.filter(GrammarAST.isParserRule).map((rule) => {
+      const calls = rulesCalledBy(rule);
+      return [rule.name, { own: [...ownKeywords(rule)], calls: calls.map(({ name }) => name) }];
+    }),
   );
+}
+
+/** The keywords that can stand in a statement. Linear in the grammar; asked where there is a mistake to explain. */
+export function keywordsWithin(rules: ReadonlyMap<string, RuleWords>, rule: string): readonly string[] {
+  const seen = new Set([rule]);
+  for (const name of seen) for (const called of rules.get(name)?.calls ?? []) seen.add(called);
+  return [...seen].flatMap((name) => rules.get(name)?.own ?? []);
 }
 
 function ownKeywords(rule: GrammarAST.ParserRule): Set<string> {
   const words = new Set<string>();
   for (const element of AstUtils.streamAllContents(rule)) {
     if (GrammarAST.isKeyword(element)) words.add(element.value);
-    else if (GrammarAST.isRuleCall(element)) {
-      const called = element.rule.ref;
-      const chooses = GrammarAST.isParserRule(called) && called.dataType !== undefined;
-      if (chooses) for (const word of ownKeywords(called)) words.add(word);
-    }
+  }
+  for (const called of rulesCalledBy(rule)) {
+    if (called.dataType !== undefined) for (const word of ownKeywords(called)) words.add(word);
   }
   return words;
+}
+
+function rulesCalledBy(rule: AstNode): GrammarAST.ParserRule[] {
+  return AstUtils.streamAst(rule)
+    .filter(GrammarAST.isRuleCall)
+    .map((call) => call.rule.ref)
+    .filter(GrammarAST.isParserRule)
+    .toArray();
 }
 
 /** The rules repeated before the closing brace of a rule, or over a whole file. */
@@ -57,11 +110,7 @@ function itemsOf(rule: GrammarAST.ParserRule): GrammarAST.ParserRule[] {
     .filter(GrammarAST.isAbstractElement)
     .find((element) => element.cardinality === "*" && (isBeforeBrace(element) || isWholeFile(element, rule)));
   if (repeated === undefined) return [];
-  return AstUtils.streamAst(repeated)
-    .filter(GrammarAST.isRuleCall)
-    .map((call) => call.rule.ref)
-    .filter(GrammarAST.isParserRule)
-    .toArray();
+  return rulesCalledBy(repeated);
 }
 
 function isBeforeBrace(element: GrammarAST.AbstractElement): boolean {

@@ -4,11 +4,16 @@ import { describe, expect, test } from "vitest";
 import {
   isBlockStatement,
   isCriterion,
+  isCurriculumStatement,
+  isFindingStatement,
+  isInstrumentStatement,
   isMetricStatement,
+  isNextStep,
   isPlanStatement,
   isPlayerStatement,
   isSessionStatement,
   isSourceStatement,
+  isWindowVariant,
 } from "../../language/generated/tree/ast.ts";
 import { syntaxErrors } from "../../language/syntax/syntax-errors.ts";
 import { check, services } from "../checks/checked-files.ts";
@@ -24,11 +29,16 @@ const files = ["plans", "sessions", "library"].flatMap((folder) =>
 const STATEMENTS = [
   isBlockStatement,
   isCriterion,
+  isCurriculumStatement,
+  isFindingStatement,
+  isInstrumentStatement,
   isMetricStatement,
+  isNextStep,
   isPlanStatement,
   isPlayerStatement,
   isSessionStatement,
   isSourceStatement,
+  isWindowVariant,
 ];
 
 const parse = (text: string) => services.parser.LangiumParser.parse(text);
@@ -50,7 +60,9 @@ describe.each(files)("%s", (_, text) => {
       const others = whole.filter((statement) => !statement.startsWith(`${index}:`));
       if (others.length === whole.length) continue;
       const broken = lines.with(index, line.replace(/\S+/, "xyzzy")).join("\n");
-      expect(statementsOf(broken), `without line ${index + 1}: ${line}`).toEqual(others);
+      // What the broken line itself is read as may be a statement too: one of a name that nobody knows.
+      const read = statementsOf(broken).filter((statement) => !statement.startsWith(`${index}:`));
+      expect(read, `without line ${index + 1}: ${line}`).toEqual(others);
     }
   });
 

@@ -165,7 +165,7 @@ export const SLIPS: readonly Slip[] = [
   {
     name: "a statement in the wrong place",
     text: plan('«cue» "Brush the grass"'),
-    messages: ["`cue` cannot stand directly in a `plan`; it belongs in a `block`."],
+    messages: ["`cue` cannot stand directly in a `plan`; it belongs in a `block` or in a `drill`."],
   },
   {
     name: "a block that is not closed before the next",
@@ -253,7 +253,7 @@ export const SLIPS: readonly Slip[] = [
     text: block("success «7 at least» of 10 shots on target", "target «within» ±2° club-path"),
     messages: [
       "The number stands behind these words: `at least 7`.",
-      "Found `within` where a name was expected.",
+      "Found `within` where a name, `inside` or `outside` was expected.",
     ],
     fixed: block("success at least 7 of 10 shots on target", "target within ±2° club-path"),
   },
@@ -339,9 +339,15 @@ export const SLIPS: readonly Slip[] = [
   },
   {
     name: "a block without its {",
-    text: plan('block «"Start"»', "  10 shots", "}"),
-    messages: ['Behind `"Start"` something is missing: `{`.'],
+    text: plan('«block "Start"»', "  10 shots", "}"),
+    messages: ["The { of this `block` is missing at the end of its line."],
     fixed: plan('block "Start" {', "  10 shots", "}"),
+  },
+  {
+    name: "a success without its {",
+    text: block("10 shots", "«success»", "  3 in a row on target", "  average carry at least 150 yd", "}"),
+    messages: ["The { of this `success` is missing: without it there is one criterion."],
+    fixed: block("10 shots", "success {", "  3 in a row on target", "  average carry at least 150 yd", "}"),
   },
   {
     name: "statements half typed, in the middle and at the end",
@@ -380,7 +386,7 @@ export const SLIPS: readonly Slip[] = [
     name: "something that is no plan",
     text: "«Dear» coach,\n",
     messages: [
-      "Found `Dear` where a declaration was expected: `use`, `dimension`, `metric`, `club`, `plan`, `player`, `source` or `session`.",
+      "Found `Dear` where a declaration was expected: `use`, `dimension`, `metric`, `club`, `window`, `drill`, `plan`, `finding`, `curriculum`, `player`, `instrument`, `source` or `session`.",
     ],
   },
 ];

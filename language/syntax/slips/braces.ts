@@ -1,16 +1,16 @@
 /** Braces that are missing, or one too many. */
 import type { GrammarWords, Recogniser, Slip } from "../slip.ts";
-import { firstOfLine, hasPlace, nameOf, rangeOf, startsLine, type Token } from "../tokens.ts";
+import { isFile } from "../statement-loops.ts";
+import { firstOfLine, hasPlace, lastOfLine, nameOf, rangeOf, startsLine, type Token } from "../tokens.ts";
 
 /** Statements of a block whose { is not there. */
-export const missingBrace: Recogniser = ({ slip, token, index }) => {
+export const missingBrace: Recogniser = ({ slip, token, index, expected }) => {
   const before = slip.tokens[index - 1];
-  if (token === undefined || slip.loop === undefined || !hasPlace(before) || !startsLine(token, before)) {
-    return undefined;
-  }
+  if (token === undefined || !hasPlace(before) || !startsLine(token, before)) return undefined;
+  if (slip.loop === undefined && expected.join() !== "{") return undefined;
   const line = slip.tokens.slice(firstOfLine(slip.tokens, index - 1), index);
-  const opener = line[0]?.image;
-  const home = [...slip.grammar.loops.values()].find((loop) => loop.opener === opener);
+  const opener = line[0]?.image ?? "";
+  const home = [...slip.grammar.loops.values()].find((loop) => loop.openers.includes(opener));
   if (home === undefined || home === slip.loop || line.some(({ image }) => image === "{")) return undefined;
   if (!home.starters.has(nameOf(token.tokenType))) return undefined;
   const { end } = rangeOf(before);
@@ -21,6 +21,36 @@ export const missingBrace: Recogniser = ({ slip, token, index }) => {
     fixes: [{ title: "Write {", edits: [{ range: { start: end, end }, newText: " {" }] }],
   };
 };
+
+/** Several criteria behind a `success` without a {, which is a success of one. */
+export const missingBraceOfList: Recogniser = ({ slip, index }) => {
+  const { tokens, grammar } = slip;
+  const list = [...grammar.loops.values()].find(({ openers }) => openers.includes(LIST));
+  if (list === undefined || index >= tokens.length || slip.rules.includes("Success")) return undefined;
+  let first = firstOfLine(tokens, index);
+  while (first > 0 && list.starters.has(nameOf((tokens[first] as Token).tokenType))) {
+    first = firstOfLine(tokens, first - 1);
+  }
+  const opener = tokens[first] as Token;
+  const line = tokens.slice(first, lastOfLine(tokens, first) + 1);
+  if (
+    opener.image !== LIST ||
+    line.includes(tokens[index] as Token) ||
+    line.some(({ image }) => image === "{")
+  ) {
+    return undefined;
+  }
+  const { end } = rangeOf(opener);
+  return {
+    message: `The { of this \`${LIST}\` is missing: without it there is one criterion.`,
+    range: rangeOf(opener),
+    follows: true,
+    fixes: [{ title: "Write {", edits: [{ range: { start: end, end }, newText: " {" }] }],
+  };
+};
+
+/** The word behind which one statement needs no braces, and several do. */
+const LIST = "success";
 
 /** A block that is still open where the next one starts, or where the file ends. */
 export const unclosedBrace: Recogniser = ({ slip, token, index, expected }) => {
@@ -79,7 +109,7 @@ function unclosedBefore({ tokens, grammar }: Slip, end: number): number | undefi
 
 /** The last declaration that starts before `end`, going by what stands at the very left. */
 function startOfDeclaration(tokens: readonly Token[], { loops }: GrammarWords, end: number): number {
-  const file = [...loops.values()].find(({ opener }) => opener === undefined);
+  const file = [...loops.values()].find(isFile);
   for (let index = end - 1; index > 0; index--) {
     const token = tokens[index] as Token;
     if (token.startColumn === 1 && file?.starters.has(token.image)) return index;

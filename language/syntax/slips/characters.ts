@@ -135,7 +135,8 @@ function isoDate(text: string): string | undefined {
 
 /** Marks that other notations put at the end of a line, behind a word or before a comment. */
 export const mark: Recogniser = ({ slip, token, index }: Misfit) => {
-  if (token === undefined || typeOf(token) !== SLIP.unknown) return undefined;
+  // A colon belongs to parameters, and means nothing elsewhere.
+  if (token === undefined || (typeOf(token) !== SLIP.unknown && token.image !== ":")) return undefined;
   const range = rangeOf(token);
   if (token.image === "#") {
     const last = slip.tokens[lastOfLine(slip.tokens, index)] as Token;

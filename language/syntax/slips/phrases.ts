@@ -3,16 +3,19 @@ import type { Explanation, Misfit, Recogniser } from "../slip.ts";
 import { SLIP } from "../slip-tokens.ts";
 import { excerpt, hasPlace, nameOf, rangeOf, startsLine, type Token, touch } from "../tokens.ts";
 
-/** `7 of 10 shots` and `70 % of shots`, which begin like `7 in a row`; and `7 at least of 10 shots`. */
+/** `7 of 10 shots` and `70 % of shots`, which begin like `7 in a row` and `2 of { … }`; and `7 at least of 10 shots`. */
 export const boundMissing: Recogniser = (misfit) => {
-  const { before: number, line } = nearby(misfit);
+  const { before, line } = nearby(misfit);
+  const { slip, index, expected } = misfit;
   const [token, bound] = line;
-  if (!isNumber(number) || token === undefined || misfit.expected.join() !== "in") return undefined;
+  const isGroup = before?.image === "of" && expected.includes("{");
+  const number = isGroup ? slip.tokens[index - 2] : before;
+  if (!isNumber(number) || token === undefined || (!isGroup && !expected.includes("in"))) return undefined;
   if (token.image === "at" && (bound?.image === "least" || bound?.image === "most")) {
     const text = `at ${bound.image} ${number.image}`;
     return rewrite(`The number stands behind these words: \`${text}\`.`, number, bound, text);
   }
-  if (!["of", "%", "shots", "shot"].includes(token.image)) return undefined;
+  if (isGroup ? !isNumber(token) : !["%", "shots", "shot"].includes(token.image)) return undefined;
   const text = `at least ${number.image}`;
   return rewrite(`Say whether this is the least or the most, as in \`${text}\`.`, number, number, text);
 };
@@ -80,13 +83,30 @@ export const countBehind: Recogniser = (misfit) => {
   return isNumber(number) && /^shots?$/.test(word?.image ?? "") ? numberFirst(word, number) : undefined;
 };
 
-/** `time min 40`. */
+/** `time min 40`, where `min` was read as a parameter. */
 export const unitBefore: Recogniser = (misfit) => {
-  const [unit, number, third] = nearby(misfit).line;
-  if (misfit.slip.loop !== undefined || !misfit.expected.includes("NUMBER") || isUnit(third))
-    return undefined;
-  return typeOf(unit) === "WORD" && isNumber(number) ? numberFirst(unit, number) : undefined;
+  const { before: unit, line } = nearby(misfit);
+  const [number, next] = line;
+  const { slip, index } = misfit;
+  const isComplete = slip.loop !== undefined || slip.start === index;
+  if (!isComplete || !isUnit(unit) || !isNumber(number) || isUnit(next)) return undefined;
+  return isNumber(slip.tokens[index - 2]) ? undefined : numberFirst(unit, number);
 };
+
+/** `90 percentile of carry`. */
+export const ordinal: Recogniser = (misfit) => {
+  const { before, line } = nearby(misfit);
+  const [word] = line;
+  if (word?.image !== "percentile" || !isNumber(before) || !misfit.expected.includes("th")) return undefined;
+  const text = `${before.image}${endingOf(Number(before.image))} percentile`;
+  return rewrite(`Percentiles are counted: \`${text}\`.`, before, word, text);
+};
+
+/** `1st`, `2nd`, `3rd`, `90th`. */
+function endingOf(number: number): string {
+  const isTeen = number % 100 > 10 && number % 100 < 14;
+  return (isTeen ? undefined : ["th", "st", "nd", "rd"][number % 10]) ?? "th";
+}
 
 function numberFirst(word: Token | undefined, number: Token): Explanation | undefined {
   if (word === undefined) return undefined;

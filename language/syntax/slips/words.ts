@@ -1,6 +1,7 @@
 /** Words that are misspelt, stand in the wrong place, or have quotation marks where none belong. */
 import { nearest } from "../../../shared/nearest.ts";
-import type { Explanation, Misfit, Recogniser } from "../slip.ts";
+import type { Explanation, Misfit, Recogniser, Slip } from "../slip.ts";
+import { isFile, keywordsWithin, placeOf, type StatementLoop } from "../statement-loops.ts";
 import { excerpt, lastOfLine, nameOf, rangeOf, shown, startsLine, type Token, touch } from "../tokens.ts";
 
 const NAME = /^\p{L}[\p{L}\p{N}_/-]*$/u;
@@ -79,24 +80,24 @@ export const quotationMarksTooMany: Recogniser = ({ token, expected }) => {
 export const misspelt: Recogniser = (misfit) => {
   const { token } = misfit;
   if (token === undefined || nameOf(token.tokenType) !== "WORD") return undefined;
-  const together = runTogether(misfit, token.image);
-  const words =
-    together.length > 0
-      ? together
-      : likely(misfit).flatMap((group) => [
-          ...nearest(token.image, group.filter(isWord)),
-          ...begunBy(token.image, group),
-        ]);
-  const meant = [...new Set(words)].slice(0, 3);
-  const [first] = meant;
-  if (first === undefined) return undefined;
+  const words = [
+    runTogether(misfit, token.image),
+    ...likely(misfit).map((group) => slipsOf(token.image, group)),
+  ];
+  const first = words.find((group) => group.length > 0) ?? [];
+  const meant = [...new Set(first)].slice(0, 3);
+  if (meant.length === 0) return undefined;
   const range = rangeOf(token);
   return {
-    message: `\`${shown(token)}\` means nothing here. Did you mean \`${first}\`?`,
+    message: `\`${shown(token)}\` means nothing here. Did you mean \`${meant[0]}\`?`,
     range,
     fixes: meant.map((word) => ({ title: `Write ${word}`, edits: [{ range, newText: word }] })),
   };
 };
+
+function slipsOf(text: string, group: readonly string[]): string[] {
+  return [...nearest(text, group.filter(isWord)), ...begunBy(text, group)];
+}
 
 /** `targ`, while `target` is being typed. */
 function begunBy(text: string, words: readonly string[]): string[] {
@@ -105,18 +106,30 @@ function begunBy(text: string, words: readonly string[]): string[] {
 
 /** `atleast` for `at least`. */
 function runTogether({ slip, expected }: Misfit, text: string): string[] {
-  const all = new Set([...slip.grammar.keywords.values()].flat());
+  const all = new Set([...slip.grammar.rules.values()].flatMap(({ own }) => own));
   return expected
     .filter((word) => isWord(word) && text.startsWith(word) && all.has(text.slice(word.length)))
     .map((word) => `${word} ${text.slice(word.length)}`);
 }
 
-/** The words somebody can have meant, the likeliest group first: those that fit here, then those of the statement. */
+/** The words somebody can have meant, the likeliest group first. */
 function likely(misfit: Misfit): (readonly string[])[] {
   const { slip, expected } = misfit;
-  const { keywords } = slip.grammar;
-  if (slip.loop === undefined) return [expected, keywords.get(slip.rules.at(-1) ?? "") ?? []];
-  return startsStatement(misfit) ? [expected] : [expected, [...keywords.values()].flat()];
+  const { rules } = slip.grammar;
+  if (slip.loop === undefined) {
+    const own = rules.get(slip.rules.at(-1) ?? "")?.own ?? [];
+    return [expected, own];
+  }
+  if (startsStatement(misfit)) return [expected];
+  // A statement on the same line is rarer than a slip in the one before.
+  const [before] = [...slip.loop.items].find(([, starters]) => starters.has(startOf(slip))) ?? [];
+  return [before === undefined ? [] : keywordsWithin(rules, before), expected];
+}
+
+/** What the statement starts with. */
+function startOf({ tokens, start }: Slip): string {
+  const token = tokens[start];
+  return token === undefined ? "" : nameOf(token.tokenType);
 }
 
 function startsStatement({ slip, token, index }: Misfit): boolean {
@@ -127,27 +140,37 @@ function startsStatement({ slip, token, index }: Misfit): boolean {
 export const misplaced: Recogniser = (misfit) => {
   const { slip, token } = misfit;
   if (token === undefined || slip.loop === undefined || !startsStatement(misfit)) return undefined;
-  const name = nameOf(token.tokenType);
-  const homes = [...slip.grammar.loops.values()].filter(
-    (loop) => loop !== slip.loop && loop.starters.has(name),
-  );
-  if (homes.length === 0 || name === "WORD") return undefined;
-  const openers = homes.map(({ opener }) =>
-    opener === undefined ? "outside all braces" : `in a \`${opener}\``,
-  );
-  const isOutside = slip.loop.opener === undefined;
-  const here = isOutside ? "outside all braces" : `directly in a \`${slip.loop.opener}\``;
+  const homes = homesOf(misfit, nameOf(token.tokenType));
+  if (homes.length === 0) return undefined;
+  const isOutside = isFile(slip.loop);
+  const here = isOutside ? "" : "directly ";
+  const places = [...new Set(homes.map(placeOf))].join(" or ");
   return {
-    message: `\`${shown(token)}\` cannot stand ${here}; it belongs ${openers.join(" or ")}.${isOutside ? " Is there a } too many before it?" : ""}`,
+    message: `\`${shown(token)}\` cannot stand ${here}${placeOf(slip.loop)}; it belongs ${places}.${isOutside ? " Is there a } too many before it?" : ""}`,
     range: rangeOf(token),
     follows: true,
   };
 };
 
+/** Where statements start with this: with what follows, if it tells them apart. */
+function homesOf({ slip, index }: Misfit, name: string): StatementLoop[] {
+  const { loops, rules, names } = slip.grammar;
+  if (names.has(name)) return [];
+  const homes = [...loops.values()].filter((loop) => loop !== slip.loop && loop.starters.has(name));
+  const next = slip.tokens[index + 1];
+  const closer = homes.filter(({ items }) =>
+    [...items.keys()].some(
+      (item) => next !== undefined && rules.get(item)?.own.includes(nameOf(next.tokenType)),
+    ),
+  );
+  return name === "NUMBER" ? closer : homes;
+}
+
 /** `10 shots today`. */
 export const tooMuch: Recogniser = (misfit) => {
   const { slip, token } = misfit;
-  if (token === undefined || slip.loop?.opener === undefined || startsStatement(misfit)) return undefined;
+  if (token === undefined || slip.loop === undefined || isFile(slip.loop) || startsStatement(misfit))
+    return undefined;
   return {
     message: `The statement is complete before \`${shown(token)}\`. Take the rest out, or start a new line for the next one.`,
     range: rangeOf(token),
