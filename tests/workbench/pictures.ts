@@ -10,6 +10,7 @@ import { existsSync } from "node:fs";
 import { cp, readFile } from "node:fs/promises";
 import { basename, join, relative, resolve } from "node:path";
 import { parseArgs } from "node:util";
+import type { Locator } from "playwright-core";
 import { openWorkbench, type Theme, type Workbench } from "./host/photograph.ts";
 import { extensionFolder, repository } from "./host/places.ts";
 import { scratchFolder } from "./host/scratch.ts";
@@ -37,6 +38,34 @@ async function verdicts(workbench: Workbench): Promise<void> {
   await workbench.waitForMarks("warning");
   await workbench.goTo(45);
 }
+
+/** In the bar of views, as soon as the editor knows the extension. */
+function viewIcon({ page }: Workbench): Locator {
+  return page.locator('.activitybar [aria-label^="Drillwright"]').first();
+}
+
+/** Who practised what, beside a plan. */
+async function players(workbench: Workbench): Promise<void> {
+  await workbench.openFile(PLAN);
+  await workbench.waitForMarks("warning");
+  await viewIcon(workbench).click();
+  const row = (name: string) =>
+    workbench.page.locator(".pane-body .monaco-list-row").filter({ hasText: name });
+  for (const name of ["P-07", "P-07: start line, lesson two", "P-12"]) {
+    await row(name).first().click();
+    await workbench.page.keyboard.press("ArrowRight");
+  }
+  await row("Prove it").waitFor();
+  await workbench.openFile(PLAN);
+  await workbench.goTo(45);
+}
+
+/** The walkthrough, at a step. */
+const walkthrough = (step: string) => async (workbench: Workbench) => {
+  await viewIcon(workbench).waitFor();
+  await workbench.runCommand("Drillwright: Get Started");
+  await workbench.page.getByText(step, { exact: true }).first().click();
+};
 
 const pictures: readonly Picture[] = [
   { name: "verdicts-light", theme: "light", folder: "examples", arrange: verdicts },
@@ -83,6 +112,31 @@ const pictures: readonly Picture[] = [
       await workbench.waitForMarks("warning");
       await workbench.runCommand("Drillwright: Pick the Session to Show");
     },
+  },
+  { name: "players-light", theme: "light", folder: "examples", arrange: players },
+  { name: "players-dark", theme: "dark", folder: "examples", arrange: players },
+  {
+    name: "players-empty",
+    theme: "light",
+    folder: "tests/workbench/fixtures/empty",
+    arrange: async (workbench) => {
+      await viewIcon(workbench).click();
+      await workbench.waitForText("No file of this workspace");
+    },
+  },
+  {
+    name: "walkthrough-light",
+    theme: "light",
+    folder: "examples",
+    size: { width: 1500, height: 860 },
+    arrange: walkthrough("See how a session came out"),
+  },
+  {
+    name: "walkthrough-dark",
+    theme: "dark",
+    folder: "examples",
+    size: { width: 1500, height: 860 },
+    arrange: walkthrough("Change a tolerance"),
   },
   {
     name: "restricted",

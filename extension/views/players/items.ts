@@ -26,7 +26,6 @@ export function playerItem({ player, sessions }: PlayerElement): TreeItem {
     .filter((part) => part !== "")
     .join(" · ");
   item.tooltip = name;
-  if (player !== null) item.command = openCommand({ file: player.file, range: player.range });
   return item;
 }
 
