@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { mean, median, quantile, sampleOf, standardDeviation } from "../../shared/statistics/summary.ts";
 import { expectNear, numberIn, numbersIn, oracleRows } from "../support/oracle.ts";
+import { nistData } from "./nist.ts";
 
 /** A decimal reading, as a display shows it. */
 const reading = fc.integer({ min: -1_000_000, max: 1_000_000 }).map((hundredths) => hundredths / 100);
@@ -82,12 +83,3 @@ describe("too few values", () => {
     expect(quantile([1, 2], Number.NaN)).toBeUndefined();
   });
 });
-
-function nistData(dataSet: string): number[] {
-  const columns = ["data_set", "first", "then", "times"] as const;
-  const [row] = oracleRows("statistics/nist_univariate_data.csv", columns, (r) => r.data_set === dataSet);
-  if (row === undefined) throw new Error(`No data for ${dataSet}.`);
-  const first = row.first === "" ? [] : [numberIn(row.first)];
-  const then = numbersIn(row.then);
-  return [...first, ...Array.from({ length: numberIn(row.times) }, () => then).flat()];
-}
