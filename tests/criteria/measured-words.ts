@@ -1,6 +1,8 @@
 /** Criteria about numbers that sum up shots: statistics, ellipses and changes, from short phrases. */
 import type {
   Against,
+  Amount,
+  Bounds,
   ChangeCriterion,
   EllipseCriterion,
   Movement,
@@ -90,4 +92,25 @@ function against(phrase: string): Against {
   if (phrase === "the last session") return { kind: "last session" };
   const [, session] = /^session "(.+)"$/.exec(phrase) ?? [];
   return session === undefined ? { kind: "block", block: JSON.parse(phrase) } : { kind: "session", session };
+}
+
+/** Bounds without a unit, as tables have them; an infinite limit is none. */
+export function plainRange(low: number, high: number): Bounds {
+  if (low === Number.NEGATIVE_INFINITY) return plainLimit(high, "at most");
+  if (high === Number.POSITIVE_INFINITY) return plainLimit(low, "at least");
+  return { kind: "between", one: plainAmount(low), other: plainAmount(high) };
+}
+
+/** A limit with the word of the negative side is a limit on the amount on that side. */
+function plainLimit(value: number, kind: "at most" | "at least"): Bounds {
+  const mirrored = kind === "at most" ? "at least" : "at most";
+  return { kind: value < 0 ? mirrored : kind, limit: plainAmount(value) };
+}
+
+function plainAmount(value: number): Amount {
+  return {
+    value: Math.abs(value),
+    unit: { symbol: "", factor: 1 },
+    direction: value < 0 ? { word: "minus", sign: -1, handed: false } : null,
+  };
 }

@@ -1,0 +1,81 @@
+/** The number that a statistic makes of values. */
+import type { Bounds, Hand, Metric, Statistic } from "../../../shared/plan-model.ts";
+import { middleSpan } from "../../../shared/statistics/middle-span.ts";
+import { spreadWithoutReadings } from "../../../shared/statistics/reading-uncertainty.ts";
+import { mean, median, quantile, standardDeviation } from "../../../shared/statistics/summary.ts";
+import { directionsIn } from "./value.ts";
+
+/** How the values of a metric stand to each other. */
+export interface Order {
+  /** Whether they go two ways from zero: best and worst are then the nearest to it and the farthest from it. */
+  readonly hasSides: boolean;
+  /**
+   * +1 where values are in order as the target frame has them, −1 where in the opposite order: from out-to-in to
+   * in-to-out for either hand, so that mirror images have mirrored percentiles.
+   */
+  readonly sign: 1 | -1;
+}
+
+/** The order of a metric's values for a player of this hand; of sides written as everybody sees them, that of the frame. */
+export function orderOf({ directions }: Metric, hand: Hand, bounds?: Bounds): Order {
+  const written = bounds === undefined ? [] : directionsIn(bounds);
+  const isMirrored =
+    hand === "left" &&
+    directions.some(({ handed }) => handed) &&
+    (written.length === 0 || written.some(({ handed }) => handed));
+  return { hasSides: directions.length > 0, sign: isMirrored ? -1 : 1 };
+}
+
+/**
+ * Undefined where there are too few values: none, or a single one for a spread. O(n), or O(n log n) by size.
+ *
+ * @param random standard uncertainty of a reading from shot to shot, which a spread is without
+ */
+export function compute(
+  statistic: Statistic,
+  values: readonly number[],
+  order: Order,
+  random = 0,
+): number | undefined {
+  switch (statistic.kind) {
+    case "average":
+      return mean(values);
+    case "median":
+      return median(values);
+    case "spread": {
+      const spread = standardDeviation(values);
+      return spread && spreadWithoutReadings(spread, random);
+    }
+    case "percentile":
+      return percentileOf(values, statistic.share, order);
+    case "span":
+      return middleSpan(values, statistic.share);
+    case "best":
+    case "worst":
+      return extremes(statistic.kind, values, order)[0];
+  }
+}
+
+/** In the opposite order the percentile stands as far from the other end. */
+function percentileOf(values: readonly number[], share: number, { sign }: Order): number | undefined {
+  return quantile(values, sign === 1 ? share : 1 - share);
+}
+
+/**
+ * The best or the worst value: without sides the largest or the smallest, with sides the nearest to zero or the farthest
+ * from it. Where that is reached on both sides, both of them, the one of the order's positive side first. O(n).
+ */
+export function extremes(
+  kind: "best" | "worst",
+  values: readonly number[],
+  { hasSides, sign }: Order,
+): readonly number[] {
+  if (values.length === 0) return [];
+  const best = (one: number, other: number) => Math.max(one, other);
+  const worst = (one: number, other: number) => Math.min(one, other);
+  if (!hasSides) return [values.reduce(kind === "best" ? best : worst)];
+  const distance = values.map(Math.abs).reduce(kind === "best" ? worst : best);
+  return [sign * distance, -sign * distance]
+    .filter((value) => values.includes(value))
+    .map((value) => value + 0);
+}
