@@ -1,7 +1,8 @@
 /** What the plans, drills and windows of a file mean, for the checks that look at that. */
 import { type AstNode, AstUtils, CstUtils, type LangiumDocument } from "langium";
-import type { Against, Block as BlockModel } from "../../shared/plan-model.ts";
+import type { Against, Block as BlockModel, Position } from "../../shared/plan-model.ts";
 import { Vocabulary } from "../analysis/possibility/vocabulary.ts";
+import type { BlockInPlan } from "../analysis/subject.ts";
 import {
   type Block,
   type Document,
@@ -23,13 +24,9 @@ import { lowerMetric } from "../lowering/vocabulary.ts";
 import type { Names } from "../names/names.ts";
 import type { TextRange } from "./check.ts";
 
-export interface Meaning {
+/** A block, or a drill by itself, in which every parameter stands for its default. Files are named by their URI. */
+export interface Meaning extends BlockInPlan {
   readonly node: Block | Drill;
-  /** A drill by itself is a block in which every parameter stands for its default. Files are named by their URI. */
-  readonly block: BlockModel;
-  /** The other blocks of the plan that have a meaning, by name. */
-  readonly others: ReadonlyMap<string, BlockModel>;
-  readonly vocabulary: Vocabulary;
 }
 
 /** Lowers each plan and drill once, when it is first asked for. What has an error in it, or is not all known, has no meaning. */
@@ -88,16 +85,28 @@ export class Meanings {
     const vocabulary = this.vocabulary(AstUtils.getDocument<Document>(node));
     const blocks: readonly (Block | Drill)[] = isPlan(node) ? node.statements.filter(isBlock) : [node];
     const others = new Map<string, BlockModel>();
-    const lowered = blocks.flatMap((block) => {
+    return blocks.flatMap((block) => {
       const drill = isBlock(block) ? block.use?.drill?.ref : undefined;
       if (!this.isSound(block) || (drill !== undefined && !this.isSound(drill))) return [];
       const model = attempt(() => lowerBlock(block as Block, { ...surroundings(node, block), fileName }));
       if (model === undefined) return [];
       others.set(model.name, model);
-      return [{ node: block, block: model, others, vocabulary }];
+      return [{ node: block, block: model, others, vocabulary, isOwn: isWithin(block) }];
     });
-    return lowered;
   }
+}
+
+/** Whether a place lies in a node. */
+function isWithin(node: AstNode): Meaning["isOwn"] {
+  const uri = fileName(AstUtils.getDocument(node).uri);
+  const { start, end } = node.$cstNode?.range ?? { start: NOWHERE, end: NOWHERE };
+  return ({ file, range }) => file === uri && !isBefore(range.start, start) && !isBefore(end, range.end);
+}
+
+const NOWHERE: Position = { line: 0, character: 0 };
+
+function isBefore(one: Position, other: Position): boolean {
+  return one.line < other.line || (one.line === other.line && one.character < other.character);
 }
 
 const fileName = (uri: { toString(): string }) => uri.toString();

@@ -18,6 +18,7 @@ import { check as formulaMustNotNeedItself } from "../checks/formula-must-not-ne
 import { check as handMustBeStated } from "../checks/hand-must-be-stated.ts";
 import { check as headerMustBeReadOnce } from "../checks/header-must-be-read-once.ts";
 import { check as hitsMustNotExceedShots } from "../checks/hits-must-not-exceed-shots.ts";
+import { check as leaveOutMustSpareTheTargets } from "../checks/leave-out-must-spare-the-targets.ts";
 import { check as limitsShouldReadOneWay } from "../checks/limits-should-read-one-way.ts";
 import { check as metricMustHaveOneColumn } from "../checks/metric-must-have-one-column.ts";
 import { check as nameMustBeDeclaredOnce } from "../checks/name-must-be-declared-once.ts";
@@ -36,6 +37,8 @@ import { check as shareMustNotExceed100 } from "../checks/share-must-not-exceed-
 import { check as statementMustBeStatedOnce } from "../checks/statement-must-be-stated-once.ts";
 import { check as sumMustBeOfLikeQuantities } from "../checks/sum-must-be-of-like-quantities.ts";
 import { check as targetMustBeStated } from "../checks/target-must-be-stated.ts";
+import { check as targetsMustHoldTogether } from "../checks/targets-must-hold-together.ts";
+import { check as targetsShouldHoldForEverybody } from "../checks/targets-should-hold-for-everybody.ts";
 import { check as testCouldHaveSuccess } from "../checks/test-could-have-success.ts";
 import { check as unitMustBeStated } from "../checks/unit-must-be-stated.ts";
 import { check as unitMustFit } from "../checks/unit-must-fit.ts";
@@ -68,6 +71,7 @@ export const CHECKS = {
   "hand-must-be-stated": handMustBeStated,
   "header-must-be-read-once": headerMustBeReadOnce,
   "hits-must-not-exceed-shots": hitsMustNotExceedShots,
+  "leave-out-must-spare-the-targets": leaveOutMustSpareTheTargets,
   "limits-should-read-one-way": limitsShouldReadOneWay,
   "metric-must-have-one-column": metricMustHaveOneColumn,
   "name-must-be-declared-once": nameMustBeDeclaredOnce,
@@ -86,6 +90,8 @@ export const CHECKS = {
   "statement-must-be-stated-once": statementMustBeStatedOnce,
   "sum-must-be-of-like-quantities": sumMustBeOfLikeQuantities,
   "target-must-be-stated": targetMustBeStated,
+  "targets-must-hold-together": targetsMustHoldTogether,
+  "targets-should-hold-for-everybody": targetsShouldHoldForEverybody,
   "test-could-have-success": testCouldHaveSuccess,
   "unit-must-be-stated": unitMustBeStated,
   "unit-must-fit": unitMustFit,

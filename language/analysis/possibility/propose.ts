@@ -62,15 +62,19 @@ function proposeName(
   return conditions.length === 0 ? isNamed : all([isNamed, any(conditions)]);
 }
 
-/** The variants that may decide: the first that fits; without a club, all that fit some club. */
+/** The variants that may decide: the first that fits; where no club is known, each that is the first for some club. */
 export function variantsFor(
   variants: readonly WindowVariant[],
   { club, level }: Circumstances,
 ): WindowVariant[] {
-  const fitting = variants.filter((variant) => variant.level === null || variant.level === level);
-  if (club === null) return fitting;
-  const first = fitting.find(({ clubs }) => clubs.length === 0 || clubs.includes(club));
-  return first === undefined ? [] : [first];
+  const deciding: WindowVariant[] = [];
+  for (const variant of variants) {
+    const isForAny = variant.clubs.length === 0;
+    if (variant.level !== null && variant.level !== level) continue;
+    if (isForAny || club === null || variant.clubs.includes(club)) deciding.push(variant);
+    if (deciding.length > 0 && (isForAny || club !== null)) break;
+  }
+  return deciding;
 }
 
 /**

@@ -33,8 +33,7 @@ export class Vocabulary {
     if (metric?.plausible == null) return WHOLE;
     const { low, high } = metric.plausible;
     const mirrors = hand === "left" && metric.directions.some(({ handed }) => handed);
-    const slack = metric.step * metric.unit.factor;
-    return mirrors ? { low: -high - slack, high: -low + slack } : { low: low - slack, high: high + slack };
+    return mirrors ? { low: -high, high: -low } : { low, high };
   }
 }
 

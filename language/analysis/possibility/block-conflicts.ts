@@ -1,0 +1,66 @@
+/** The conflicts among the targets, requirements and left-out shots of a block. */
+import type { BlockInPlan } from "../subject.ts";
+import { type Circumstances, circumstancesOf } from "./circumstances.ts";
+import { type Conflict, findConflict } from "./conflict.ts";
+import { type Demand, demandsOf } from "./demand.ts";
+import { propose } from "./propose.ts";
+
+export interface BlockConflict extends Conflict<Demand> {
+  /** The line that it is reported at. */
+  readonly culprit: Demand;
+  /** All circumstances that were looked at. */
+  readonly among: readonly Circumstances[];
+  /** Whether it concerns players of either hand and of every level. With one of the block's clubs is enough. */
+  readonly concernsAll: boolean;
+}
+
+/** More conflicts of one block than anybody reads at once. */
+const MOST_CONFLICTS = 8;
+
+const known = new WeakMap<BlockInPlan, readonly BlockConflict[]>();
+
+/**
+ * Each conflict by itself: the line it is reported at is taken out before the next is looked for. Where there is none, the
+ * cost is one question for each of the circumstances.
+ */
+export function conflictsIn(subject: BlockInPlan): readonly BlockConflict[] {
+  let conflicts = known.get(subject);
+  if (conflicts === undefined) {
+    conflicts = find(subject);
+    known.set(subject, conflicts);
+  }
+  return conflicts;
+}
+
+function find(subject: BlockInPlan): BlockConflict[] {
+  const { block, vocabulary, isOwn } = subject;
+  const conflicts: BlockConflict[] = [];
+  let demands = demandsOf(subject);
+  const conditions = demands.map(({ condition }) => condition);
+  const circumstances = circumstancesOf(
+    conditions,
+    block.shots.map(({ club }) => club),
+  );
+  while (conflicts.length < MOST_CONFLICTS) {
+    const conflict = findConflict(
+      demands,
+      ({ condition, truth }) =>
+        (at) =>
+          propose(condition, truth, at, vocabulary),
+      circumstances,
+      vocabulary,
+    );
+    const last = conflict?.demands.at(-1);
+    if (conflict === undefined || last === undefined) break;
+    const leaveOut = conflict.demands.findLast(
+      ({ role, location }) => role === "leave out" && isOwn(location),
+    );
+    const culprit = leaveOut ?? last;
+    const concernsAll = circumstances.some(({ club }) =>
+      circumstances.every((at) => at.club !== club || conflict.circumstances.includes(at)),
+    );
+    conflicts.push({ ...conflict, culprit, among: circumstances, concernsAll });
+    demands = demands.filter((demand) => demand !== culprit);
+  }
+  return conflicts;
+}

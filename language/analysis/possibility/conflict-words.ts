@@ -1,0 +1,153 @@
+/** Conflicts in a coach's words. */
+import { claimOf } from "../../../shared/condition.ts";
+import { unitOf } from "../../../shared/interval.ts";
+import type { Condition, Location, ShotTest } from "../../../shared/plan-model.ts";
+import { writeBounds } from "../../../shared/quantity.ts";
+import { code, listed, quoted } from "../../checks/wording.ts";
+import { isEmpty, meet } from "../reasoning/range.ts";
+import { rangeLeft } from "../reasoning/solve.ts";
+import type { BlockInPlan, Remark } from "../subject.ts";
+import { mannerOf, placeInWords, rangeInWords, sentence } from "../words.ts";
+import type { BlockConflict } from "./block-conflicts.ts";
+import { type Circumstances, directionsIn } from "./circumstances.ts";
+import { type Because, worldOf } from "./conflict.ts";
+import type { Demand } from "./demand.ts";
+import { propose } from "./propose.ts";
+
+/** What a conflict among the demands of a block is reported as. */
+export function conflictRemark(conflict: BlockConflict, subject: BlockInPlan): Remark {
+  const { demands, culprit } = conflict;
+  const others = demands.filter((demand) => demand !== culprit);
+  return {
+    message: sentence(forWhom(conflict) + whatIsWrong(conflict, others, subject)),
+    location: culprit.location,
+    related: others.map(({ text, location }) => ({ message: text, location })),
+  };
+}
+
+function whatIsWrong(conflict: BlockConflict, others: readonly Demand[], subject: BlockInPlan): string {
+  const { culprit } = conflict;
+  const because = reasons(conflict.because, conflict.circumstances[0] as Circumstances, subject);
+  const since = because === "" ? "" : `, since ${because}`;
+  const line = subject.isOwn(culprit.location) ? "this line" : named(culprit, subject);
+  if (others.length === 0) {
+    return culprit.role === "leave out"
+      ? `${line} leaves out every shot${since}. Narrow it, or take it out.`
+      : `no shot can do what ${line} asks for${since}. Check the numbers and their units.`;
+  }
+  const all = listed(
+    others.map((other) => named(other, subject)),
+    "and",
+  );
+  if (culprit.role === "leave out") {
+    return `${line} leaves out every shot that does what ${all} ${others.length === 1 ? "asks" : "ask"} for${since}. Narrow one of them.`;
+  }
+  const left = whatIsLeft(conflict, others, subject);
+  if (left !== undefined && since === "" && others.length === 1) {
+    return `${line} asks for ${left.metric} ${left.asked}, which ${all} rules out. No shot can do both: change one of them${alternative(culprit, others)}.`;
+  }
+  if (left !== undefined) {
+    const leave = others.length === 1 ? "leaves" : "leave";
+    return `${all} ${leave} ${left.metric} ${left.range}${since}; ${line} asks for ${left.asked}. No shot can do it all: change one of them.`;
+  }
+  return `no shot can do what ${line} asks for together with ${all}${since}. Change one of them${alternative(culprit, others)}.`;
+}
+
+/** Two targets on the same thing were perhaps meant as alternatives. */
+function alternative(culprit: Demand, others: readonly Demand[]): string {
+  const areTargets = [culprit, ...others].every(({ role }) => role === "target");
+  return areTargets ? `, or write them as one target with ${code("or")} if either will do` : "";
+}
+
+/** What the other demands leave for the metric that the culprit asks too much of. */
+function whatIsLeft(
+  { culprit, circumstances }: BlockConflict,
+  others: readonly Demand[],
+  subject: BlockInPlan,
+) {
+  const at = circumstances[0] as Circumstances;
+  const { vocabulary } = subject;
+  const propositions = others.map(({ condition, truth }) => propose(condition, truth, at, vocabulary));
+  for (const test of numberTestsOf(culprit.condition)) {
+    const metric = vocabulary.metrics.get(test.metric);
+    if (metric === undefined || !culprit.truth) continue;
+    const asked: (typeof propositions)[number] = propose(
+      { anyOf: [{ allOf: [test] }] },
+      true,
+      at,
+      vocabulary,
+    );
+    const left = rangeLeft(
+      test.metric,
+      propositions,
+      worldOf([...propositions, asked], at, vocabulary),
+      true,
+    );
+    const { interval, slack } = claimOf(test.bounds, at.hand);
+    if (isEmpty(left) || !isEmpty(meet(left, { low: interval.low - slack, high: interval.high + slack })))
+      continue;
+    const manner = mannerOf(directionsIn(test.bounds), unitOf(test.bounds), at.hand);
+    const shown = withoutPlausible(left, vocabulary.plausible(test.metric, at.hand));
+    return {
+      metric: test.metric,
+      range: rangeInWords(shown, metric, manner),
+      asked: writeBounds(test.bounds),
+    };
+  }
+  return undefined;
+}
+
+/** Ends of a range that say no more than what is plausible anyway are not said. */
+function withoutPlausible(range: { low: number; high: number }, plausible: { low: number; high: number }) {
+  return {
+    low: range.low <= plausible.low ? Number.NEGATIVE_INFINITY : range.low,
+    high: range.high >= plausible.high ? Number.POSITIVE_INFINITY : range.high,
+  };
+}
+
+function numberTestsOf({ anyOf }: Condition): Extract<ShotTest, { kind: "number" }>[] {
+  const [only] = anyOf;
+  return anyOf.length === 1 && only !== undefined ? only.allOf.filter((test) => test.kind === "number") : [];
+}
+
+/** `line 9 (`target carry at least 150 yd`)` */
+function named({ text, location }: { text: string; location: Location }, { block }: BlockInPlan): string {
+  return `${placeInWords(location, block.location)} (${code(text)})`;
+}
+
+/** What it follows from, besides the lines of the plan: relations between metrics and plausible ranges. */
+export function reasons(
+  { relations, plausible }: Because,
+  { hand }: Circumstances,
+  { vocabulary }: BlockInPlan,
+): string {
+  const parts = new Set(relations.map(({ says }) => says));
+  for (const { metric, range } of plausible) {
+    const known = vocabulary.metrics.get(metric);
+    if (known === undefined) continue;
+    const manner = { hand, unit: known.unit, isPlain: false };
+    parts.add(`a plausible ${metric} is ${rangeInWords(range, known, manner)}`);
+  }
+  return listed([...parts], "and");
+}
+
+/** Which players and clubs it concerns, where it does not concern all: `with 7-iron, `. */
+function forWhom({ circumstances, among, concernsAll }: BlockConflict): string {
+  const only = <T>(of: (at: Circumstances) => T): readonly T[] | null => {
+    const concerned = new Set(circumstances.map(of));
+    return concerned.size < new Set(among.map(of)).size ? [...concerned] : null;
+  };
+  const clubs = only(({ club }) => club);
+  const hands = concernsAll ? null : only(({ hand }) => hand);
+  const levels = concernsAll ? null : only(({ level }) => level);
+  const parts = [
+    clubs && `with ${listed(clubs.map(String), "and")}`,
+    hands && `for a ${hands[0]}-hander`,
+    levels && `for a player of ${listed(levels.map(levelInWords), "and")}`,
+  ].filter((part) => part !== null);
+  return parts.length === 0 ? "" : `${parts.join(" ")}, `;
+}
+
+function levelInWords(level: string | null): string {
+  return level === null ? "no such level" : `level ${quoted(level)}`;
+}

@@ -1,0 +1,20 @@
+/** What is looked at: one block of a plan, or a drill by itself, and what is known around it. */
+import type { Block, Location } from "../../shared/plan-model.ts";
+import type { Vocabulary } from "./possibility/vocabulary.ts";
+
+export interface BlockInPlan {
+  readonly block: Block;
+  /** All blocks of the plan that have a meaning, by name. */
+  readonly others: ReadonlyMap<string, Block>;
+  readonly vocabulary: Vocabulary;
+  /** Whether a part is written in the block itself, and not in its drill. */
+  readonly isOwn: (location: Location) => boolean;
+}
+
+/** Something to be said about a line of a block. */
+export interface Remark {
+  readonly message: string;
+  /** The line it is about: one of the block's own, where one has a part in it, else one of its drill. */
+  readonly location: Location;
+  readonly related: readonly { readonly message: string; readonly location: Location }[];
+}
