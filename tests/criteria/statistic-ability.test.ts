@@ -291,7 +291,7 @@ test("the best and the worst shot have no reading as ability", () => {
     expect(evaluate(claim, shotsWith("carry", [150, 160]))).toMatchObject({
       verdict: "undecided",
       interval: null,
-      settles: `a sentence without the confidence: the ${name} shot says nothing about ability that could be held against shots`,
+      settles: `a sentence without the confidence: the ${name} shot is judged on the shots hit only`,
     });
   }
 });

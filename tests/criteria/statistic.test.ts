@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { evaluate, sentence } from "../../language/criteria/criteria.ts";
+import { measured } from "./measured-shots.ts";
 import { shotsWith } from "./shots.ts";
 import { criterion } from "./words.ts";
 
@@ -46,6 +47,39 @@ describe("of the shots hit", () => {
     ["spread of carry below 8 yd", "carry", [150, 158, 166], "missed", "spread 8 yd over 3 shots"],
     ["average offline at most 5 yd left", "offline", [-9, -3], "missed", "average 6 yd left over 2 shots"],
     ["average offline at most 5 yd left", "offline", [9, 3], "met", "average 6 yd right over 2 shots"],
+    [
+      "90th percentile of carry at least 150 yd",
+      "carry",
+      [100, 120, 140, 155],
+      "met",
+      "90th percentile 151 yd over 4 shots",
+    ],
+    [
+      "10th percentile of carry at least 110 yd",
+      "carry",
+      [100, 120, 140],
+      "missed",
+      "10th percentile 104 yd over 3 shots",
+    ],
+    [
+      "middle 80 % of carry spans at most 12 yd",
+      "carry",
+      [150, 155, 160],
+      "met",
+      "middle 80 % 8 yd over 3 shots",
+    ],
+    [
+      "middle 50 % of offline spans at most 5 yd",
+      "offline",
+      [-8, 0, 8],
+      "missed",
+      "middle 50 % 8 yd over 3 shots",
+    ],
+    ["best carry at least 150 yd", "carry", [120, 152, 140], "met", "best 152 yd over 3 shots"],
+    ["worst carry at least 130 yd", "carry", [120, 152, 140], "missed", "worst 120 yd over 3 shots"],
+    ["best offline within ±2 yd", "offline", [-9, -3, 5], "missed", "best 3 yd left over 3 shots"],
+    ["worst offline at most 8 yd left", "offline", [-9, -3, 5], "missed", "worst 9 yd left over 3 shots"],
+    ["worst offline at most 8 yd left", "offline", [-8, -3, 12], "met", "worst 12 yd right over 3 shots"],
   ])("%s", (text, metric, readings, verdict, observed) => {
     expect(evaluate(criterion("statistic", text), shotsWith(metric, readings))).toMatchObject({
       verdict,
@@ -172,6 +206,83 @@ describe("of the shots hit", () => {
     });
   });
 
+  describe("the best and the worst shot", () => {
+    const judge = (text: string, readings: readonly (number | null)[], asked = readings.length) =>
+      evaluate(criterion("statistic", text), measured({ carry: readings, offline: readings }, { asked }));
+
+    test("are settled as soon as no open shot can change it", () => {
+      expect(judge("best carry at least 150 yd", [120, 152], 10)).toMatchObject({
+        verdict: "met",
+        observed: "best 152 yd over 2 shots; 8 shots short of 10",
+        settles: null,
+        deciding: [1],
+      });
+      expect(judge("worst carry at least 130 yd", [120, null], 10)).toMatchObject({
+        verdict: "missed",
+        deciding: [0],
+      });
+      expect(judge("worst offline within ±10 yd", [-12, 3], 10).verdict).toBe("missed");
+      expect(judge("best offline within ±10 yd", [-8, 30], 10).verdict).toBe("met");
+    });
+
+    test("and no sooner, for an unknown shot may be it", () => {
+      expect(judge("best carry at least 150 yd", [120, 130, 125, 120, null])).toMatchObject({
+        verdict: "undecided",
+        settles: "readings of carry for the shot that could not be judged",
+        deciding: [4],
+      });
+      expect(judge("worst carry at least 110 yd", [120, null], 4)).toMatchObject({
+        verdict: "undecided",
+        settles: "the 2 shots not hit yet and the one that could not be judged",
+        deciding: [1],
+      });
+      expect(judge("best offline at most 10 yd left", [-12, 30], 3).verdict).toBe("undecided");
+      expect(judge("worst offline at most 10 yd left", [12, -3], 3).verdict).toBe("undecided");
+      expect(judge("best carry between 140 yd and 150 yd", [145, 130], 3).verdict).toBe("undecided");
+    });
+
+    test("of two as far to either side the better is the best, and the worse the worst", () => {
+      expect(judge("worst offline at most 10 yd left", [12, -12])).toMatchObject({
+        verdict: "missed",
+        observed: "worst 12 yd left over 2 shots",
+      });
+      expect(judge("best offline at most 10 yd left", [-12, 12])).toMatchObject({
+        verdict: "met",
+        observed: "best 12 yd right over 2 shots",
+      });
+    });
+  });
+
+  test("a percentile counts from out-to-in to in-to-out for either hand, and from left to right where that is written", () => {
+    const path = [-4, -1, 0, 1, 2];
+    const observed = (text: string, hand: "right" | "left", readings: readonly number[]) =>
+      evaluate(criterion("statistic", text), shotsWith("club-path", readings, { hand })).observed;
+    const handed = "75th percentile of club-path at most 3° in-to-out";
+    expect(observed(handed, "right", path)).toBe("75th percentile 1.0° in-to-out over 5 shots");
+    expect(
+      observed(
+        handed,
+        "left",
+        path.map((value) => -value),
+      ),
+    ).toBe("75th percentile 1.0° in-to-out over 5 shots");
+    expect(observed("75th percentile of club-path at most 3° right", "left", path)).toBe(
+      "75th percentile 1.0° right over 5 shots",
+    );
+  });
+
+  test("a percentile that is none", () => {
+    const beyond = {
+      ...criterion("statistic", "90th percentile of carry at most 9 yd"),
+      statistic: { kind: "percentile" as const, share: 1.2 },
+    };
+    expect(evaluate(beyond, shotsWith("carry", [1, 2]))).toMatchObject({
+      verdict: "undecided",
+      observed: "2 readings of carry only",
+      settles: "a share between 0 % and 100 %",
+    });
+  });
+
   test("the criterion in a sentence", () => {
     expect(sentence(neutralPath)).toBe(
       "Over the block's shots, the average club-path is between 1° out-to-in and 3° in-to-out.",
@@ -179,8 +290,38 @@ describe("of the shots hit", () => {
     expect(sentence(neutralPath, true)).toBe(
       "Over the block's shots that are as required, the average club-path is between 1° out-to-in and 3° in-to-out.",
     );
-    expect(sentence(criterion("statistic", "spread of carry at most 8 yd"))).toBe(
-      "Over the block's shots, the spread of carry (standard deviation) is at most 8 yd.",
-    );
+  });
+
+  test.each([
+    ["spread of carry at most 8 yd", "the spread of carry (standard deviation) is at most 8 yd"],
+    ["best carry at least 150 yd", "the best carry (the largest value) is at least 150 yd"],
+    ["worst carry at least 130 yd", "the worst carry (the smallest value) is at least 130 yd"],
+    ["best offline within ±5 yd", "the best offline (the shot nearest to zero) is within ±5 yd"],
+    [
+      "worst offline at most 9 yd left",
+      "the worst offline (the shot farthest from zero) is at most 9 yd left",
+    ],
+    [
+      "middle 80 % of carry spans at most 12 yd",
+      "the middle 80 % of carry (without the 10 % at either end) spans at most 12 yd",
+    ],
+    [
+      "90th percentile of carry at least 150 yd",
+      "the 90th percentile of carry (90 % of the shots are below it) is at least 150 yd",
+    ],
+    [
+      "75th percentile of club-path at most 3° in-to-out",
+      "the 75th percentile of club-path (75 % of the shots are not as far in-to-out) is at most 3° in-to-out",
+    ],
+    [
+      "21st percentile of offline at most 3 yd left",
+      "the 21st percentile of offline (21 % of the shots are farther left) is at most 3 yd left",
+    ],
+    [
+      "12.5th percentile of offline within ±3 yd",
+      "the 12.5th percentile of offline (12.5 % of the shots come before it) is within ±3 yd",
+    ],
+  ])("in a sentence: %s", (text, sense) => {
+    expect(sentence(criterion("statistic", text))).toBe(`Over the block's shots, ${sense}.`);
   });
 });

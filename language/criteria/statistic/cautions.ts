@@ -14,7 +14,7 @@ import { leftOutCautions, type UsableShots } from "./usable-shots.ts";
 const FEW_FOR_A_SPREAD = 10;
 
 export function cautionsOn(
-  { statistic, metric }: StatisticCriterion,
+  { statistic, metric, confidence }: StatisticCriterion,
   values: readonly number[],
   usable: UsableShots,
   uncertainty: ReadingUncertainty | null,
@@ -24,7 +24,7 @@ export function cautionsOn(
   const isSpread = statistic.kind === "spread";
   return [
     ...leftOutCautions(name, [metric], usable),
-    ...(isSpread ? spreadCautions(values) : []),
+    ...(isSpread ? spreadCautions(values, confidence !== null) : []),
     ...(uncertainty === null || statistic.kind === "average"
       ? []
       : [isSpread ? TAKEN_OFF : notInTheNumber(name, metric)]),
@@ -33,14 +33,15 @@ export function cautionsOn(
 
 const TAKEN_OFF = "What the instrument scatters by itself, from shot to shot, is taken off the spread.";
 
-function spreadCautions(values: readonly number[]): string[] {
+/** Of equal values limits say it themselves. */
+function spreadCautions(values: readonly number[], hasLimits: boolean): string[] {
   const { length } = values;
   if (length < 2) return [];
   return [
     length < FEW_FOR_A_SPREAD
       ? `A spread over ${shotsInWords(length)} is rough: luck alone often makes it a third smaller or larger.`
       : null,
-    standardDeviation(values) === 0
+    !hasLimits && standardDeviation(values) === 0
       ? "All values are equal: the readings are probably coarser than the shots differ."
       : null,
   ].filter((caution) => caution !== null);

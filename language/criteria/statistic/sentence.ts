@@ -36,11 +36,11 @@ export function explanation(statistic: Statistic, bounds: Bounds): string {
   }
 }
 
-/** How shots stand to a percentile: `are below it`, of a metric with sides `are not as far in-to-out`. */
+/** How shots stand to a percentile: `are below it`, of a metric with sides `are farther out-to-in`. */
 function before(bounds: Bounds): string {
   const [direction] = directionsIn(bounds);
   if (direction === undefined) return isAboutSides(bounds) ? "come before it" : "are below it";
-  return direction.sign === 1 ? `are not as far ${direction.word}` : `are not as far from ${direction.word}`;
+  return direction.sign === 1 ? `are not as far ${direction.word}` : `are farther ${direction.word}`;
 }
 
 /** Bounds of a metric with sides say which, or lie about zero. */

@@ -23,8 +23,11 @@ export function averageMethod(sample: Sample, { systematic }: ReadingUncertainty
       if (systematic === 0) return meanShotsToDecide(sample, claim, confidence, slack);
       const decides = (n: number) => isDecided(limitsOf(n), question);
       const total = firstThatDecides(sample.n, MOST_SHOTS, decides);
-      return total === undefined && !decides(ENDLESS) ? "never" : total;
+      return total === undefined && !decides(ENDLESS) ? NEVER : total;
     },
-    cautions: [],
+    cautions: () => [],
   };
 }
+
+const NEVER =
+  "no number of shots decides it: what all readings of a session may be off by together is more than the gap";

@@ -18,11 +18,11 @@ export interface Method {
   readonly fewest: (question: Question) => number | undefined;
   /**
    * About how many shots in all would decide if the player goes on as observed; undefined where more than are tried would
-   * be needed, "never" where no number would do.
+   * be needed, and what is needed instead, in words, where no number would do.
    */
-  readonly shotsToDecide: (question: Question) => number | "never" | undefined;
-  /** What to bear in mind about these limits. */
-  readonly cautions: readonly string[];
+  readonly shotsToDecide: (question: Question) => number | string | undefined;
+  /** What to bear in mind about limits of this level. */
+  readonly cautions: (level: number) => readonly string[];
 }
 
 /** Whether these limits answer the question. */

@@ -1,5 +1,6 @@
 /** Which method judges which statistic as ability. */
 import type { Statistic } from "../../../../shared/plan-model.ts";
+import type { Interval } from "../../../../shared/statistics/interval.ts";
 import type { ReadingUncertainty } from "../../../../shared/statistics/reading-uncertainty.ts";
 import { sampleOf } from "../../../../shared/statistics/summary.ts";
 import type { Order } from "../compute.ts";
@@ -9,12 +10,17 @@ import type { Method } from "./method.ts";
 import { percentileMethod, spanMethod } from "./order.ts";
 import { spreadMethod } from "./spread.ts";
 
-/** Undefined for a statistic that has no reading as ability, and without values. */
+/**
+ * Undefined for a statistic that has no reading as ability, and without values.
+ *
+ * @param write limits in words
+ */
 export function methodFor(
   statistic: Statistic,
   values: readonly number[],
   uncertainty: ReadingUncertainty | null,
   { sign }: Order,
+  write: (limits: Interval) => string,
 ): Method | undefined {
   const sample = sampleOf(values);
   if (sample === undefined) return undefined;
@@ -24,7 +30,7 @@ export function methodFor(
     case "median":
       return percentileMethod(values, 0.5);
     case "spread":
-      return spreadMethod(sample, uncertainty ?? EXACT);
+      return spreadMethod(values, uncertainty ?? EXACT, write);
     case "percentile":
       return percentileMethod(values, sign === 1 ? statistic.share : 1 - statistic.share);
     case "span":

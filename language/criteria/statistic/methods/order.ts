@@ -26,7 +26,7 @@ export function percentileMethod(values: readonly number[], share: number): Meth
     },
     shotsToDecide: ({ claim, confidence, slack }) =>
       percentileShotsToDecide(values, share, claim, confidence, slack),
-    cautions: [],
+    cautions: () => [],
   };
 }
 
@@ -58,7 +58,7 @@ export function spanMethod(values: readonly number[], share: number): Method {
       const times = firstThatDecides(1, most, (number) => isDecided(limitsOf(number), question));
       return times === undefined ? undefined : times * values.length;
     },
-    cautions: [],
+    cautions: () => [],
   };
 }
 
