@@ -38,9 +38,17 @@ export const DataFinding = z.object({
     "cell-unreadable",
     "club-unknown",
     "block-unknown",
+    "category-unknown",
     "value-implausible",
+    /** Readings that do not fit each other, as a face-to-path that is not face minus path. */
+    "value-inconsistent",
     "row-ragged",
     "row-skipped",
+    "row-unreadable",
+    /** A table of several sessions: nothing in it is this session's, or what is cannot be told. */
+    "rows-missing",
+    "date-missing",
+    "date-ambiguous",
     "shots-unassigned",
   ]),
   severity: z.enum(["error", "warning"]),
@@ -52,6 +60,8 @@ export const DataFinding = z.object({
   text: z.nullable(z.string()),
   /** What was found, what was expected, what to do: one sentence or two. */
   message: z.string(),
+  /** How many findings like those listed this one stands for, where there were too many to list. */
+  count: z.optional(z.number()),
 });
 export type DataFinding = z.infer<typeof DataFinding>;
 
@@ -60,10 +70,24 @@ export const Assignment = z.object({
   method: z.enum(["column", "starts", "order"]),
   /** Which reading was taken and why, in a sentence. */
   explanation: z.string(),
+  /**
+   * Where each block was taken to start, to be written into the session and corrected there: present where the numbers of
+   * shots do not add up. `row` is a line of the table, from 1; `file` is its path as the session writes it, or null where
+   * the session has one table.
+   */
+  suggestedStarts: z.optional(
+    z.array(z.object({ block: z.string(), row: z.number(), file: z.nullable(z.string()) })),
+  ),
 });
 export type Assignment = z.infer<typeof Assignment>;
 
-export const DataFile = z.object({ file: z.string(), sha256: z.string(), shots: z.number() });
+export const DataFile = z.object({
+  file: z.string(),
+  sha256: z.string(),
+  shots: z.number(),
+  /** How many rows belong to other players, days or sessions; left out where the table is not split. */
+  others: z.optional(z.number()),
+});
 export type DataFile = z.infer<typeof DataFile>;
 
 export const SessionData = z.object({

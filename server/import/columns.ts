@@ -1,9 +1,9 @@
 /** Where the columns that a source speaks of stand in a table. */
 
-import { nearest } from "../../../shared/nearest.ts";
-import type { Column, ScoringInput, Source } from "../../../shared/plan-model.ts";
-import { list, quote, type Report } from "../finding.ts";
-import type { Header } from "../table/header.ts";
+import { nearest } from "../../shared/nearest.ts";
+import type { Column, ScoringInput, Source } from "../../shared/plan-model.ts";
+import { list, quote, type Report } from "./finding.ts";
+import type { Header } from "./table/header.ts";
 
 type Content<Kind> = Extract<Column["content"], { kind: Kind }>;
 
@@ -16,8 +16,13 @@ export interface Bound<Kind extends Column["content"]["kind"]> {
 
 export interface Columns {
   readonly metrics: readonly Bound<"metric">[];
+  readonly categories: readonly Bound<"category">[];
   readonly clubs: readonly Bound<"club">[];
   readonly blocks: readonly Bound<"block">[];
+  readonly players: readonly Bound<"player">[];
+  readonly dates: readonly Bound<"date">[];
+  readonly sessions: readonly Bound<"session">[];
+  readonly times: readonly Bound<"time">[];
   readonly exclusions: readonly Bound<"exclusion">[];
   /** The column that gives the order of the shots. */
   readonly order: { readonly index: number; readonly header: string } | null;
@@ -55,8 +60,13 @@ export function bindColumns(
   if ([...places.values()].includes(undefined) || order === undefined) return undefined;
   return {
     metrics: bound.filter(isBound("metric")),
+    categories: bound.filter(isBound("category")),
     clubs: bound.filter(isBound("club")),
     blocks: bound.filter(isBound("block")),
+    players: bound.filter(isBound("player")),
+    dates: bound.filter(isBound("date")),
+    sessions: bound.filter(isBound("session")),
+    times: bound.filter(isBound("time")),
     exclusions: bound.filter(isBound("exclusion")),
     order,
   };

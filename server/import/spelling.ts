@@ -8,6 +8,11 @@ export function fold(text: string): string {
     .replace(/[^\p{L}\p{N}]+/gu, "");
 }
 
+/** The same, whatever zeros stand in front of numbers: `Gate 01` is `Gate 1`. */
+export function foldNumbered(text: string): string {
+  return fold(text.replace(/(?<!\d)0+(?=\d)/g, ""));
+}
+
 /** What a text stands for; undefined where it stands for nothing, or for more than one thing. */
 export type Lookup = (text: string) => string | undefined;
 
@@ -26,11 +31,17 @@ export function lookup(spellings: Iterable<readonly [text: string, name: string]
   return (text) => exact.get(text.trim()) ?? reduced.get(key(text));
 }
 
+/** How many texts a lookup remembers: of a column in which every cell is another, none need be. */
+const MOST_REMEMBERED = 10_000;
+
 /** Remembers what a lookup found: tables repeat a few names on thousands of rows. */
 export function remembered(find: Lookup): Lookup {
   const known = new Map<string, string | undefined>();
   return (text) => {
-    if (!known.has(text)) known.set(text, find(text));
-    return known.get(text);
+    const found = known.get(text);
+    if (found !== undefined || known.has(text)) return found;
+    const name = find(text);
+    if (known.size < MOST_REMEMBERED) known.set(text, name);
+    return name;
   };
 }

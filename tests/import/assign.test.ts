@@ -10,6 +10,8 @@ interface Described {
   readonly aside?: boolean;
   readonly file?: string;
   readonly line?: number;
+  /** Seconds after midnight. */
+  readonly time?: number;
 }
 
 /** So many shots alike. */
@@ -24,9 +26,14 @@ interface Situation {
 /** Assigns shots that stand on the lines from 2 on. Blocks come back as runs: `Gate 3, Test 2`. */
 function assigned(described: readonly Described[], { blocks, plan = {}, starts = [] }: Situation) {
   const hits = described.map(
-    ({ club, named, aside, file = "shots.csv", line }, place): Hit => ({
+    ({ club, named, aside, file = "shots.csv", line, time }, place): Hit => ({
       row: { file, line: line ?? place + 2 },
       values: {},
+      roundings: {},
+      categories: {},
+      time: time ?? null,
+      order: "",
+      membership: "any",
       club: club ?? null,
       namedBlock: named,
       excluded: aside ? 'marked "N" in column "Use"' : null,
@@ -36,7 +43,7 @@ function assigned(described: readonly Described[], { blocks, plan = {}, starts =
     starts: starts.map(([block, row]) => ({ block, row, time: null, file: null, location: NOWHERE })),
   };
   const input = scoringInput({ blocks, plan, session });
-  const { blocks: given, assignment } = assign(hits, input.plan, input.session);
+  const { blocks: given, assignment } = assign(hits, input, [...new Set(hits.map(({ row }) => row.file))]);
   return { runs: runs(given), ...assignment };
 }
 

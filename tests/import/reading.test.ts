@@ -4,7 +4,15 @@ import { DIRECTIONS, METRICS, UNITS } from "../support/scoring-input.ts";
 
 const directionsOf = (name: string) => METRICS.find((metric) => metric.name === name)?.directions ?? [];
 
-const inMetres: Notation = { decimal: "point", unit: UNITS.m, positive: null, directions: [], hand: "right" };
+const inMetres: Notation = {
+  decimal: "point",
+  thousands: null,
+  unit: UNITS.m,
+  positive: null,
+  directions: [],
+  sides: [],
+  hand: "right",
+};
 const offline: Notation = { ...inMetres, positive: DIRECTIONS.left, directions: directionsOf("offline") };
 /** Club path, in a unit worth one so that values show as they were written. */
 const path: Notation = {

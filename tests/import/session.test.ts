@@ -21,16 +21,20 @@ test("a table becomes shots in SI units, with their rows", () => {
     {
       row: { file: "shots.csv", line: 2 },
       values: { "club-path": -1.5 * DEGREE, carry: 1150.5 },
+      categories: {},
       derived: [],
       club: "7-iron",
+      time: null,
       block: "Gate",
       excluded: null,
     },
     {
       row: { file: "shots.csv", line: 3 },
       values: { "club-path": 2 * DEGREE },
+      categories: {},
       derived: [],
       club: "driver",
+      time: null,
       block: "Gate",
       excluded: 'marked "N" in column "Use"',
     },
@@ -119,10 +123,26 @@ describe("cells that cannot be read", () => {
     expect(data.findings[0]?.message).toContain("write `decimal comma` in source");
   });
 
-  test("are all listed", () => {
-    const data = importTable(`Carry\n${"x\n".repeat(2000)}`, { columns: [carry] });
+  test("are all listed up to two hundred of a kind in a column; the others are counted", () => {
+    const rows = Array.from({ length: 2000 }, (_, row) => `x;${row === 7 ? "y" : "3"}\n`).join("");
+    const side = column("Side", metricColumn("offline", "m", "right"));
+    const data = importTable(`Carry;Side\n${rows}`, { columns: [carry, side] });
     expect(data.shots).toHaveLength(2000);
-    expect(data.findings).toHaveLength(2000);
+    expect(outline(data.findings).slice(0, 7)).toEqual(
+      [2, 3, 4, 5, 6, 7, 8].map((line) => `warning cell-unreadable line ${line} Carry`),
+    );
+    expect(data.findings.filter(({ column }) => column === "Side")).toHaveLength(1);
+    expect(data.findings).toHaveLength(202);
+    expect(data.findings.at(-1)).toEqual({
+      code: "cell-unreadable",
+      severity: "warning",
+      file: "shots.csv",
+      line: null,
+      column: "Carry",
+      text: null,
+      message: '1800 more findings like the 200 listed (cell-unreadable) in column "Carry" are not listed.',
+      count: 1800,
+    });
   });
 });
 

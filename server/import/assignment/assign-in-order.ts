@@ -1,9 +1,12 @@
 /** Shots to blocks where nothing says where a block starts. */
 import type { Block, Plan } from "../../../shared/plan-model.ts";
 import { plural } from "../../../shared/plural.ts";
+import type { Assignment } from "../../../shared/session-data.ts";
 import type { Hit } from "../cells/hits.ts";
 import { quote } from "../finding.ts";
 import type { Assigned } from "./assign.ts";
+import { clearPauses, type Pause } from "./pauses.ts";
+import type { Tables } from "./tables.ts";
 
 /** A block while it takes its shots. */
 interface Taker {
@@ -26,15 +29,65 @@ interface Taker {
  * keeps those that follow with its own club. Shots that the data sets aside belong to the block they fall into, but use
  * up none of its number. Where there are more shots than asked for and exactly one block asks for at least so many, the
  * surplus is that block's; otherwise shots beyond the last block's number stay with the last block. A block that asks
- * for no number of shots gets none, unless it is the last. Linear in shots.
+ * for no number of shots gets none, unless it is the last.
+ *
+ * Where the numbers do not add up, and the shots come in as many groups with clear pauses between them as the plan has
+ * blocks, and no club speaks against it, each group is a block.
  */
-export function assignInOrder(hits: readonly Hit[], plan: Plan): Assigned {
+export function assignInOrder(hits: readonly Hit[], plan: Plan, tables: Tables): Assigned {
   const takers = plan.blocks
     .map((block) => taker(block, plan))
     .filter(({ asked }, place) => asked > 0 || place === plan.blocks.length - 1);
+  const byPauses = counted(hits) === total(takers) ? undefined : groupsOf(hits, takers);
+  const blocks = byPauses?.blocks ?? inTurn(hits, takers);
+  const uneven = takers.some((block) => block.taken !== block.asked);
+  const explanation = explain(hits, takers, plan, byPauses?.pauses);
+  const assignment = { method: "order" as const, explanation };
+  return {
+    blocks,
+    assignment: uneven ? { ...assignment, suggestedStarts: startsOf(hits, blocks, tables) } : assignment,
+  };
+}
+
+/** Where each block begins, to be written into the session. */
+function startsOf(
+  hits: readonly Hit[],
+  blocks: readonly (string | null)[],
+  tables: Tables,
+): NonNullable<Assignment["suggestedStarts"]> {
+  return hits.flatMap(({ row }, place) => {
+    const block = blocks[place] ?? null;
+    const begins = block !== null && block !== (blocks[place - 1] ?? null);
+    return begins ? [{ block, row: row.line, file: tables.writtenPath(row.file) }] : [];
+  });
+}
+
+function groupsOf(
+  hits: readonly Hit[],
+  takers: readonly Taker[],
+): { readonly blocks: string[]; readonly pauses: readonly Pause[] } | undefined {
+  const pauses = clearPauses(hits, takers.length);
+  if (pauses === undefined) return undefined;
+  let place = 0;
+  const groups = hits.map((_, position) => {
+    if (pauses[place]?.position === position) place++;
+    return takers[place];
+  });
+  const fits = groups.every((taker, position) => {
+    const club = hits[position]?.club ?? null;
+    return taker !== undefined && (club === null || taker.clubs.size === 0 || taker.clubs.has(club));
+  });
+  if (!fits) return undefined;
+  for (const [position, taker] of groups.entries()) {
+    if (taker !== undefined && hits[position]?.excluded === null) taker.taken++;
+  }
+  return { blocks: groups.map((taker) => taker?.name ?? ""), pauses };
+}
+
+function inTurn(hits: readonly Hit[], takers: readonly Taker[]): (string | null)[] {
   giveSurplus(hits, takers);
   let place = 0;
-  const blocks = hits.map((hit) => {
+  return hits.map((hit) => {
     const here = takers[place];
     const next = takers[place + 1];
     if (here !== undefined && next !== undefined && movesOn(hit, here, next)) {
@@ -45,7 +98,6 @@ export function assignInOrder(hits: readonly Hit[], plan: Plan): Assigned {
     if (taking !== undefined && hit.excluded === null) taking.taken++;
     return taking?.name ?? null;
   });
-  return { blocks, assignment: { method: "order", explanation: explain(hits, takers, plan) } };
 }
 
 function taker(block: Block, plan: Plan): Taker {
@@ -89,11 +141,18 @@ function isOnlyOf(club: string | null, one: Taker, other: Taker): boolean {
   return club !== null && one.clubs.has(club) && other.clubs.size > 0 && !other.clubs.has(club);
 }
 
-function explain(hits: readonly Hit[], takers: readonly Taker[], plan: Plan): string {
+function explain(
+  hits: readonly Hit[],
+  takers: readonly Taker[],
+  plan: Plan,
+  pauses: readonly Pause[] | undefined,
+): string {
   const held = counted(hits);
   const aside = hits.length - held;
   const sentences = [
-    "Neither the tables nor the session says where blocks start, so each block took its number of shots in the order of the plan.",
+    pauses === undefined
+      ? "Neither the tables nor the session says where blocks start, so each block took its number of shots in the order of the plan."
+      : `Neither the tables nor the session says where blocks start. The shots come in ${takers.length} groups with clear pauses between them (${pauses.map(({ length }) => duration(length)).join(", ")}), as many as there are blocks, so each group was taken for a block.`,
     `The plan asks for ${plural(total(takers), "shot")}, the tables hold ${held}${aside === 0 ? "" : `, and ${aside} more that they set aside`}.`,
   ];
   const uneven = takers.flatMap((block) => unevenness(block) ?? []);
@@ -109,6 +168,11 @@ function explain(hits: readonly Hit[], takers: readonly Taker[], plan: Plan): st
     sentences.push(`${quote(name)} asks for no number of shots and got none.`);
   }
   return sentences.join(" ");
+}
+
+/** Seconds for people: `45 s`, `4 min`. */
+function duration(seconds: number): string {
+  return seconds < 90 ? `${Math.round(seconds)} s` : `${Math.round(seconds / 60)} min`;
 }
 
 function unevenness({ name, asked, takes, taken, open, endedBy }: Taker): string | undefined {

@@ -1,6 +1,6 @@
 /** Which block of the plan a cell names. */
 import type { Plan } from "../../../shared/plan-model.ts";
-import { fold, type Lookup, lookup, remembered } from "../spelling.ts";
+import { foldNumbered, type Lookup, lookup, remembered } from "../spelling.ts";
 
 /**
  * Finds blocks by name, whatever the case, spaces, punctuation, and zeros in front of numbers (`Gate 01` is `Gate 1`);
@@ -10,17 +10,13 @@ export function blockLookup(plan: Plan): Lookup {
   const names = plan.blocks.map((block) => block.name);
   const byName = lookup(
     names.map((name) => [name, name] as const),
-    foldBlock,
+    foldNumbered,
   );
   const byPlace = lookup(
     names.flatMap((name, index) =>
       [`${index + 1}`, `block ${index + 1}`, `${index + 1} ${name}`].map((text) => [text, name] as const),
     ),
-    foldBlock,
+    foldNumbered,
   );
   return remembered((text) => byName(text) ?? byPlace(text.replace(/^(\s*\d+)\.0+\s*$/, "$1")));
-}
-
-function foldBlock(text: string): string {
-  return fold(text.replace(/(?<!\d)0+(?=\d)/g, ""));
 }

@@ -1,91 +1,207 @@
 /** From the rows of one table to shots that know everything but their block. */
 import type { ScoringInput, Source } from "../../../shared/plan-model.ts";
+import { plural } from "../../../shared/plural.ts";
 import type { Row } from "../../../shared/session-data.ts";
+import type { Columns } from "../columns.ts";
 import { quote, type Report } from "../finding.ts";
+import type { Membership } from "../own-rows.ts";
 import type { Lookup } from "../spelling.ts";
-import type { TableRow } from "../table/table.ts";
+import type { TableForm, TableRow } from "../table/table.ts";
+import { type BlankTest, blankTest } from "./blank.ts";
 import { blockLookup } from "./blocks.ts";
+import { categoryLookup } from "./categories.ts";
 import { clubLookup } from "./clubs.ts";
-import type { Columns } from "./columns.ts";
 import { metricReader } from "./metric-reader.ts";
-import { isBlank } from "./number.ts";
-import { UnknownNames, unknownBlock, unknownClub } from "./unknown-names.ts";
+import { clockOf } from "./moment.ts";
+import { UnknownNames, unknownBlock, unknownCategory, unknownClub } from "./unknown-names.ts";
 
 /** A shot as its row has it. */
 export interface Hit {
   readonly row: Row;
   /** SI units, target frame. */
   readonly values: Record<string, number>;
+  /** Half of the last digit that was written, for the metrics in `values`. SI. */
+  readonly roundings: Record<string, number>;
+  readonly categories: Record<string, string>;
   readonly club: string | null;
+  /** Seconds after midnight. */
+  readonly time: number | null;
   /** The block the row names; null where it names none the plan has; undefined where it says nothing. */
   readonly namedBlock: string | null | undefined;
   readonly excluded: string | null;
+  /** What the order of the shots goes by; empty where the rows stand in order. */
+  readonly order: string;
+  readonly membership: Membership;
+}
+
+/** What of a table its shots are read by. */
+export interface HitContext {
+  readonly columns: Columns;
+  readonly source: Source;
+  readonly input: ScoringInput;
+  /** How shots call the file. */
+  readonly file: string;
+  readonly form: TableForm;
+  /** How many columns the header has. */
+  readonly width: number;
 }
 
 /**
- * Reads the shots. A cell that cannot be read, a club or block that is not known, and a reading that is implausible
- * are reported as warnings; the first three are then unknown, the last is kept. Where several columns hold the same
- * metric, the first one in the source that has a reading counts. Linear in cells.
+ * Reads shots row by row. A cell that cannot be read, a name that is not known, and a reading that is implausible are
+ * reported as warnings; the first two are then unknown, the last is kept. Where several columns hold the same metric, the
+ * first one in the source that has a reading counts.
+ *
+ * A row that ends before any reading is no shot. A row with more cells than there are columns has no readings: somewhere in
+ * it a separator stands for something else, and nobody can tell which cells it has moved. Both are reported.
  */
-export function readHits(
-  rows: readonly TableRow[],
-  columns: Columns,
-  source: Source,
-  file: string,
-  input: ScoringInput,
-  report: Report,
-): Hit[] {
-  const readers = columns.metrics.map((column) => metricReader(column, source, input, report));
-  const clubs = columns.clubs.map((column) => {
-    const unknown = new UnknownNames(column.header, (found) => unknownClub(found, source, input));
-    return { column, find: clubLookup(column.content.spellings, input.clubs), unknown };
-  });
-  const blocks = columns.blocks.map((column) => {
-    const unknown = new UnknownNames(column.header, (found) => unknownBlock(found, input));
-    return { column, find: blockLookup(input.plan), unknown };
-  });
-  const hits = rows.map((row): Hit => {
+export class HitReader {
+  readonly #context: HitContext;
+  readonly #report: Report;
+  readonly #readMetrics: readonly ReturnType<typeof metricReader>[];
+  readonly #clubs: readonly NameColumn[];
+  readonly #blocks: readonly NameColumn[];
+  readonly #categories: readonly (NameColumn & { readonly metric: string })[];
+  readonly #isBlank: BlankTest;
+  readonly #firstReading: number;
+
+  constructor(context: HitContext, report: Report) {
+    const { columns, source, input } = context;
+    this.#context = context;
+    this.#report = report;
+    this.#isBlank = blankTest(source);
+    this.#readMetrics = columns.metrics.map((column) => metricReader(column, source, input, report));
+    this.#clubs = columns.clubs.map((column) => {
+      const unknown = new UnknownNames(column.header, (found) => unknownClub(found, source, input));
+      return { column, find: clubLookup(column.content.spellings, input.clubs), unknown };
+    });
+    this.#blocks = columns.blocks.map((column) => {
+      const unknown = new UnknownNames(column.header, (found) => unknownBlock(found, input));
+      return { column, find: blockLookup(input.plan), unknown };
+    });
+    this.#categories = columns.categories.map((column) => {
+      const { metric, spellings } = column.content;
+      const names = (input.metrics.get(metric)?.categories ?? []).map(({ name }) => name);
+      const unknown = new UnknownNames(column.header, (found) =>
+        unknownCategory(found, metric, names, source),
+      );
+      return { column, metric, find: categoryLookup(spellings, names), unknown };
+    });
+    this.#firstReading = Math.min(...columns.metrics.map((column) => column.index));
+  }
+
+  /** The shot on a row; undefined where the row is none. */
+  read(row: TableRow, membership: Membership): Hit | undefined {
+    const shape = this.#shapeOf(row);
+    if (shape === "no-shot") return undefined;
+    const { columns, file } = this.#context;
     const values: Record<string, number> = {};
-    for (const read of readers) read(row, values);
+    const roundings: Record<string, number> = {};
+    if (shape !== "shifted") for (const read of this.#readMetrics) read(row, values, roundings);
     return {
       row: { file, line: row.line },
       values,
-      club: named(row, clubs) ?? null,
-      namedBlock: named(row, blocks),
-      excluded: exclusion(row, columns),
+      roundings,
+      categories: this.#categoriesOf(row),
+      club: this.#named(row, this.#clubs) ?? null,
+      time: this.#timeOf(row),
+      namedBlock: this.#named(row, this.#blocks),
+      excluded: this.#exclusion(row),
+      order: columns.order === null ? "" : (row.cells[columns.order.index] ?? "").trim(),
+      membership,
     };
-  });
-  for (const { unknown } of clubs) unknown.reportAs("club-unknown", report);
-  for (const { unknown } of blocks) unknown.reportAs("block-unknown", report);
-  return hits;
+  }
+
+  /** Reports the names that are not known. */
+  reportUnknown(report: Report): void {
+    for (const { unknown } of this.#clubs) unknown.reportAs("club-unknown", report);
+    for (const { unknown } of this.#blocks) unknown.reportAs("block-unknown", report);
+    for (const { unknown } of this.#categories) unknown.reportAs("category-unknown", report);
+  }
+
+  #shapeOf({ line, cells }: TableRow): "whole" | "shifted" | "no-shot" {
+    const { width, form, columns } = this.#context;
+    if (cells.length === width || form === "json") return "whole";
+    const has = `Line ${line} has ${plural(cells.length, "cell")} where the header has ${width}`;
+    const report = (message: string, text?: string) =>
+      this.#report({
+        code: "row-ragged",
+        severity: "warning",
+        line,
+        message,
+        ...(text === undefined ? {} : { text }),
+      });
+    if (columns.metrics.length > 0 && cells.length <= this.#firstReading) {
+      const first = cells.find((cell) => cell.trim() !== "")?.trim() ?? "";
+      report(`${has}, and ends before any reading, so it was not taken for a shot.`, first);
+      return "no-shot";
+    }
+    if (cells.length < width) {
+      const missing = columns.metrics.filter((column) => column.index >= cells.length).length;
+      const are = missing === 1 ? "is" : "are";
+      if (missing > 0) report(`${has}; ${plural(missing, "reading")} at its end ${are} left unknown.`);
+      return "whole";
+    }
+    if (cells.slice(width).every((cell) => cell.trim() === "")) return "whole";
+    report(
+      `${has}. One of its texts or numbers must hold the separator, so its readings may stand in the wrong columns and are left unknown. Put that cell in quotation marks.`,
+    );
+    return "shifted";
+  }
+
+  #categoriesOf(row: TableRow): Record<string, string> {
+    const categories: Record<string, string> = {};
+    for (const column of this.#categories) {
+      const name = this.#named(row, [column]);
+      if (typeof name === "string") categories[column.metric] ??= name;
+    }
+    return categories;
+  }
+
+  /** What the first of the columns that says anything names; null where that is not known, undefined where none says anything. */
+  #named(row: TableRow, columns: readonly NameColumn[]): string | null | undefined {
+    for (const { column, find, unknown } of columns) {
+      const text = (row.cells[column.index] ?? "").trim();
+      if (this.#isBlank(text)) continue;
+      const name = find(text);
+      if (name === undefined) unknown.note(text, row.line);
+      return name ?? null;
+    }
+    return undefined;
+  }
+
+  #timeOf(row: TableRow): number | null {
+    for (const { index, header } of this.#context.columns.times) {
+      const text = (row.cells[index] ?? "").trim();
+      if (this.#isBlank(text)) continue;
+      const time = clockOf(text);
+      if (time !== undefined) return time;
+      this.#report({
+        code: "cell-unreadable",
+        severity: "warning",
+        line: row.line,
+        column: header,
+        text,
+        message: `${quote(text)} in column ${quote(header)} is no time of day such as 10:42 or 10:42:07; when the shot was hit is left unknown.`,
+      });
+    }
+    return null;
+  }
+
+  #exclusion(row: TableRow): string | null {
+    for (const { index, header, content } of this.#context.columns.exclusions) {
+      const text = (row.cells[index] ?? "").trim().toLowerCase();
+      const mark = content.texts.find((mark) => mark.trim().toLowerCase() === text);
+      if (mark !== undefined)
+        return text === ""
+          ? `blank in column ${quote(header)}`
+          : `marked ${quote(mark)} in column ${quote(header)}`;
+    }
+    return null;
+  }
 }
 
 interface NameColumn {
   readonly column: { readonly index: number };
   readonly find: Lookup;
   readonly unknown: UnknownNames;
-}
-
-/** What the first of the columns that says anything names; null where that is not known, undefined where none says anything. */
-function named(row: TableRow, columns: readonly NameColumn[]): string | null | undefined {
-  for (const { column, find, unknown } of columns) {
-    const text = (row.cells[column.index] ?? "").trim();
-    if (isBlank(text)) continue;
-    const name = find(text);
-    if (name === undefined) unknown.note(text, row.line);
-    return name ?? null;
-  }
-  return undefined;
-}
-
-function exclusion(row: TableRow, columns: Columns): string | null {
-  for (const { index, header, content } of columns.exclusions) {
-    const text = (row.cells[index] ?? "").trim().toLowerCase();
-    const mark = content.texts.find((mark) => mark.trim().toLowerCase() === text);
-    if (mark !== undefined)
-      return text === ""
-        ? `blank in column ${quote(header)}`
-        : `marked ${quote(mark)} in column ${quote(header)}`;
-  }
-  return null;
 }

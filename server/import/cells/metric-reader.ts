@@ -2,22 +2,28 @@
 import type { Hand, Metric, ScoringInput, Source, Unit } from "../../../shared/plan-model.ts";
 import { formatReading } from "../../../shared/quantity.ts";
 import type { DataFinding } from "../../../shared/session-data.ts";
+import { type Bound, stateHand } from "../columns.ts";
 import { quote, type Report } from "../finding.ts";
 import type { TableRow } from "../table/table.ts";
-import { type Bound, stateHand } from "./columns.ts";
-import { type DecimalMark, parseNumber } from "./number.ts";
+import { blankTest } from "./blank.ts";
+import { type DecimalMark, decimalsOf, parseNumber } from "./number.ts";
 import { type Notation, readCell } from "./reading.ts";
+
+/** What a last digit is worth behind so many decimals. */
+const TENTHS = [1, 1e-1, 1e-2, 1e-3, 1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9];
 
 /**
  * A function that reads one column's cell in a row and adds the reading to `values`, unless the metric has one there
- * already. What cannot be read, or is not plausible, is reported; the latter is added all the same.
+ * already, and half of its last digit to `roundings`, both in SI. What cannot be read, or is not plausible, is reported; the latter is added all the same.
  */
 export function metricReader(column: Bound<"metric">, source: Source, input: ScoringInput, report: Report) {
-  const { metric: name, unit, positive } = column.content;
+  const { metric: name, unit, positive, sides } = column.content;
   const metric = input.metrics.get(name);
   const { hand } = input.player;
   const directions = metric?.directions ?? [];
-  const notation: Notation = { decimal: source.decimal, unit, positive, directions, hand };
+  const { decimal, thousands } = source;
+  const notation: Notation = { decimal, thousands, unit, positive, directions, sides, hand };
+  const isBlank = blankTest(source);
   const plausible = metric && plausibleRange(metric, hand, unit);
   const complain: Complain = (code, line, text, message) =>
     report({
@@ -28,8 +34,13 @@ export function metricReader(column: Bound<"metric">, source: Source, input: Sco
       text,
       message: `${quote(text)} in column ${quote(column.header)} ${message}`,
     });
-  return ({ cells, line }: TableRow, values: Record<string, number>): void => {
+  return (
+    { cells, line }: TableRow,
+    values: Record<string, number>,
+    roundings: Record<string, number>,
+  ): void => {
     const text = (cells[column.index] ?? "").trim();
+    if (isBlank(text)) return;
     const reading = readCell(text, notation);
     if (reading === "blank") return;
     if (reading === "hand-missing") {
@@ -43,7 +54,9 @@ export function metricReader(column: Bound<"metric">, source: Source, input: Sco
         const message = `is no plausible ${name}, which lies ${plausible.text}. The reading is kept: check the unit and the sign of the column in source ${quote(source.name)}.`;
         complain("value-implausible", line, text, message);
       }
-      if (!Object.hasOwn(values, name)) values[name] = reading;
+      if (Object.hasOwn(values, name)) return;
+      values[name] = reading;
+      roundings[name] = (unit.factor / 2) * (TENTHS[decimalsOf(text, decimal)] ?? 0);
     }
   };
 }
@@ -74,6 +87,8 @@ function expected({ unit, directions }: Notation): string {
 
 /** A hint where the text would be a number if decimals stood after the other mark. */
 function otherMark(text: string, source: Source): string {
+  if (source.thousands !== null && parseNumber(text, source.decimal) !== undefined)
+    return ` Its thousands are not marked by the ${source.thousands} that source ${quote(source.name)} states.`;
   const other: DecimalMark = source.decimal === "comma" ? "point" : "comma";
   return parseNumber(text, other) === undefined
     ? ""

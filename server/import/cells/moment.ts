@@ -16,6 +16,16 @@ export function timeOfDay(text: string): number | undefined {
 }
 
 /**
+ * Seconds after midnight, as the clock on the wall showed them, of a time of day or of a date with a time, zone or none;
+ * undefined where the text is neither.
+ */
+export function clockOf(text: string): number | undefined {
+  const found = (TIME_OF_DAY.exec(text.trim()) ?? MOMENT.exec(text.trim()))?.groups;
+  const time = found === undefined ? undefined : clock(found);
+  return time === undefined ? undefined : time / 1000;
+}
+
+/**
  * Milliseconds since 1970 of a date with a time: `2026-10-12T10:42:07Z`, `12.10.2026 10:42`, `10/12/2026 1:05 PM`.
  * A time without a zone counts as universal time, since only the order is asked for. Between slashes the month comes
  * first, unless that number cannot be a month. Undefined where the text is no such date.

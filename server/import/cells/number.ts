@@ -4,8 +4,9 @@
  * A number is, in this order and with nothing else around it but white space:
  * - a sign or none: `+`, `-`, the minus sign U+2212 or an en dash, with or without a space after it
  * - digits, plain (`1234`) or in groups of three after a first group of one to three that does not begin with zero
- *   (`1 234`, `12'345`). All groups of a number are parted by the same mark: a space (also no-break, narrow no-break,
- *   thin or figure space), an apostrophe (straight or curled), or the one of comma and point that is not the decimal mark
+ *   (`1 234`, `12'345`). All groups of a number are parted by the same mark: the one that is stated; where none is, a space
+ *   (also no-break, narrow no-break, thin or figure space), an apostrophe (straight or curled), or the one of comma and
+ *   point that is not the decimal mark
  * - decimals or none: the decimal mark and digits. Either the digits before or those after the mark may be missing,
  *   not both (`.5`, `5.`)
  * - an exponent or none: `e` or `E`, a sign or none, digits
@@ -15,34 +16,56 @@
  * and numbers too large to represent are no numbers either.
  */
 export type DecimalMark = "comma" | "point";
+export type ThousandsMark = "comma" | "point" | "space" | "apostrophe";
 
 const SIGN = String.raw`(?<sign>[+\-−–])?\s?`;
-const SPACES_AND_APOSTROPHES = String.raw`\x20\xa0\u2007\u2009\u202f'’`;
+const MARKS: Record<ThousandsMark, string> = {
+  comma: ",",
+  point: ".",
+  space: String.raw`\x20\xa0\u2007\u2009\u202f`,
+  apostrophe: "'’",
+};
 
-function pattern(decimalMark: string, otherMark: string): RegExp {
-  const grouped = String.raw`[1-9]\d{0,2}(?:(?<mark>[${SPACES_AND_APOSTROPHES}${otherMark}])\d{3}(?:\k<mark>\d{3})*)`;
+function pattern(decimal: DecimalMark, thousands: ThousandsMark | null): RegExp {
+  const other = decimal === "comma" ? "point" : "comma";
+  const any = MARKS.space + MARKS.apostrophe + MARKS[other];
+  const between = thousands === null || thousands === decimal ? any : MARKS[thousands];
+  const mark = decimal === "comma" ? "," : String.raw`\.`;
+  const grouped = String.raw`[1-9]\d{0,2}(?:(?<mark>[${between}])\d{3}(?:\k<mark>\d{3})*)`;
   const whole = String.raw`(?<whole>${grouped}|\d+)`;
-  const decimals = String.raw`(?:${decimalMark}(?<decimals>\d*))`;
-  const onlyDecimals = String.raw`${decimalMark}(?<only>\d+)`;
+  const decimals = String.raw`(?:${mark}(?<decimals>\d*))`;
+  const onlyDecimals = String.raw`${mark}(?<only>\d+)`;
   return new RegExp(
     String.raw`^${SIGN}(?:${whole}${decimals}?|${onlyDecimals})(?<exponent>e[+-]?\d+)?$`,
     "iu",
   );
 }
 
-const PATTERNS: Record<DecimalMark, RegExp> = {
-  comma: pattern(",", "."),
-  point: pattern(String.raw`\.`, ","),
-};
+const patterns = new Map<string, RegExp>();
 
-/** What JavaScript reads as it stands, under a decimal point: most cells. */
-const PLAIN = /^-?\d+(?:\.\d+)?$/;
+function patternFor(decimal: DecimalMark, thousands: ThousandsMark | null): RegExp {
+  const key = `${decimal} ${thousands}`;
+  let found = patterns.get(key);
+  if (found === undefined) {
+    found = pattern(decimal, thousands);
+    patterns.set(key, found);
+  }
+  return found;
+}
+
+/** What most cells are: digits with one decimal mark or none. */
+const PLAIN: Record<DecimalMark, RegExp> = { point: /^-?\d+(?:\.\d+)?$/, comma: /^-?\d+(?:,\d+)?$/ };
 
 /** The number that `text` is (see above), or undefined where it is none. Never negative zero. */
-export function parseNumber(text: string, decimal: DecimalMark): number | undefined {
+export function parseNumber(
+  text: string,
+  decimal: DecimalMark,
+  thousands: ThousandsMark | null = null,
+): number | undefined {
   const trimmed = text.trim();
-  const value =
-    decimal === "point" && PLAIN.test(trimmed) ? Number(trimmed) : parsePattern(trimmed, PATTERNS[decimal]);
+  const value = PLAIN[decimal].test(trimmed)
+    ? Number(decimal === "comma" ? trimmed.replace(",", ".") : trimmed)
+    : parsePattern(trimmed, patternFor(decimal, thousands));
   if (value === undefined || !Number.isFinite(value)) return undefined;
   return value === 0 ? 0 : value;
 }
@@ -54,6 +77,15 @@ function parsePattern(text: string, pattern: RegExp): number | undefined {
   const decimals = found.decimals ?? found.only ?? "";
   const size = Number(`${whole || "0"}.${decimals || "0"}${found.exponent ?? ""}`);
   return found.sign === undefined || found.sign === "+" ? size : -size;
+}
+
+/** How many digits stand behind the decimal mark of a number that was read; one with an exponent is taken to have none. */
+export function decimalsOf(text: string, decimal: DecimalMark): number {
+  const mark = text.lastIndexOf(decimal === "comma" ? "," : ".");
+  if (mark < 0) return 0;
+  let end = mark + 1;
+  while (end < text.length && text.charCodeAt(end) >= 0x30 && text.charCodeAt(end) <= 0x39) end++;
+  return end < text.length && /[eE]/.test(text[end] ?? "") ? 0 : end - mark - 1;
 }
 
 /** Empty, white space, or only dashes: a cell in which nothing was measured. */

@@ -1,8 +1,9 @@
 /** In which order the shots of a table were hit. */
+import type { Source } from "../../../shared/plan-model.ts";
 import { quote, type Report } from "../finding.ts";
-import type { TableRow } from "../table/table.ts";
+import type { Hit } from "./hits.ts";
 import { moment, timeOfDay } from "./moment.ts";
-import { type DecimalMark, isBlank, parseNumber } from "./number.ts";
+import { isBlank, parseNumber } from "./number.ts";
 
 type Key = number | string;
 
@@ -13,45 +14,44 @@ interface Kind {
 }
 
 /**
- * The rows in the order that a column gives: by number where most of its cells are numbers; else by time of day, or by
+ * The shots in the order that a column gives: by number where most of its cells are numbers; else by time of day, or by
  * date and time, where most are that; else as text, in which runs of digits count as numbers. Rows that are equal keep
  * their order. A row without a cell to order it by stays behind the row above it; where there is one that is not like
  * the others, that is reported. Costs n log n comparisons.
  */
 export function inOrder(
-  rows: readonly TableRow[],
-  column: { readonly index: number; readonly header: string },
-  decimal: DecimalMark,
+  hits: readonly Hit[],
+  column: string,
+  { decimal, thousands }: Source,
   report: Report,
-): TableRow[] {
-  const texts = rows.map((row) => (row.cells[column.index] ?? "").trim());
+): Hit[] {
   const kind = kindOf(
-    texts.filter((text) => !isBlank(text)),
-    decimal,
+    hits.map(({ order }) => order).filter((text) => !isBlank(text)),
+    (text) => parseNumber(text, decimal, thousands),
   );
   let last: Key | undefined;
-  const keyed = rows.map((row, place) => {
-    const text = texts[place] ?? "";
+  const keyed = hits.map((hit) => {
+    const text = hit.order;
     const key = isBlank(text) ? undefined : kind.key(text);
     if (key === undefined && !isBlank(text)) {
       report({
         code: "cell-unreadable",
         severity: "warning",
-        line: row.line,
-        column: column.header,
+        line: hit.row.line,
+        column,
         text,
-        message: `${quote(text)} in column ${quote(column.header)} is no ${kind.noun} as in the other rows, so this shot was put behind the one above it.`,
+        message: `${quote(text)} in column ${quote(column)} is no ${kind.noun} as in the other rows, so this shot was put behind the one above it.`,
       });
     }
     last = key ?? last;
-    return { row, key: last };
+    return { hit, key: last };
   });
-  return keyed.sort((one, other) => compare(one.key, other.key)).map(({ row }) => row);
+  return keyed.sort((one, other) => compare(one.key, other.key)).map(({ hit }) => hit);
 }
 
-function kindOf(texts: readonly string[], decimal: DecimalMark): Kind {
+function kindOf(texts: readonly string[], number: (text: string) => number | undefined): Kind {
   const kinds: Kind[] = [
-    { noun: "number", key: (text) => parseNumber(text, decimal) },
+    { noun: "number", key: number },
     { noun: "time of day", key: timeOfDay },
     { noun: "date with a time", key: moment },
   ];

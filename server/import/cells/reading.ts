@@ -1,16 +1,20 @@
 /** From the text of a cell to a reading in SI units and the target frame. */
 import { signOf } from "../../../shared/interval.ts";
 import type { Direction, Hand, Unit } from "../../../shared/plan-model.ts";
-import { type DecimalMark, isBlank, parseNumber } from "./number.ts";
+import { type DecimalMark, isBlank, parseNumber, type ThousandsMark } from "./number.ts";
+import { foldUnit, symbolOf } from "./unit-words.ts";
 
 /** How the cells of one column are written. */
 export interface Notation {
   readonly decimal: DecimalMark;
+  readonly thousands: ThousandsMark | null;
   readonly unit: Unit;
   /** What a reading without a direction word means; null where it is taken as it is written. */
   readonly positive: Direction | null;
   /** The direction words of the metric. */
   readonly directions: readonly Direction[];
+  /** What the source says that a text beside the number means. It goes before the direction words. */
+  readonly sides: readonly { readonly text: string; readonly direction: Direction }[];
   readonly hand: Hand | null;
 }
 
@@ -20,16 +24,16 @@ export type Reading = number | "blank" | "unreadable" | "hand-missing";
 /**
  * Reads a cell: a number as `parseNumber` takes it, alone or followed by the column's own unit; and, where the metric
  * has sides, a direction word before the number or after it (`3.2 left`, `2.1° R`, `L 4`), written out or cut short as
- * long as it stays clear which side is meant. A number with a direction word must not have a sign too. A unit other
- * than the column's makes the cell unreadable: nothing is converted on a guess.
+ * long as it stays clear which side is meant, or a text that the source gives for a side. A number with a direction word
+ * must not have a sign too. A unit other than the column's makes the cell unreadable: nothing is converted on a guess.
  */
 export function readCell(cell: string, notation: Notation): Reading {
-  const bare = parseNumber(cell, notation.decimal);
+  const bare = parseNumber(cell, notation.decimal, notation.thousands);
   if (bare !== undefined) return toFrame(bare, notation.positive, notation);
   if (isBlank(cell)) return "blank";
   const parts = partsOf(cell.trim());
   if (parts === undefined) return "unreadable";
-  const number = parseNumber(parts.number, notation.decimal);
+  const number = parseNumber(parts.number, notation.decimal, notation.thousands);
   if (number === undefined) return "unreadable";
   const words = [parts.before, withoutUnit(parts.after, notation.unit)].filter((word) => word !== "");
   const [word] = words;
@@ -40,13 +44,16 @@ export function readCell(cell: string, notation: Notation): Reading {
 
 function toFrame(number: number, direction: Direction | null, { unit, hand }: Notation): Reading {
   if (direction?.handed === true && hand === null) return "hand-missing";
-  const value = number * unit.factor * signOf(direction, hand ?? "right");
+  const value = number * unit.factor * signOf(direction, hand ?? "right") + (unit.offset ?? 0);
   return value === 0 ? 0 : value;
 }
 
 /** The reading on the side that `word` names, where all words that begin so name the same side. */
 function inDirection(number: number, word: string, notation: Notation): Reading {
-  const start = word.toLowerCase().replace(/\s+/g, "-");
+  const spelled = word.toLowerCase();
+  const stated = notation.sides.find(({ text }) => text.trim().toLowerCase() === spelled);
+  if (stated !== undefined) return toFrame(number, stated.direction, notation);
+  const start = spelled.replace(/\s+/g, "-");
   const meant = notation.directions.filter((direction) => direction.word.startsWith(start));
   const exact = meant.filter((direction) => direction.word === start);
   const readings = new Set(
@@ -57,7 +64,7 @@ function inDirection(number: number, word: string, notation: Notation): Reading 
 }
 
 /** Splits `L 4.2°` into what stands before the number, the number with its sign, and what stands after it. */
-function partsOf(text: string): { before: string; number: string; after: string } | undefined {
+export function partsOf(text: string): { before: string; number: string; after: string } | undefined {
   const firstDigit = text.search(/\d/);
   if (firstDigit < 0) return undefined;
   let end = text.length;
@@ -79,18 +86,17 @@ const isNumeral = (character: string | undefined) =>
 
 /** What is left of `text` when the unit at its beginning, or all of it, is taken off. */
 function withoutUnit(text: string, unit: Unit): string {
+  if (text === "") return text;
   const [first = "", ...rest] = text.replace(/^([°º])(?=\S)(?!\/)/, "$1 ").split(/\s+/);
-  return namesUnit(first, unit) ? rest.join(" ") : text;
+  return namesUnit(first, unit) ? rest.join(" ") : namesUnit(text, unit) ? "" : text;
 }
 
-/** True where the text is the symbol of the unit, give or take case and a plural s. The unit one has no symbol. */
+/** True where the text is the unit, in its symbol or another usual spelling. The unit one has none. */
 export function namesUnit(text: string, unit: Unit): boolean {
-  const symbol = foldUnit(unit.symbol);
+  if (unit.symbol === "") return false;
   const written = foldUnit(text);
-  return symbol !== "" && (written === symbol || written === `${symbol}s`);
-}
-
-/** The same unit in its usual spellings: case, and the ways to write a degree. */
-function foldUnit(symbol: string): string {
-  return symbol.toLowerCase().replace(/^(?:º|deg(?:rees?|s)?\.?(?![a-z]))/, "°");
+  const symbol = foldUnit(unit.symbol);
+  const meant = symbolOf(written);
+  if (meant !== undefined) return meant === (symbolOf(symbol) ?? unit.symbol);
+  return written === symbol || written === `${symbol}s`;
 }

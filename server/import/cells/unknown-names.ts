@@ -13,6 +13,9 @@ export interface UnknownText {
   count: number;
 }
 
+/** How many different texts are told apart: a column of remarks that is called a club has one on every row. */
+const MOST_TEXTS = 1000;
+
 /** Texts of one column that nothing is known by, each reported once. */
 export class UnknownNames {
   readonly #texts = new Map<string, UnknownText>();
@@ -26,11 +29,12 @@ export class UnknownNames {
 
   note(text: string, line: number): void {
     const known = this.#texts.get(text);
-    if (known === undefined) this.#texts.set(text, { text, column: this.#column, firstLine: line, count: 1 });
-    else known.count++;
+    if (known !== undefined) known.count++;
+    else if (this.#texts.size < MOST_TEXTS)
+      this.#texts.set(text, { text, column: this.#column, firstLine: line, count: 1 });
   }
 
-  reportAs(code: "club-unknown" | "block-unknown", report: Report): void {
+  reportAs(code: "club-unknown" | "block-unknown" | "category-unknown", report: Report): void {
     for (const found of this.#texts.values()) {
       const { text, column, firstLine } = found;
       report({ code, severity: "warning", line: firstLine, column, text, message: this.#message(found) });
@@ -52,6 +56,17 @@ export function unknownClub(found: UnknownText, source: Source, { clubs }: Scori
 export function unknownBlock(found: UnknownText, { plan }: ScoringInput): string {
   const names = plan.blocks.map((block) => block.name);
   return `${where(found)} is no block of plan ${quote(plan.name)}${didYouMean(nearest(found.text, names)[0])} It has ${list(names)}.`;
+}
+
+/** What to say about a text that is none of a metric's names. */
+export function unknownCategory(
+  found: UnknownText,
+  metric: string,
+  names: readonly string[],
+  source: Source,
+): string {
+  const meant = nearest(found.text, names)[0];
+  return `${where(found)} is no ${metric} that is known${didYouMean(meant)} It is one of ${names.join(", ")}. Say which in source ${quote(source.name)}: \`column ${quote(found.column)} is ${metric} where ${quote(found.text)} is ${meant ?? names[0] ?? "…"}\`.`;
 }
 
 function where({ text, column, count, firstLine }: UnknownText): string {

@@ -1,80 +1,75 @@
 /** Which rows of a table hold shots. */
-
-import { plural } from "../../../shared/plural.ts";
-import type { Columns } from "../cells/columns.ts";
 import { isBlank } from "../cells/number.ts";
 import { namesUnit } from "../cells/reading.ts";
+import type { Columns } from "../columns.ts";
 import { quote, type Report } from "../finding.ts";
-import { fold } from "../spelling.ts";
-import type { Table, TableRow } from "./table.ts";
+import { fold, type Lookup, remembered } from "../spelling.ts";
+import type { Header } from "./header.ts";
+import type { TableRow } from "./table.ts";
 
 /**
- * The rows that hold shots, in the order of the file. Left out are
+ * Passes on the rows that hold shots, in the order of the file. Left out are
  * - the header where it is repeated, and a row of units right under it: they hold no data
  * - rows of statistics over the shots (`Average`, `Std dev`), reported
- * - rows that end before any reading, such as a line of text under the table, reported
  *
- * A row with more cells than there are columns has its readings blanked, and is reported: somewhere in it a separator
- * stands for something else, and nobody can tell which cells it has moved. Linear in cells.
+ * Runs of rows that may be statistics are held until it is clear; all others are passed on at once. Linear in cells.
  */
-export function shotRows(table: Table, columns: Columns, report: Report): TableRow[] {
-  const shots: TableRow[] = [];
-  const summaries = summaryRows(table.rows);
-  const width = table.header.names.length;
-  const firstReading = Math.min(...columns.metrics.map((column) => column.index));
-  for (const [place, row] of table.rows.entries()) {
-    if (isRepeatedHeader(row, table) || (place === 0 && isUnits(row, columns))) continue;
-    if (summaries.has(row)) {
-      report({
-        code: "row-skipped",
-        severity: "warning",
-        line: row.line,
-        text: firstText(row),
-        message: `Line ${row.line} begins with ${quote(firstText(row))}, so it was taken for a statistic over the shots and not for a shot.`,
-      });
-    } else if (columns.metrics.length > 0 && row.cells.length <= firstReading) {
-      report({
-        code: "row-ragged",
-        severity: "warning",
-        line: row.line,
-        text: firstText(row),
-        message: `Line ${row.line} has ${plural(row.cells.length, "cell")} where the header has ${width}, and ends before any reading, so it was not taken for a shot.`,
-      });
-    } else if (row.cells.slice(width).some((cell) => cell.trim() !== "")) {
-      report({
-        code: "row-ragged",
-        severity: "warning",
-        line: row.line,
-        message: `Line ${row.line} has ${plural(row.cells.length, "cell")} where the header has ${width}. One of its texts or numbers must hold the separator, so its readings may stand in the wrong columns and are left unknown. Put that cell in quotation marks.`,
-      });
-      shots.push(withoutReadings(row, columns));
+export class ShotRows {
+  readonly #header: Header;
+  readonly #columns: Columns;
+  readonly #report: Report;
+  readonly #take: (row: TableRow) => void;
+  #isFirst = true;
+  #run: TableRow[] = [];
+  #isUnmistakable = false;
+
+  constructor(header: Header, columns: Columns, report: Report, take: (row: TableRow) => void) {
+    this.#header = header;
+    this.#columns = columns;
+    this.#report = report;
+    this.#take = take;
+  }
+
+  push(row: TableRow): void {
+    const isFirst = this.#isFirst;
+    this.#isFirst = false;
+    if (isRepeatedHeader(row, this.#header) || (isFirst && isUnits(row, this.#columns))) return;
+    const kind = statisticIn(firstText(row));
+    if (kind === undefined) {
+      this.end();
+      this.#take(row);
     } else {
-      shots.push(row);
-      reportMissingCells(row, columns, width, report);
+      this.#run.push(row);
+      this.#isUnmistakable ||= kind === "statistic";
     }
   }
-  return shots;
+
+  /** Nothing more will come. */
+  end(): void {
+    if (this.#run.length === 0) return;
+    const run = this.#run;
+    const isStatistic = this.#isUnmistakable;
+    this.#run = [];
+    this.#isUnmistakable = false;
+    for (const row of run) {
+      if (isStatistic) this.#reportStatistic(row);
+      else this.#take(row);
+    }
+  }
+
+  #reportStatistic(row: TableRow): void {
+    this.#report({
+      code: "row-skipped",
+      severity: "warning",
+      line: row.line,
+      text: firstText(row),
+      message: `Line ${row.line} begins with ${quote(firstText(row))}, so it was taken for a statistic over the shots and not for a shot.`,
+    });
+  }
 }
 
-function reportMissingCells(row: TableRow, columns: Columns, width: number, report: Report): void {
-  const missing = columns.metrics.filter((column) => column.index >= row.cells.length);
-  if (missing.length === 0) return;
-  report({
-    code: "row-ragged",
-    severity: "warning",
-    line: row.line,
-    message: `Line ${row.line} has ${plural(row.cells.length, "cell")} where the header has ${width}; ${plural(missing.length, "reading")} at its end ${missing.length === 1 ? "is" : "are"} left unknown.`,
-  });
-}
-
-function withoutReadings(row: TableRow, columns: Columns): TableRow {
-  const cells = [...row.cells];
-  for (const { index } of columns.metrics) cells[index] = "";
-  return { line: row.line, cells };
-}
-
-function isRepeatedHeader(row: TableRow, { header }: Table): boolean {
-  return row.cells.every((cell, index) => cell === header.names[index]);
+function isRepeatedHeader({ cells }: TableRow, { names }: Header): boolean {
+  return cells[0]?.trim() === names[0] && cells.every((cell, index) => cell.trim() === names[index]);
 }
 
 /** A unit in brackets or the unit of its column, but not a single digit, where the readings would be; no club, no block. */
@@ -101,28 +96,22 @@ const BESIDE_STATISTICS = new Set(
   "min minimum max maximum range sum total count variance deviation best worst".split(" "),
 );
 
-/** Runs of rows that begin with words for statistics, at least one of them unmistakable. */
-function summaryRows(rows: readonly TableRow[]): Set<TableRow> {
-  const summaries = new Set<TableRow>();
-  let run: TableRow[] = [];
-  let unmistakable = false;
-  const closeRun = () => {
-    if (unmistakable) for (const row of run) summaries.add(row);
-    run = [];
-    unmistakable = false;
-  };
-  for (const row of rows) {
-    const word = fold(firstText(row));
-    const certain = STATISTICS.has(word);
-    if (certain || BESIDE_STATISTICS.has(word)) {
-      run.push(row);
-      unmistakable ||= certain;
-    } else closeRun();
-  }
-  closeRun();
-  return summaries;
+const LONGEST_WORD = 24;
+const statisticNamed: Lookup = remembered((text) => {
+  const word = fold(text);
+  return STATISTICS.has(word) ? "statistic" : BESIDE_STATISTICS.has(word) ? "beside" : undefined;
+});
+
+/** What a row that begins with this text may be: a `statistic` for certain, or `beside` one; undefined where it is neither. */
+export function statisticIn(text: string): string | undefined {
+  const mayBe = text.length <= LONGEST_WORD && !(text.charCodeAt(0) <= 0x39); // most rows begin with a number or a time
+  return mayBe ? statisticNamed(text) : undefined;
 }
 
-function firstText(row: TableRow): string {
-  return row.cells.find((cell) => cell.trim() !== "")?.trim() ?? "";
+function firstText({ cells }: TableRow): string {
+  for (const cell of cells) {
+    const text = cell.trim();
+    if (text !== "") return text;
+  }
+  return "";
 }

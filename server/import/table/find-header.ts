@@ -1,0 +1,97 @@
+/** Which line of a delimited table holds the column names, and what stands between them. */
+import type { Source } from "../../../shared/plan-model.ts";
+import { list, quote } from "../finding.ts";
+import { DelimitedReader } from "./delimited.ts";
+import { Header } from "./header.ts";
+import { SEPARATORS } from "./separators.ts";
+
+/** How many lines are searched for the header when it does not stand where the source says. */
+const HEADER_SEARCH = 50;
+
+export interface HeaderReading {
+  readonly separator: string;
+  readonly header: Header;
+  /** How many of the wanted headers are in it. */
+  readonly found: number;
+}
+
+/** Every header the source speaks of, once. */
+export function wantedHeaders(source: Source): string[] {
+  const names = source.columns.map((column) => column.header);
+  return [...new Set(source.orderedBy === null ? names : [...names, source.orderedBy])];
+}
+
+/** The text from the given line on, from 1; undefined where there is no such line. */
+export function fromLine(lines: string, line: number): string | undefined {
+  let start = 0;
+  for (let passed = 1; passed < line; passed++) {
+    const end = lines.indexOf("\n", start);
+    if (end < 0) return undefined;
+    start = end + 1;
+  }
+  return lines.slice(start);
+}
+
+/** The header under the separator the source states, or the one under which most of its columns are found. */
+export function likeliestHeader(body: string, source: Source, wanted: readonly string[]): HeaderReading {
+  const candidates = source.separator === null ? Object.values(SEPARATORS) : [SEPARATORS[source.separator]];
+  const readings = candidates.map((separator): HeaderReading => {
+    const header = new Header(firstRecord(body, separator));
+    return { separator, header, found: wanted.filter((name) => header.find(name).length > 0).length };
+  });
+  return readings.reduce((best, next) => {
+    const more = next.found - best.found || next.header.names.length - best.header.names.length;
+    return more > 0 ? next : best;
+  });
+}
+
+/** The first record of a text; none where a quotation mark is never closed: another separator may fit. */
+function firstRecord(body: string, separator: string): string[] {
+  let first: readonly string[] | undefined;
+  const reader = new DelimitedReader(separator, 1, ({ cells }) => {
+    first ??= cells;
+  });
+  for (let start = 0; first === undefined && start < body.length; ) {
+    const feed = body.indexOf("\n", start);
+    const end = feed < 0 ? body.length : feed + 1;
+    reader.push(body.slice(start, end));
+    start = end;
+  }
+  reader.end();
+  return (first ?? []).map((name) => name.trim());
+}
+
+/** Why the line the source names holds no header, and where one is. `lines` is the beginning of the file. */
+export function whyNoHeader(
+  lines: string,
+  header: Header,
+  source: Source,
+  wanted: readonly string[],
+): string {
+  const body = fromLine(lines, source.headerRow) ?? "";
+  const expected = `Line ${source.headerRow} should hold the column names ${list(wanted)}`;
+  const end = body.indexOf("\n");
+  const line = end < 0 ? body : body.slice(0, end);
+  const there =
+    body === ""
+      ? "the file ends before it"
+      : line.trim() === ""
+        ? "it is blank"
+        : header.names.length > 1
+          ? `it holds ${list(header.names)}`
+          : `it reads ${quote(line)}`;
+  return `${expected}, but ${there}. ${whereElse(lines, source, wanted)}`;
+}
+
+/** Looks for the column names on other lines. */
+function whereElse(lines: string, source: Source, wanted: readonly string[]): string {
+  let best = { line: 0, found: 0 };
+  const candidates = lines.split("\n", HEADER_SEARCH);
+  for (const [index, text] of candidates.entries()) {
+    const { found } = likeliestHeader(text, source, wanted);
+    if (found > best.found) best = { line: index + 1, found };
+  }
+  return best.found > 0
+    ? `Line ${best.line} holds ${best.found === wanted.length ? "them" : `${best.found} of them`}: write \`header row ${best.line}\` in source ${quote(source.name)}.`
+    : `Check that this file is the one source ${quote(source.name)} is for.`;
+}

@@ -1,0 +1,214 @@
+/** From JSON text that arrives in pieces to the records of a table: nested keys are names such as `club.path`. */
+import { LONGEST_RECORD } from "./delimited.ts";
+
+/** One record. `line` is the line of the file on which it begins, from 1. Cells that are missing are blank. */
+export interface JsonRecord {
+  readonly line: number;
+  readonly cells: readonly string[];
+}
+
+export interface JsonSink {
+  record(record: JsonRecord): void;
+  /** A piece that is no JSON, or no object; reading goes on behind it. */
+  unreadable(line: number, text: string): void;
+}
+
+/** Why nothing more can be read: what begins in `line` never ends. */
+export interface BrokenJson {
+  readonly line: number;
+}
+
+/** Whether a text is JSON rather than a delimited table: a list of objects, or an object, begins it. */
+export function looksLikeJson(text: string): boolean {
+  return /^\s*(?:\[\s*[{\]]|\{\s*["}])/.test(text);
+}
+
+/** How much text is held at most: one object around all shots is. */
+const MOST_HELD = 16 * LONGEST_RECORD;
+
+const [LINE_FEED, QUOTE, BRACKET, BACKSLASH, BRACE] = [10, 34, 91, 92, 123];
+
+/** How deep keys are joined; what lies deeper, or is a list, is one text. */
+const DEEPEST = 6;
+
+/**
+ * Reads an array of objects, lines of one object each (JSON Lines), or one object in which the only list of objects holds
+ * the shots. A record is given out when its last brace has arrived; `names` grows as new keys are met, and cells stand in
+ * its order. Numbers are written with the decimal mark given. Linear; holds one piece and one record, but for one object
+ * around the shots, which is held as a whole.
+ */
+export class JsonReader {
+  readonly names: string[] = [];
+  broken: BrokenJson | undefined;
+  readonly #places = new Map<string, number>();
+  readonly #decimalMark: string;
+  readonly #sink: JsonSink;
+  readonly #isArray: boolean;
+  #text = "";
+  #line = 1;
+  /** How far `#text` was looked at, and the brackets that are open there. */
+  #at = 0;
+  #open: number[] = [];
+  #inString = false;
+  /** How many brackets are open around a record; where the one that is being read begins, or -1. */
+  #around = 1;
+  #start = -1;
+  #startLine = 1;
+  /** What was found out about a text that begins with an object: lines of objects, or one object; not yet, where undefined. */
+  #isLines: boolean | undefined;
+
+  /** `beginning` is the first text of the file, which is pushed all the same: it tells a list from lines. */
+  constructor(beginning: string, decimal: "comma" | "point", sink: JsonSink) {
+    this.#decimalMark = decimal === "comma" ? "," : ".";
+    this.#sink = sink;
+    this.#isArray = /^\s*\[/.test(beginning);
+  }
+
+  push(piece: string): void {
+    if (this.broken !== undefined) return;
+    this.#text += piece;
+    if (this.#isArray) this.#scan();
+    else this.#takeLines(false);
+    if (this.#text.length > MOST_HELD) this.broken = { line: this.#startLine };
+  }
+
+  end(): void {
+    if (this.broken !== undefined) return;
+    if (!this.#isArray) this.#takeLines(true);
+    if (this.#isLines === false) this.#takeWhole();
+    else if (this.#open.length > 1) this.broken = { line: this.#startLine };
+  }
+
+  #takeLines(isLast: boolean): void {
+    this.#isLines ??= areLines(this.#text, isLast);
+    if (this.#isLines !== true) return;
+    let start = 0;
+    while (start < this.#text.length) {
+      const feed = this.#text.indexOf("\n", start);
+      if (feed < 0 && !isLast) break;
+      const end = feed < 0 ? this.#text.length : feed;
+      const line = this.#text.slice(start, end).trim();
+      if (line !== "") this.#give(parsed(line), this.#line, line);
+      start = end + 1;
+      this.#line++;
+    }
+    this.#text = this.#text.slice(start);
+  }
+
+  /** The list in one object; else the object itself is the only record. */
+  #takeWhole(): void {
+    const value = parsed(this.#text);
+    const around = isObject(value) ? aroundShots(value) : undefined;
+    if (around !== undefined) {
+      this.#around = around;
+      this.#scan();
+    } else if (isObject(value)) this.#give(value, 1, "");
+    else this.broken = { line: 1 };
+  }
+
+  /** Finds the objects that stand in a list with so many brackets around them. */
+  #scan(): void {
+    const text = this.#text;
+    for (; this.#at < text.length; this.#at++) {
+      const code = text.charCodeAt(this.#at);
+      if (code === LINE_FEED) this.#line++;
+      if (this.#inString) {
+        if (code === BACKSLASH) {
+          if (this.#at + 1 === text.length) break; // what is escaped has not arrived
+          this.#at++;
+        } else if (code === QUOTE) this.#inString = false;
+      } else if (code === QUOTE) this.#inString = true;
+      else if (code === BRACE || code === BRACKET) this.#openAt(code);
+      else if (code === BRACE + 2 || code === BRACKET + 2) this.#closeAt(text);
+    }
+    const keep = this.#start >= 0 ? this.#start : this.#at;
+    this.#text = text.slice(keep);
+    this.#at -= keep;
+    if (this.#start >= 0) this.#start = 0;
+  }
+
+  #openAt(code: number): void {
+    if (code === BRACE && this.#open.length === this.#around && this.#open.at(-1) === BRACKET) {
+      this.#start = this.#at;
+      this.#startLine = this.#line;
+    }
+    this.#open.push(code);
+  }
+
+  #closeAt(text: string): void {
+    this.#open.pop();
+    if (this.#start < 0 || this.#open.length !== this.#around) return;
+    const record = text.slice(this.#start, this.#at + 1);
+    this.#start = -1;
+    this.#give(parsed(record), this.#startLine, record);
+  }
+
+  #give(value: unknown, line: number, text: string): void {
+    if (!isObject(value)) {
+      this.#sink.unreadable(line, text);
+      return;
+    }
+    const cells: string[] = [];
+    this.#fill(cells, value, "", 0);
+    for (let place = 0; place < cells.length; place++) cells[place] ??= "";
+    this.#sink.record({ line, cells });
+  }
+
+  #fill(cells: string[], value: object, prefix: string, depth: number): void {
+    for (const [key, member] of Object.entries(value)) {
+      const name = prefix + key;
+      if (isObject(member) && depth < DEEPEST) this.#fill(cells, member, `${name}.`, depth + 1);
+      else cells[this.#placeOf(name)] = this.#written(member);
+    }
+  }
+
+  #placeOf(name: string): number {
+    let place = this.#places.get(name);
+    if (place === undefined) {
+      place = this.names.length;
+      this.names.push(name);
+      this.#places.set(name, place);
+    }
+    return place;
+  }
+
+  #written(value: unknown): string {
+    if (typeof value === "string") return value;
+    if (typeof value === "number") return String(value).replace(".", this.#decimalMark);
+    return value === null ? "" : JSON.stringify(value);
+  }
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+function isObject(value: unknown): value is object {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}
+
+/** True where the first line is an object of its own; undefined while that cannot be told. */
+function areLines(text: string, isLast: boolean): boolean | undefined {
+  const beginning = text.trimStart();
+  const feed = beginning.indexOf("\n");
+  if (feed < 0 && !isLast) return undefined;
+  const first = parsed(feed < 0 ? beginning : beginning.slice(0, feed));
+  if (!isObject(first)) return false;
+  // One object around a list of shots may stand on one line: then no other follows.
+  if (aroundShots(first) === undefined) return true;
+  const isAlone = feed < 0 || beginning.slice(feed).trim() === "";
+  return isAlone ? (isLast ? false : undefined) : true;
+}
+
+/** How many brackets stand around the shots in the only list of objects; undefined where there is none, or several. */
+function aroundShots(value: object, depth = 1): number | undefined {
+  const found = Object.values(value).flatMap((member: unknown) => {
+    if (Array.isArray(member)) return member.some(isObject) ? [depth + 1] : [];
+    return isObject(member) && depth < 2 ? (aroundShots(member, depth + 1) ?? []) : [];
+  });
+  return found.length === 1 ? found[0] : undefined;
+}
