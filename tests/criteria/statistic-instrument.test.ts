@@ -55,9 +55,11 @@ describe("an average of the shots hit", () => {
     // Of the mean: √(0.4²/4 + 0.3²) = 0.36, times 1.645 is 0.59.
     expect(judge(1.4)).toMatchObject({
       verdict: "met",
+      required: "average club-path within ±2°, at 95 % probability",
+      observed: "average 1.4° in-to-out over 4 shots; probability that it is so: 95.2 %",
       interval: {
         confidence: 0.95,
-        method: "uncertainty of the readings; within the limits with a probability of 95 %",
+        method: "what the readings may be off by",
         text: "0.81° to 1.99° in-to-out",
       },
       settles: null,
@@ -68,9 +70,8 @@ describe("an average of the shots hit", () => {
   test("is undecided near its limits, and says how likely it is", () => {
     expect(judge(1.5)).toMatchObject({
       verdict: "undecided",
-      observed: "average 1.5° in-to-out over 4 shots",
-      settles:
-        "less uncertain readings: with these it is within the limits with a probability of 92 %, and 95 % or more would be met, 5 % or less missed",
+      observed: "average 1.5° in-to-out over 4 shots; probability that it is so: 92 %",
+      settles: "surer readings: the average lies too near a limit for the instrument to tell",
     });
     expect(judge(1.5, 0.9).verdict).toBe("met");
   });

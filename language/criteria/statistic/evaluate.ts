@@ -1,12 +1,15 @@
 /**
  * `average club-path within 2° of 1° in-to-out`: a number that sums up a metric over the block. About the shots hit it is
- * compared with its limits (`shots-hit.ts`, `extreme.ts`); with a confidence it is about the player's true number
+ * compared with its limits (`extreme.ts`, `probability.ts`); with a confidence it is about the player's true number
  * (`ability.ts`).
  *
  * Only shots that meet all requirements of the block enter. A shot whose value or requirements are unknown is left out
  * of the number and said so, as long as most values are known.
  */
 import type { StatisticCriterion } from "../../../shared/plan-model.ts";
+import { type Interval, isInside } from "../../../shared/statistics/interval.ts";
+import { uncertaintyOfMean } from "../../../shared/statistics/reading-uncertainty.ts";
+import { claimOf } from "../condition.ts";
 import type { CountedShots, CriterionKind, Outcome } from "../criterion.ts";
 import { plannedShots } from "../hits.ts";
 import { notHitYet } from "../open-shots.ts";
@@ -17,11 +20,11 @@ import { compute, orderOf } from "./compute.ts";
 import { judgeExtreme } from "./extreme.ts";
 import { claimInWords, isExtreme, nameOf } from "./names.ts";
 import { observed } from "./observed.ts";
+import { withProbability } from "./probability.ts";
 import { sentenceOf } from "./sentence.ts";
-import { judgeShotsHit } from "./shots-hit.ts";
 import { uncertaintyOf } from "./uncertainty.ts";
 import { notMeasured, tooFewKnown, usableShots, valuesAt } from "./usable-shots.ts";
-import { scaleOf, valueInWords } from "./value.ts";
+import { rangeInWords, scaleOf, valueInWords } from "./value.ts";
 
 export const statistic: CriterionKind<"statistic"> = {
   sentence: sentenceOf,
@@ -62,11 +65,17 @@ function evaluate(criterion: StatisticCriterion, shots: CountedShots): Outcome {
     return undecided(`${notHitYet(planned - shots.size)}${when}`);
   }
   if (value === undefined) return undecided(moreForIt(criterion));
-  const judged =
-    confidence === null
-      ? { ...judgeShotsHit(criterion, value, values.length, uncertainty, shots), cautions: [] }
-      : judgeAbility(criterion, confidence, values, uncertainty, shots);
-  return { ...outcome, ...judged, cautions: [...outcome.cautions, ...judged.cautions] };
+  if (confidence !== null) {
+    const judged = judgeAbility(criterion, confidence, values, uncertainty, shots);
+    return { ...outcome, ...judged, cautions: [...outcome.cautions, ...judged.cautions] };
+  }
+  const claim = claimOf(bounds, shots.hand);
+  const verdict = isInside(value, claim.interval, claim.slack) ? "met" : "missed";
+  const asRead: Outcome = { ...outcome, verdict };
+  if (uncertainty === null || statistic.kind !== "average") return asRead;
+  const doubtful = { value, uncertainty: uncertaintyOfMean(values.length, uncertainty) };
+  const write = ({ low, high }: Interval) => rangeInWords(low, high, scaleOf(criterion, shots));
+  return withProbability(asRead, "average", doubtful, claim, shots, write);
 }
 
 /** The number as it was seen, in words and in SI. */
