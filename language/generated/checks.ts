@@ -36,6 +36,7 @@ import { check as sessionMustNameItsPlayer } from "../checks/session-must-name-i
 import { check as shareMustNotExceed100 } from "../checks/share-must-not-exceed-100.ts";
 import { check as statementMustBeStatedOnce } from "../checks/statement-must-be-stated-once.ts";
 import { check as sumMustBeOfLikeQuantities } from "../checks/sum-must-be-of-like-quantities.ts";
+import { check as targetCouldBeLeftOut } from "../checks/target-could-be-left-out.ts";
 import { check as targetMustBeStated } from "../checks/target-must-be-stated.ts";
 import { check as targetsMustHoldTogether } from "../checks/targets-must-hold-together.ts";
 import { check as targetsShouldHoldForEverybody } from "../checks/targets-should-hold-for-everybody.ts";
@@ -89,6 +90,7 @@ export const CHECKS = {
   "share-must-not-exceed-100": shareMustNotExceed100,
   "statement-must-be-stated-once": statementMustBeStatedOnce,
   "sum-must-be-of-like-quantities": sumMustBeOfLikeQuantities,
+  "target-could-be-left-out": targetCouldBeLeftOut,
   "target-must-be-stated": targetMustBeStated,
   "targets-must-hold-together": targetsMustHoldTogether,
   "targets-should-hold-for-everybody": targetsShouldHoldForEverybody,

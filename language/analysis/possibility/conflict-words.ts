@@ -111,7 +111,10 @@ function numberTestsOf({ anyOf }: Condition): Extract<ShotTest, { kind: "number"
 }
 
 /** `line 9 (`target carry at least 150 yd`)` */
-function named({ text, location }: { text: string; location: Location }, { block }: BlockInPlan): string {
+export function named(
+  { text, location }: { text: string; location: Location },
+  { block }: BlockInPlan,
+): string {
   return `${placeInWords(location, block.location)} (${code(text)})`;
 }
 

@@ -83,7 +83,7 @@ export function findConflict<T>(
 }
 
 /** A smallest part for which it still holds: one, else two, else what is left when all that can be is taken out. */
-function fewestOf<T>(all: readonly T[], holds: (some: readonly T[]) => boolean): readonly T[] {
+export function fewestOf<T>(all: readonly T[], holds: (some: readonly T[]) => boolean): readonly T[] {
   const single = all.find((one) => holds([one]));
   if (single !== undefined) return [single];
   if (all.length <= MOST_IN_PAIRS) {

@@ -1,0 +1,70 @@
+/** Targets and requirements that say nothing: every shot that meets the others meets them. */
+import { listed } from "../../checks/wording.ts";
+import type { BlockInPlan, Remark } from "../subject.ts";
+import { conflictsIn } from "./block-conflicts.ts";
+import { type Circumstances, circumstancesOf } from "./circumstances.ts";
+import { areCompatible, becauseOf, fewestOf } from "./conflict.ts";
+import { named, reasons } from "./conflict-words.ts";
+import { type Demand, demandsOf } from "./demand.ts";
+import { propose } from "./propose.ts";
+
+/** A block that asks for more has other troubles than a line too many. */
+const MOST_DEMANDS = 50;
+
+/** The block's own lines that could be left out, the later of two that say the same. A question for each line. */
+export function redundantLines(subject: BlockInPlan): Remark[] {
+  const demands = demandsOf(subject);
+  if (demands.length > MOST_DEMANDS || conflictsIn(subject).length > 0) return [];
+  const circumstances = circumstancesOf(
+    demands.map(({ condition }) => condition),
+    subject.block.shots.map(({ club }) => club),
+  );
+  const remarks: Remark[] = [];
+  let left = demands;
+  for (const demand of demands.toReversed()) {
+    if (demand.role === "leave out" || !subject.isOwn(demand.location)) continue;
+    const others = left.filter((other) => other !== demand && mayReplace(other, demand));
+    const isImplied = (by: readonly Demand[]) =>
+      circumstances.every(
+        (at) => !areCompatible(withoutMeeting(demand, by, at, subject), at, subject.vocabulary),
+      );
+    // That every plausible shot meets a line anyway is no reason against it: it may be there for readings gone wrong.
+    if (!isImplied(others) || isImplied([])) continue;
+    left = left.filter((other) => other !== demand);
+    remarks.push(remark(demand, fewestOf(others, isImplied), circumstances[0] as Circumstances, subject));
+  }
+  return remarks;
+}
+
+/** A requirement also decides what counts where targets play no part, so that a target does not replace it. */
+function mayReplace(other: Demand, demand: Demand): boolean {
+  return demand.role === "target" || other.role !== "target";
+}
+
+/** That a shot meets the others and not this one. */
+function withoutMeeting(
+  demand: Demand,
+  others: readonly Demand[],
+  at: Circumstances,
+  { vocabulary }: BlockInPlan,
+) {
+  return [
+    ...others.map(({ condition, truth }) => propose(condition, truth, at, vocabulary)),
+    propose(demand.condition, !demand.truth, at, vocabulary),
+  ];
+}
+
+function remark(demand: Demand, by: readonly Demand[], at: Circumstances, subject: BlockInPlan): Remark {
+  const lines = listed(
+    by.map((other) => named(other, subject)),
+    "and",
+  );
+  const because = becauseOf(withoutMeeting(demand, by, at, subject), at, subject.vocabulary);
+  const why = reasons(because, at, subject);
+  const since = why === "" ? "" : `, since ${why}`;
+  return {
+    message: `Every shot that does what ${lines} ${by.length === 1 ? "asks" : "ask"} for meets this line too${since}. Take it out, or ask for more.`,
+    location: demand.location,
+    related: by.map(({ text, location }) => ({ message: text, location })),
+  };
+}

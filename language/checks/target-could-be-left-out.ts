@@ -1,0 +1,67 @@
+import { redundantLines } from "../analysis/possibility/redundancy.ts";
+import { defineCheck } from "./check.ts";
+import { rangeOf, remove } from "./edits.ts";
+import { nodeAt, reportRemarks } from "./remarks.ts";
+
+/** A target or requirement that every shot meets which meets the others. */
+export const check = defineCheck({
+  on: ["Plan", "Drill"],
+  looksAtMeaning: true,
+  reason:
+    "A line that changes nothing makes the task look harder than it is, or hides that a number is wrong.",
+  run: (node, context) =>
+    reportRemarks(node, context, (meaning) =>
+      redundantLines(meaning).map((remark) => ({
+        ...remark,
+        unnecessary: true,
+        fixes: [
+          {
+            title: "Take the line out",
+            edits: [remove(context.document, rangeOf(nodeAt(remark.location, meaning.node)))],
+          },
+        ],
+      })),
+    ),
+  reporting: `
+plan "Gate" {
+  block "Start" {
+    10 shots
+    require carry at least 150 yd
+    «require carry at least 140 yd»
+    «target total at least 145 yd»
+  }
+  block "Face" {
+    10 shots
+    target face-angle within ±1°
+    target club-path within ±1°
+    «target face-to-path within ±2.5°»
+  }
+}`,
+  fixed: `
+plan "Gate" {
+  block "Start" {
+    10 shots
+    require carry at least 150 yd
+  }
+  block "Face" {
+    10 shots
+    target face-angle within ±1°
+    target club-path within ±1°
+  }
+}`,
+  silent: `
+plan "Gate" {
+  block "Start" {
+    10 shots
+    require carry at least 150 yd
+    require carry at most 400 yd
+    target total at least 155 yd
+  }
+  block "Face" {
+    10 shots
+    target face-angle within ±1°
+    target club-path within ±1°
+    target face-to-path within ±1.5°
+  }
+}`,
+});
