@@ -5,6 +5,7 @@ import { registerCommands } from "./commands.ts";
 import { isDrillDocument } from "./drill-document.ts";
 import { LanguageServer } from "./language-server.ts";
 import { SessionStatus } from "./status-bar.ts";
+import { GoalTests } from "./test-explorer/goal-tests.ts";
 import type { TestingApi } from "./testing-api.ts";
 import { ToldScores } from "./told-scores.ts";
 import { drawnTree } from "./views/drawn-tree.ts";
@@ -23,6 +24,7 @@ export function activateWith(
   const scores = new ToldScores(languageServer);
   const status = new SessionStatus(scores);
   const players = new PlayersView(languageServer);
+  const goalTests = new GoalTests(languageServer);
 
   const start = async () => {
     // The client itself tells people that its server does not start.
@@ -38,6 +40,7 @@ export function activateWith(
     scores,
     status,
     players,
+    goalTests,
     followWalkthrough(scores),
     registerCommands({
       extensionId: context.extension.id,
@@ -55,6 +58,8 @@ export function activateWith(
     scoresAbout: (uri) => scores.about(uri),
     statusText: () => status.text,
     players: drawnTree(players),
+    goalTests: goalTests.controller,
+    shownGoals: goalTests.shown,
   };
 }
 

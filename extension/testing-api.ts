@@ -1,4 +1,4 @@
-import type { Uri } from "vscode";
+import type { TestController, TestRunProfile, Uri } from "vscode";
 import type { PlanScore } from "../shared/protocol/plan-score.ts";
 
 /** What the extension shows to its own tests. It is no interface for other extensions, and may change any time. */
@@ -11,6 +11,9 @@ export interface TestingApi {
   statusText(): string | undefined;
   /** The view of players, as it is drawn. */
   readonly players: DrawnTree;
+  /** The goals in the test explorer, and what scores the sessions shown. */
+  readonly goalTests: TestController;
+  readonly shownGoals: TestRunProfile;
 }
 
 export interface DrawnTree {

@@ -1,9 +1,9 @@
 import { l10n, SnippetString, type TextDocument, Uri, WorkspaceEdit, window, workspace } from "vscode";
 import { type DeclaredAt, type Project, project } from "../../shared/protocol/project.ts";
 import { LANGUAGE_ID } from "../drill-document.ts";
-import { askInTurn, type Question } from "../new-files/questions.ts";
 import { sessionTemplate } from "../new-files/templates.ts";
 import { usePath } from "../new-files/use-path.ts";
+import { askInTurn, type Question } from "../questions.ts";
 import { shownBesideIcons } from "../shown-text.ts";
 import type { Workbench } from "../workbench.ts";
 

@@ -4,6 +4,7 @@ import { selectSession } from "../../shared/protocol/select-session.ts";
 import { type PlanSessions, type PracticedSession, sessions } from "../../shared/protocol/sessions.ts";
 import { spotOf } from "../drill-document.ts";
 import { noSessionText } from "../score-texts.ts";
+import { sessionLabel } from "../session-label.ts";
 import { shown, shownBesideIcons } from "../shown-text.ts";
 import type { Workbench } from "../workbench.ts";
 
@@ -67,12 +68,10 @@ function items({ sessions, shown: current, picked }: PlanSessions): SessionItem[
       description: shownBesideIcons(sessions[0]?.name ?? ""),
       session: null,
     },
-    ...sessions.map((session) => ({
-      label: `${mark(picked && session.file === current?.file && session.name === current.name)}${shownBesideIcons(session.name)}`,
-      description: [session.date, session.player && shownBesideIcons(session.player)]
-        .filter((part) => part !== null)
-        .join(" · "),
-      session,
-    })),
+    ...sessions.map((session) => {
+      const { label, description } = sessionLabel(session);
+      const isPicked = picked && session.file === current?.file && session.name === current.name;
+      return { label: mark(isPicked) + label, description, session };
+    }),
   ];
 }

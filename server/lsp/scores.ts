@@ -9,7 +9,7 @@ import {
   type Plan,
   type Session,
 } from "../../language/generated/tree/ast.ts";
-import { Lowering } from "../../language/lowering/document.ts";
+import type { Lowering } from "../../language/lowering/document.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
 import type { Declared } from "../../shared/protocol/message.ts";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
@@ -79,12 +79,12 @@ export class Scores {
   private scores: CurrentScores = { plans: [], sessions: [] };
   private generation = 0;
 
-  constructor(services: DrillwrightServices, host: Host) {
+  constructor(services: DrillwrightServices, lowering: Lowering, host: Host) {
     this.documents = services.shared.workspace.LangiumDocuments;
     this.dataFiles = new CachedDataFiles(services.shared.workspace.FileSystemProvider, host.sha256);
     this.validator = services.validation.DocumentValidator;
     this.host = host;
-    this.lowering = new Lowering(services, (uri) => uri.toString());
+    this.lowering = lowering;
   }
 
   onChange(listener: () => void): void {

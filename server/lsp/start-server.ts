@@ -26,9 +26,11 @@ import {
 } from "langium/lsp";
 import type { Connection } from "vscode-languageserver";
 import type { DrillwrightServices } from "../../language/core-module.ts";
+import { Lowering } from "../../language/lowering/document.ts";
 import type { ClientOptions } from "../../shared/protocol/client-options.ts";
 import { DEFAULT_SETTINGS, type Settings, settingsFrom } from "../../shared/settings.ts";
 import { DiagnosticsPublisher } from "./diagnostics-publisher.ts";
+import { handlePlanGoals } from "./handlers/plan-goals.ts";
 import { handleProject, tellProjectChanged } from "./handlers/project.ts";
 import { handleScore } from "./handlers/score.ts";
 import { handleSelectSession } from "./handlers/select-session.ts";
@@ -66,12 +68,17 @@ export function startServer(
   const { shared } = services;
   const openDocuments = shared.workspace.TextDocuments;
   const publisher = new DiagnosticsPublisher(connection);
-  const scores = new Scores(services.drillwright, { ...host, openFiles: () => openDocuments.keys() });
+  const lowering = new Lowering(services.drillwright, (uri) => uri.toString());
+  const scores = new Scores(services.drillwright, lowering, {
+    ...host,
+    openFiles: () => openDocuments.keys(),
+  });
   state.scores = scores;
 
   addLanguageHandlers(connection, shared);
   publishMistakes(shared, publisher);
   handleProject(connection, shared);
+  handlePlanGoals(connection, shared, lowering);
   handleSessions(connection, scores);
   handleSessionScore(connection, shared, scores);
   handleSelectSession(connection, scores);

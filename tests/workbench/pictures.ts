@@ -60,6 +60,24 @@ async function players(workbench: Workbench): Promise<void> {
   await workbench.goTo(45);
 }
 
+/** A run of the goals in the test explorer, with a missed one opened. */
+async function goals(workbench: Workbench): Promise<void> {
+  await workbench.openFile(PLAN);
+  await workbench.waitForMarks("warning");
+  await workbench.runCommand("Testing: Focus on Test Explorer View");
+  await workbench.waitForText("Seven-iron: from cut");
+  await workbench.openFile(PLAN);
+  await workbench.runCommand("Test: Run Tests in Current File");
+  await workbench.page.locator(".test-explorer .codicon-testing-failed-icon").first().waitFor();
+  const row = (tree: string, name: string) =>
+    workbench.page.locator(`${tree} .monaco-list-row`).filter({ hasText: name }).first();
+  for (const name of ["Seven-iron: from cut", "Gate"]) {
+    await row(".test-explorer", name).click();
+    await workbench.page.keyboard.press("ArrowRight");
+  }
+  await row(".test-output-peek-tree", "at least 12 of 18").click();
+}
+
 /** The walkthrough, at a step. */
 const walkthrough = (step: string) => async (workbench: Workbench) => {
   await viewIcon(workbench).waitFor();
@@ -138,6 +156,8 @@ const pictures: readonly Picture[] = [
     size: { width: 1500, height: 860 },
     arrange: walkthrough("Change a tolerance"),
   },
+  { name: "goals-light", theme: "light", folder: "examples", arrange: goals },
+  { name: "goals-dark", theme: "dark", folder: "examples", arrange: goals },
   {
     name: "restricted",
     theme: "high contrast",

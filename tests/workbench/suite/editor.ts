@@ -4,4 +4,5 @@ import "./mistakes.ts";
 import "./library.ts";
 import "./verdicts.ts";
 import "./players.ts";
+import "./goal-tests.ts";
 import "./newcomer.ts";
