@@ -102,7 +102,9 @@ export class FileImport {
   #reader: HitReader | undefined;
   #hits: Hit[] = [];
   #kept = 0;
+  /** Whether there is something to read; whether there is a file. */
   #isThere = true;
+  #isListed = true;
   #hasEnded = false;
   #sha256 = "";
 
@@ -124,6 +126,7 @@ export class FileImport {
   /** There is no such file. */
   isMissing(): void {
     this.#isThere = false;
+    this.#isListed = false;
     if (this.#source === undefined) return;
     this.#fail(
       "file-missing",
@@ -177,7 +180,7 @@ export class FileImport {
 
   /** Undefined where there is no such file. */
   get summary(): DataFile | undefined {
-    if (!this.#isThere && this.#sha256 === "") return undefined;
+    if (!this.#isListed) return undefined;
     const file = { file: this.path, sha256: this.#sha256, shots: this.#kept };
     const others = this.#own?.others ?? 0;
     return others === 0 ? file : { ...file, others };

@@ -80,8 +80,8 @@ export class TableReader {
     if (this.failed) return;
     this.#delimited?.end();
     this.#json?.end();
-    if (this.#json !== undefined) this.#takeJsonHeader();
     this.#checkBroken();
+    if (this.#json !== undefined) this.#takeJsonHeader();
   }
 
   #fail(code: "not-a-table" | "file-empty" | "file-unreadable", message: string, place = {}): void {
