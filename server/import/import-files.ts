@@ -1,0 +1,133 @@
+/** From the files a session points at to its shots: however large they are, packed or not. */
+import type { ScoringInput } from "../../shared/plan-model.ts";
+import type { SessionData } from "../../shared/session-data.ts";
+import { DamagedPackingError, isPacked, unpacked } from "./gunzip.ts";
+import { type FileImport, SessionImport } from "./import-session.ts";
+
+/** A file that is too large to be held, piece by piece. */
+export interface Pieces extends AsyncIterable<Uint8Array> {
+  /** SHA-256 of all pieces in lower-case hexadecimal, once the last one was read. */
+  sha256(): string;
+  /** In bytes. */
+  readonly size: number;
+}
+
+/** What reading the tables of a session needs from the world outside. */
+export interface DataFiles {
+  /** The name under which reports speak of a data file, from its path as the session at `sessionFile` writes it. */
+  locate(path: string, sessionFile: string): string;
+  /** The bytes of a located file, at once or in pieces, or undefined where there is no such file. */
+  read(file: string): Promise<Uint8Array | Pieces | undefined>;
+  /** SHA-256 in lower-case hexadecimal. */
+  sha256(content: Uint8Array): string;
+}
+
+/** Whoever waits for a large table. */
+export interface Watcher {
+  /** Reading stops with the signal's reason as soon as this is aborted. The platform's AbortSignal is one. */
+  readonly signal?: { throwIfAborted(): void } | undefined;
+  /** Called after every piece: how many bytes of how many were read of this file. */
+  readonly progress?: (file: string, bytes: number, size: number) => void;
+}
+
+/**
+ * Reads the tables of a session. Holds no more of a file that comes in pieces than one of them, and the session's own shots.
+ * @throws the reason of the signal where it is aborted.
+ */
+export async function importFiles(
+  input: ScoringInput,
+  dataFiles: DataFiles,
+  watcher: Watcher = {},
+): Promise<SessionData> {
+  const found = await Promise.all(
+    input.session.data.map(async ({ path, source, location }) => {
+      const file = dataFiles.locate(path, location.file);
+      return { file, source, content: await dataFiles.read(file) };
+    }),
+  );
+  const session = new SessionImport(input);
+  for (const { file, source, content } of found) {
+    const reading = session.open(file, source);
+    if (content === undefined) {
+      reading.isMissing();
+      reading.end("");
+    } else if (content instanceof Uint8Array) {
+      const sha256 = dataFiles.sha256(content);
+      if (isPacked(content)) await readPieces(whole(content, sha256), reading, watcher);
+      else {
+        watcher.signal?.throwIfAborted();
+        reading.push(content);
+        reading.end(sha256);
+      }
+    } else await readPieces(content, reading, watcher);
+  }
+  return session.data();
+}
+
+async function* onePiece(content: Uint8Array): AsyncGenerator<Uint8Array> {
+  yield content;
+}
+
+function whole(content: Uint8Array, sha256: string): Pieces {
+  return {
+    [Symbol.asyncIterator]: () => onePiece(content),
+    sha256: () => sha256,
+    size: content.length,
+  };
+}
+
+async function readPieces(pieces: Pieces, reading: FileImport, { signal, progress }: Watcher): Promise<void> {
+  let bytes = 0;
+  const raw = watched(pieces, (piece) => {
+    signal?.throwIfAborted();
+    bytes += piece.length;
+    progress?.(reading.path, bytes, pieces.size);
+  });
+  try {
+    const first = await raw.next();
+    if (!first.done) {
+      const all = startingWith(first.value, raw);
+      for await (const piece of isPacked(first.value) ? unpacked(all) : all) {
+        reading.push(piece);
+        if (reading.hasFailed) break;
+      }
+    }
+  } catch (error) {
+    if (!(error instanceof DamagedPackingError)) throw error;
+    reading.isUnreadable(
+      "The file is packed with gzip, but the packing is damaged, cut short, or holds more than one file. Copy or pack it again.",
+    );
+  }
+  while (!(await raw.next()).done); // what is left is part of the file's hash
+  reading.end(pieces.sha256());
+}
+
+/** The pieces, one after the other, told to `take`. Unlike a generator it goes on when a loop over it was left. */
+function watched(pieces: Pieces, take: (piece: Uint8Array) => void): AsyncIterator<Uint8Array, undefined> {
+  const iterator = pieces[Symbol.asyncIterator]();
+  return {
+    async next() {
+      const { done, value } = await iterator.next();
+      if (done) return { done, value: undefined };
+      take(value);
+      return { done: false, value };
+    },
+  };
+}
+
+function startingWith(
+  first: Uint8Array,
+  rest: AsyncIterator<Uint8Array, undefined>,
+): AsyncIterableIterator<Uint8Array, undefined> {
+  let isFirst = true;
+  return {
+    [Symbol.asyncIterator]() {
+      return this;
+    },
+    async next() {
+      if (!isFirst) return rest.next();
+      isFirst = false;
+      return { done: false, value: first };
+    },
+  };
+}
