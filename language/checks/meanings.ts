@@ -122,7 +122,7 @@ function surroundings(
 }
 
 /** Undefined where something is not known. */
-function attempt<T>(lower: () => T): T | undefined {
+export function attempt<T>(lower: () => T): T | undefined {
   try {
     return lower();
   } catch (error) {

@@ -82,7 +82,7 @@ plan "Gate" {
   block "Start" {
     10 shots
     target carry at least 140 m and tempo at least 3
-    success average carry at least 42000 cm
+    success average carry at least 14000 cm
   }
 }`,
 });

@@ -15,6 +15,10 @@ import { check as effortMustBeBetween1And110 } from "../checks/effort-must-be-be
 import { check as fileMustNotUseItself } from "../checks/file-must-not-use-itself.ts";
 import { check as formulaMustFitItsMetric } from "../checks/formula-must-fit-its-metric.ts";
 import { check as formulaMustNotNeedItself } from "../checks/formula-must-not-need-itself.ts";
+import { check as goalMustBePossible } from "../checks/goal-must-be-possible.ts";
+import { check as goalShouldBeAbleToMiss } from "../checks/goal-should-be-able-to-miss.ts";
+import { check as goalShouldBePossibleForEverybody } from "../checks/goal-should-be-possible-for-everybody.ts";
+import { check as goalsMustHoldTogether } from "../checks/goals-must-hold-together.ts";
 import { check as handMustBeStated } from "../checks/hand-must-be-stated.ts";
 import { check as headerMustBeReadOnce } from "../checks/header-must-be-read-once.ts";
 import { check as hitsMustNotExceedShots } from "../checks/hits-must-not-exceed-shots.ts";
@@ -49,6 +53,7 @@ import { check as useCouldBeLeftOut } from "../checks/use-could-be-left-out.ts";
 import { check as useShouldBeStatedOnce } from "../checks/use-should-be-stated-once.ts";
 import { check as usedFileMustExist } from "../checks/used-file-must-exist.ts";
 import { check as widthMustHaveNoDirection } from "../checks/width-must-have-no-direction.ts";
+import { check as windowMustLeaveShots } from "../checks/window-must-leave-shots.ts";
 import { check as withinMustHaveAMiddle } from "../checks/within-must-have-a-middle.ts";
 
 /** Every check by its id. */
@@ -69,6 +74,10 @@ export const CHECKS = {
   "file-must-not-use-itself": fileMustNotUseItself,
   "formula-must-fit-its-metric": formulaMustFitItsMetric,
   "formula-must-not-need-itself": formulaMustNotNeedItself,
+  "goal-must-be-possible": goalMustBePossible,
+  "goal-should-be-able-to-miss": goalShouldBeAbleToMiss,
+  "goal-should-be-possible-for-everybody": goalShouldBePossibleForEverybody,
+  "goals-must-hold-together": goalsMustHoldTogether,
   "hand-must-be-stated": handMustBeStated,
   "header-must-be-read-once": headerMustBeReadOnce,
   "hits-must-not-exceed-shots": hitsMustNotExceedShots,
@@ -103,5 +112,6 @@ export const CHECKS = {
   "use-should-be-stated-once": useShouldBeStatedOnce,
   "used-file-must-exist": usedFileMustExist,
   "width-must-have-no-direction": widthMustHaveNoDirection,
+  "window-must-leave-shots": windowMustLeaveShots,
   "within-must-have-a-middle": withinMustHaveAMiddle,
 } as const;

@@ -4,6 +4,8 @@ import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { type Conflict, findConflict } from "./conflict.ts";
 import { type Demand, demandsOf } from "./demand.ts";
 import { propose } from "./propose.ts";
+import type { Vocabulary } from "./vocabulary.ts";
+import { conflictWithin } from "./window-conflicts.ts";
 
 export interface BlockConflict extends Conflict<Demand> {
   /** The line that it is reported at. */
@@ -52,6 +54,10 @@ function find(subject: BlockInPlan): BlockConflict[] {
     );
     const last = conflict?.demands.at(-1);
     if (conflict === undefined || last === undefined) break;
+    if (isSaidOfWindow(conflict.demands, vocabulary)) {
+      demands = demands.filter((demand) => demand !== last);
+      continue;
+    }
     const leaveOut = conflict.demands.findLast(
       ({ role, location }) => role === "leave out" && isOwn(location),
     );
@@ -63,4 +69,15 @@ function find(subject: BlockInPlan): BlockConflict[] {
     demands = demands.filter((demand) => demand !== culprit);
   }
   return conflicts;
+}
+
+/** A single line that fails because of a window that no shot can be inside: that is said of the window. */
+function isSaidOfWindow([only, ...others]: readonly Demand[], vocabulary: Vocabulary): boolean {
+  if (only === undefined || others.length > 0) return false;
+  const tests = only.condition.anyOf.flatMap(({ allOf }) => allOf);
+  return tests.some(
+    (test) =>
+      test.kind === "window" &&
+      test.variants.some(({ condition }) => conflictWithin(condition, vocabulary) !== undefined),
+  );
 }

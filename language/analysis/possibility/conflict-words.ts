@@ -122,7 +122,7 @@ export function named(
 export function reasons(
   { relations, plausible }: Because,
   { hand }: Circumstances,
-  { vocabulary }: BlockInPlan,
+  { vocabulary }: Pick<BlockInPlan, "vocabulary">,
 ): string {
   const parts = new Set(relations.map(({ says }) => says));
   for (const { metric, range } of plausible) {
@@ -135,7 +135,11 @@ export function reasons(
 }
 
 /** Which players and clubs it concerns, where it does not concern all: `with 7-iron, `. */
-function forWhom({ circumstances, among, concernsAll }: BlockConflict): string {
+export function forWhom({
+  circumstances,
+  among,
+  concernsAll,
+}: Pick<BlockConflict, "circumstances" | "among" | "concernsAll">): string {
   const only = <T>(of: (at: Circumstances) => T): readonly T[] | null => {
     const concerned = new Set(circumstances.map(of));
     return concerned.size < new Set(among.map(of)).size ? [...concerned] : null;

@@ -78,7 +78,7 @@ export function findConflict<T>(
   return {
     demands: fewest,
     circumstances: circumstances.filter((at) => at === first || conflictIn(fewest, at)),
-    because: becauseOf(propositions, first, vocabulary),
+    because: becauseOf(propositions, worldOf(propositions, first, vocabulary)),
   };
 }
 
@@ -104,12 +104,8 @@ export function fewestOf<T>(all: readonly T[], holds: (some: readonly T[]) => bo
  * What cannot be done without for a contradiction among these propositions. That a speed or a length is more than nothing is
  * not worth a word.
  */
-export function becauseOf(
-  propositions: readonly Proposition[],
-  circumstances: Circumstances,
-  vocabulary: Vocabulary,
-): Because {
-  let { relations, domain } = worldOf(propositions, circumstances, vocabulary);
+export function becauseOf(propositions: readonly Proposition[], world: World): Because {
+  let { relations, domain } = world;
   for (const relation of relations) {
     const without = relations.filter((other) => other !== relation);
     if (!isPossible(propositions, { relations: without, domain })) relations = without;

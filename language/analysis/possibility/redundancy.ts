@@ -3,7 +3,7 @@ import { listed } from "../../checks/wording.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { conflictsIn } from "./block-conflicts.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
-import { areCompatible, becauseOf, fewestOf } from "./conflict.ts";
+import { areCompatible, becauseOf, fewestOf, worldOf } from "./conflict.ts";
 import { named, reasons } from "./conflict-words.ts";
 import { type Demand, demandsOf } from "./demand.ts";
 import { propose } from "./propose.ts";
@@ -59,7 +59,8 @@ function remark(demand: Demand, by: readonly Demand[], at: Circumstances, subjec
     by.map((other) => named(other, subject)),
     "and",
   );
-  const because = becauseOf(withoutMeeting(demand, by, at, subject), at, subject.vocabulary);
+  const propositions = withoutMeeting(demand, by, at, subject);
+  const because = becauseOf(propositions, worldOf(propositions, at, subject.vocabulary));
   const why = reasons(because, at, subject);
   const since = why === "" ? "" : `, since ${why}`;
   return {

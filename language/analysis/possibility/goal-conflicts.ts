@@ -1,0 +1,110 @@
+/** Goals that need shots which the block's requirements and left-out shots rule out, or which no shot can be. */
+import type { Criterion } from "../../../shared/plan-model.ts";
+import { listed } from "../../checks/wording.ts";
+import type { BlockInPlan, Remark } from "../subject.ts";
+import { sentence } from "../words.ts";
+import { conflictsIn } from "./block-conflicts.ts";
+import { type Circumstances, circumstancesOf } from "./circumstances.ts";
+import { findConflict } from "./conflict.ts";
+import { forWhom, named, reasons } from "./conflict-words.ts";
+import { type Demand, demandsOf } from "./demand.ts";
+import { everyGoal, isOpen, type Need, needsOf, shotsAsked } from "./need.ts";
+import { propose } from "./propose.ts";
+
+export interface GoalConflict {
+  readonly goal: Criterion;
+  readonly remark: Remark;
+  /** Whether it concerns players of either hand and of every level. */
+  readonly concernsAll: boolean;
+}
+
+/** At most one for each goal. A question for each goal and the clubs and players it depends on. */
+export function goalConflictsIn(subject: BlockInPlan): GoalConflict[] {
+  const demands = demandsOf(subject).filter(({ role }) => role !== "target");
+  const isReported = conflictsIn(subject).some(({ demands }) =>
+    demands.every(({ role }) => role !== "target"),
+  );
+  if (isReported) return [];
+  return everyGoal(subject.block.success).flatMap((goal) => {
+    if ("subject" in goal && goal.subject.kind === "on-target" && !isAboutMisses(goal)) return []; // said of the targets
+    for (const need of needsOf(goal, subject)) {
+      const conflict = conflictOf(need, demands, subject);
+      if (conflict !== undefined) return [conflict];
+    }
+    return [];
+  });
+}
+
+function isAboutMisses(goal: Criterion): boolean {
+  return "bound" in goal && goal.bound === "most";
+}
+
+function conflictOf(need: Need, demands: readonly Demand[], subject: BlockInPlan): GoalConflict | undefined {
+  if (need.count <= 0 || shotsAsked(subject) === 0) return undefined;
+  const { block, vocabulary } = subject;
+  const among = circumstancesOf(
+    [...need.conditions, ...demands.map(({ condition }) => condition)],
+    block.shots.map(({ club }) => club),
+  );
+  const conflict = findConflict<Demand | Need>(
+    [...demands, need],
+    (asked) => (at) =>
+      "role" in asked ? propose(asked.condition, asked.truth, at, vocabulary) : asked.propose(at),
+    among,
+    vocabulary,
+  );
+  if (conflict === undefined || !conflict.demands.includes(need)) return undefined;
+  const players = among.filter((at, index) => among.findIndex((other) => isSamePlayer(at, other)) === index);
+  const concerned = players.filter((player) => shotsLeft(player) < need.count);
+  if (concerned.length === 0) return undefined;
+  const concernsAll = concerned.length === players.length;
+  const circumstances = conflict.circumstances.filter((at) => concerned.some((one) => isSamePlayer(at, one)));
+  const others = conflict.demands.filter((asked) => "role" in asked);
+  const text = message({ ...conflict, others, circumstances, among, concernsAll }, need, subject);
+  return {
+    goal: need.goal,
+    concernsAll,
+    remark: {
+      message: sentence(text),
+      location: need.goal.location,
+      related: others.map(({ text, location }) => ({ message: text, location })),
+    },
+  };
+
+  /** How many of the block's shots are with a club that leaves the need a chance. */
+  function shotsLeft(player: Circumstances): number {
+    const closed = (conflict?.circumstances ?? []).filter((at) => isSamePlayer(at, player));
+    const isClosed = (club: string | null) => closed.some((at) => at.club === null || at.club === club);
+    const left = block.shots.filter(({ club }) => !isClosed(club));
+    if (left.length > 0 && isOpen(subject)) return Number.POSITIVE_INFINITY;
+    return left.reduce((sum, { count }) => sum + count, 0);
+  }
+}
+
+function isSamePlayer(one: Circumstances, other: Circumstances): boolean {
+  return one.hand === other.hand && one.level === other.level;
+}
+
+interface Found {
+  readonly others: readonly Demand[];
+  readonly circumstances: readonly Circumstances[];
+  readonly among: readonly Circumstances[];
+  readonly concernsAll: boolean;
+  readonly because: Parameters<typeof reasons>[0];
+}
+
+function message(found: Found, need: Need, subject: BlockInPlan): string {
+  const { others, circumstances, because } = found;
+  const at = circumstances[0] as Circumstances;
+  const why = reasons(because, at, subject);
+  const since = why === "" ? "" : `, since ${why}`;
+  const line = subject.isOwn(need.goal.location) ? "this goal" : `the goal in ${named(need.goal, subject)}`;
+  const shots = need.count === 1 ? "a shot" : `${need.count} shots`;
+  const needs = `${forWhom(found)}${line} needs ${shots} ${need.says(at)}`;
+  if (others.length === 0) return `${needs}, and there is none${since}. Check the numbers and their units.`;
+  const lines = listed(
+    others.map((other) => named(other, subject)),
+    "and",
+  );
+  return `${needs}, which ${lines} ${others.length === 1 ? "rules" : "rule"} out${since}. Change one of them.`;
+}

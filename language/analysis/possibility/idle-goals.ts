@@ -1,0 +1,116 @@
+/** Goals that every shot meets that counts: they cannot be missed. */
+import { claimOf } from "../../../shared/condition.ts";
+import type { Criterion } from "../../../shared/plan-model.ts";
+import { listed } from "../../checks/wording.ts";
+import { any, type Proposition } from "../reasoning/proposition.ts";
+import { WHOLE } from "../reasoning/range.ts";
+import type { BlockInPlan, Remark } from "../subject.ts";
+import { sentence } from "../words.ts";
+import { conflictsIn } from "./block-conflicts.ts";
+import { type Circumstances, circumstancesOf } from "./circumstances.ts";
+import { areCompatible, findConflict } from "./conflict.ts";
+import { named, reasons } from "./conflict-words.ts";
+import { type Demand, demandsOf } from "./demand.ts";
+import { everyGoal } from "./need.ts";
+import { propose } from "./propose.ts";
+
+/** A way in which a goal may be missed: a shot that is like this. */
+interface Miss {
+  readonly goal: Criterion;
+  readonly propose: (at: Circumstances) => Proposition;
+}
+
+/** One question for each goal. */
+export function idleGoals(subject: BlockInPlan): Remark[] {
+  if (conflictsIn(subject).length > 0) return [];
+  const demands = demandsOf(subject).filter(({ role }) => role !== "target");
+  return everyGoal(subject.block.success).flatMap((goal) => {
+    const miss = missOf(goal, subject);
+    if (miss === undefined || !canBeMissed(goal)) return [];
+    const remark = remarkOn(miss, goal.kind === "statistic" ? demands : leftOut(demands), subject);
+    return remark === undefined ? [] : [remark];
+  });
+}
+
+function leftOut(demands: readonly Demand[]): Demand[] {
+  return demands.filter(({ role }) => role === "leave out");
+}
+
+/** Undefined where a goal can be missed in ways that no single shot shows. */
+function missOf(goal: Criterion, subject: BlockInPlan): Miss | undefined {
+  const { block, vocabulary } = subject;
+  switch (goal.kind) {
+    case "count":
+    case "share": {
+      // Whoever fails what the block requires is a miss of "at least" and counts for "at most".
+      if (goal.subject.kind === "on-target" || block.requirements.length > 0) return undefined;
+      const { condition } = goal.subject;
+      return { goal, propose: (at) => propose(condition, goal.bound === "most", at, vocabulary) };
+    }
+    case "statistic": {
+      const { kind } = goal.statistic;
+      if (kind === "spread" || kind === "span") return undefined;
+      const outside = (at: Circumstances): Proposition => {
+        const { interval, slack } = claimOf(goal.bounds, at.hand);
+        const below = { low: WHOLE.low, high: interval.low - slack };
+        const above = { low: interval.high + slack, high: WHOLE.high };
+        const sides = [below, above].filter(({ low, high }) => low < high);
+        return any(sides.map((range) => ({ kind: "number", metric: goal.metric, range })));
+      };
+      return { goal, propose: outside };
+    }
+    default:
+      return undefined;
+  }
+}
+
+function remarkOn(miss: Miss, demands: readonly Demand[], subject: BlockInPlan): Remark | undefined {
+  const { block, vocabulary } = subject;
+  const { goal } = miss;
+  const conditions = [
+    ...demands.map(({ condition }) => condition),
+    ...("subject" in goal && goal.subject.kind === "meeting" ? [goal.subject.condition] : []),
+    ...(goal.kind === "statistic"
+      ? [{ anyOf: [{ allOf: [{ kind: "number" as const, metric: goal.metric, bounds: goal.bounds }] }] }]
+      : []),
+  ];
+  const among = circumstancesOf(
+    conditions,
+    block.shots.map(({ club }) => club),
+  );
+  const proposing = (asked: Demand | Miss) => (at: Circumstances) =>
+    "role" in asked ? propose(asked.condition, asked.truth, at, vocabulary) : asked.propose(at);
+  const all = [...demands, miss];
+  const isIdle = among.every(
+    (at) =>
+      !areCompatible(
+        all.map((asked) => proposing(asked)(at)),
+        at,
+        vocabulary,
+      ),
+  );
+  const conflict = isIdle ? findConflict(all, proposing, among, vocabulary) : undefined;
+  if (conflict === undefined) return undefined;
+  const others = conflict.demands.filter((asked) => "role" in asked);
+  const why = reasons(conflict.because, conflict.circumstances[0] as Circumstances, subject);
+  const lines = listed(
+    others.map((other) => named(other, subject)),
+    "and",
+  );
+  const since = why === "" ? "" : `, since ${why}`;
+  const line = subject.isOwn(goal.location) ? "this goal" : `the goal in ${named(goal, subject)}`;
+  const rules = others.length === 1 ? "rules" : "rule";
+  const what = others.length === 0 ? "no shot would" : `${lines} ${rules} out every shot that would`;
+  return {
+    message: sentence(`${line} cannot be missed: ${what}${since}. Ask for more, or take it out.`),
+    location: goal.location,
+    related: others.map(({ text, location }) => ({ message: text, location })),
+  };
+}
+
+/** A goal whose numbers alone decide it is another mistake. */
+function canBeMissed(goal: Criterion): boolean {
+  if (goal.kind === "count") return goal.bound === "least" ? goal.count > 0 : goal.count < goal.outOf;
+  if (goal.kind === "share") return goal.bound === "least" ? goal.share > 0 : goal.share < 1;
+  return true;
+}

@@ -1,0 +1,163 @@
+/** What a goal cannot do without: at least so many shots that are like this. */
+import { claimOf } from "../../../shared/condition.ts";
+import { unitOf } from "../../../shared/interval.ts";
+import type { Condition, Criterion, StatisticCriterion, Subject } from "../../../shared/plan-model.ts";
+import type { Interval } from "../../../shared/statistics/interval.ts";
+import { criticalCounts } from "../../../shared/statistics/proportion.ts";
+import { writeCondition } from "../../criteria/condition.ts";
+import { all, type Proposition } from "../reasoning/proposition.ts";
+import { holds, WHOLE } from "../reasoning/range.ts";
+import type { BlockInPlan } from "../subject.ts";
+import { mannerOf, rangeInWords } from "../words.ts";
+import { type Circumstances, directionsIn } from "./circumstances.ts";
+import { propose } from "./propose.ts";
+
+export interface Need {
+  readonly goal: Criterion;
+  /** So many of the first `outOf` shots of the block, which meet its requirements besides. */
+  readonly count: number;
+  readonly outOf: number;
+  readonly propose: (at: Circumstances) => Proposition;
+  /** Which shots they are: `with carry at most 100 yd`. */
+  readonly says: (at: Circumstances) => string;
+  /** The conditions of the plan that it is made of. */
+  readonly conditions: readonly Condition[];
+}
+
+/** The goals of a block by themselves, those in groups in which all must be met among them. */
+export function goalsThatMustBeMet(goals: readonly Criterion[]): Criterion[] {
+  return goals.flatMap((goal) => {
+    if (goal.kind !== "group") return [goal];
+    const needsAll = goal.needed === "all" || goal.needed === goal.criteria.length;
+    return needsAll || goal.criteria.length === 1 ? goalsThatMustBeMet(goal.criteria) : [];
+  });
+}
+
+/** Every goal of a block by itself. */
+export function everyGoal(goals: readonly Criterion[]): Criterion[] {
+  return goals.flatMap((goal) => (goal.kind === "group" ? everyGoal(goal.criteria) : [goal]));
+}
+
+/** The shots a block asks for. */
+export function shotsAsked({ block }: BlockInPlan): number {
+  return block.shots.reduce((sum, { count }) => sum + count, 0);
+}
+
+/** Whether more shots than asked for may be hit. */
+export function isOpen({ block }: BlockInPlan): boolean {
+  return block.shots.length === 0 || block.shots.some(({ open }) => open);
+}
+
+export function needsOf(goal: Criterion, subject: BlockInPlan): Need[] {
+  switch (goal.kind) {
+    case "count": {
+      const { bound, count, outOf } = goal;
+      return [ofCount(goal, bound === "least" ? count : outOf - count, outOf, subject)];
+    }
+    case "run":
+      return [ofCount({ ...goal, bound: "least" }, goal.length, shotsAsked(subject), subject)];
+    case "share": {
+      const asked = shotsAsked(subject);
+      const count = isOpen(subject) ? 1 : countOfShare(goal, asked);
+      return count === undefined ? [] : [ofCount(goal, count, asked, subject)];
+    }
+    case "statistic":
+      return ofStatistic(goal, subject);
+    default:
+      return [];
+  }
+}
+
+const SLACK = 1e-9;
+
+/** How many good shots a share takes: all but the bad ones it allows, where it allows "at most" so many. */
+function countOfShare(
+  { bound, share, confidence }: Extract<Criterion, { kind: "share" }>,
+  asked: number,
+): number | undefined {
+  if (confidence !== null) {
+    const { met } = criticalCounts(asked, share, confidence, `at ${bound}`);
+    return met === undefined ? undefined : bound === "least" ? met : asked - met;
+  }
+  return bound === "least" ? Math.ceil(share * asked - SLACK) : asked - Math.floor(share * asked + SLACK);
+}
+
+function ofCount(
+  goal: Criterion & { subject: Subject; bound: "least" | "most" },
+  count: number,
+  outOf: number,
+  { block, vocabulary }: BlockInPlan,
+): Need {
+  const { subject, bound } = goal;
+  const isWanted = bound === "least";
+  const conditions =
+    subject.kind === "meeting" ? [subject.condition] : block.targets.map(({ condition }) => condition);
+  // A shot is not on target when it misses one of the targets.
+  const proposing = (at: Circumstances): Proposition => {
+    const parts = conditions.map((condition) => propose(condition, isWanted, at, vocabulary));
+    return isWanted ? all(parts) : { kind: "any", of: parts };
+  };
+  return { goal, count, outOf, propose: proposing, says: () => whichShots(subject, isWanted), conditions };
+}
+
+function whichShots(subject: Subject, isWanted: boolean): string {
+  if (subject.kind === "on-target") return isWanted ? "on target" : "that miss the target";
+  const condition = writeCondition(subject.condition);
+  const isWindow = /^(inside|outside) /.test(condition);
+  if (isWanted) return isWindow ? condition : `with ${condition}`;
+  return isWindow ? `that are not ${condition}` : `that do not have ${condition}`;
+}
+
+/** What a statistic takes: no average is above a limit without a shot above it, and no percentile without several. */
+function ofStatistic(goal: StatisticCriterion, subject: BlockInPlan): Need[] {
+  const { statistic, metric, bounds } = goal;
+  const known = subject.vocabulary.metrics.get(metric);
+  if (known === undefined || statistic.kind === "spread" || statistic.kind === "span") return [];
+  const need = (count: number, ends: (claim: Interval) => Interval): Need => {
+    const claim = ({ hand }: Circumstances) => ends(claimOf(bounds, hand).interval);
+    return {
+      goal,
+      count,
+      outOf: shotsAsked(subject),
+      propose: (at) => ({ kind: "number", metric, range: claim(at) }),
+      says: (at) => {
+        const manner = mannerOf(directionsIn(bounds), unitOf(bounds), at.hand);
+        return `with ${metric} ${rangeInWords(claim(at), known, manner)}`;
+      },
+      conditions: [{ anyOf: [{ allOf: [{ kind: "number", metric, bounds }] }] }],
+    };
+  };
+  const from = ({ low }: Interval) => ({ low, high: Number.POSITIVE_INFINITY });
+  const upTo = ({ high }: Interval) => ({ low: Number.NEGATIVE_INFINITY, high });
+  if (statistic.kind === "best" || statistic.kind === "worst") return [need(1, (claim) => claim)];
+  const { low, high } = countsOfQuantile(goal, subject);
+  return [need(low, from), need(high, upTo)].filter(({ propose }) => !isAnything(propose));
+}
+
+/** Whether it leaves every number free, whatever the hand. */
+function isAnything(propose: Need["propose"]): boolean {
+  return (["right", "left"] as const).every((hand) => {
+    const proposition = propose({ hand, club: null, level: null });
+    return proposition.kind === "number" && holds(proposition.range, WHOLE);
+  });
+}
+
+/**
+ * How many shots are at least as large, and at most as large, as a quantile of type 7: it lies between the two order
+ * statistics at (n − 1)·share. Only where every shot enters, which is not sure where the block requires something; and of an
+ * average no more is known than that it takes one.
+ */
+function countsOfQuantile({ statistic, confidence }: StatisticCriterion, subject: BlockInPlan) {
+  const share = statistic.kind === "percentile" ? statistic.share : statistic.kind === "median" ? 0.5 : null;
+  const asked = shotsAsked(subject);
+  if (share === null || asked === 0 || isOpen(subject) || subject.block.requirements.length > 0) {
+    return { low: 1, high: 1 };
+  }
+  if (confidence !== null) {
+    const least = criticalCounts(asked, share, confidence).met;
+    const most = criticalCounts(asked, share, confidence, "at most").met;
+    return { low: most === undefined ? 1 : asked - most, high: least ?? 1 };
+  }
+  const place = (asked - 1) * share;
+  return { low: asked - Math.ceil(place - SLACK), high: Math.floor(place + SLACK) + 1 };
+}

@@ -1,0 +1,70 @@
+/** Goals that take more shots together than there are. */
+import type { Criterion } from "../../../shared/plan-model.ts";
+import { listed } from "../../checks/wording.ts";
+import type { BlockInPlan } from "../subject.ts";
+import { type Circumstances, circumstancesOf } from "./circumstances.ts";
+import { areCompatible } from "./conflict.ts";
+import { named } from "./conflict-words.ts";
+import { demandsOf } from "./demand.ts";
+import type { GoalsAtOdds } from "./goals-together.ts";
+import { type Need, needsOf } from "./need.ts";
+import { propose } from "./propose.ts";
+
+/** More goals of one block are not held against each other. */
+const MOST_NEEDS = 16;
+
+/**
+ * Goals that need different shots, and more of them together than there are: at least 8 of 10 on one side and at least 3 on
+ * the other.
+ */
+export function tooManyShots(goals: readonly Criterion[], subject: BlockInPlan): GoalsAtOdds | undefined {
+  const { block, vocabulary } = subject;
+  const needs = goals.flatMap((goal) => needsOf(goal, subject)).filter(({ count }) => count > 0);
+  if (needs.length > MOST_NEEDS) return undefined;
+  const demands = demandsOf(subject).filter(({ role }) => role !== "target");
+  const among = circumstancesOf(
+    [...needs.flatMap(({ conditions }) => conditions), ...demands.map(({ condition }) => condition)],
+    block.shots.map(({ club }) => club),
+  );
+  const players = new Set(among.map(playerOf));
+  let found: readonly Need[] | undefined;
+  for (const player of players) {
+    const those = among.filter((at) => playerOf(at) === player);
+    const excludeEachOther = (one: Need, other: Need) =>
+      one.goal !== other.goal &&
+      those.every((at) => {
+        const asked = demands.map(({ condition, truth }) => propose(condition, truth, at, vocabulary));
+        return !areCompatible([one.propose(at), other.propose(at), ...asked], at, vocabulary);
+      });
+    found = largestExcluding(needs, excludeEachOther);
+    if (found === undefined) return undefined;
+  }
+  const [at] = among;
+  if (found === undefined || at === undefined) return undefined;
+  const most = Math.max(...found.map(({ outOf }) => outOf));
+  const parts = found.map(({ goal, count, says }) => `${named(goal, subject)} needs ${count} ${says(at)}`);
+  return {
+    goals: [...new Set(found.map(({ goal }) => goal))],
+    why: `${listed(parts, "and")}; no shot can be ${found.length === 2 ? "both" : "two of these"}, and only ${most} count. Ask for fewer of one of them.`,
+  };
+}
+
+function playerOf({ hand, level }: Circumstances): string {
+  return JSON.stringify([hand, level]);
+}
+
+/** Needs of which each two exclude each other and which take more shots than there are. */
+function largestExcluding(
+  needs: readonly Need[],
+  excludeEachOther: (one: Need, other: Need) => boolean,
+): readonly Need[] | undefined {
+  for (const first of needs) {
+    const chosen = [first];
+    for (const need of needs) {
+      if (need !== first && chosen.every((one) => excludeEachOther(one, need))) chosen.push(need);
+      const count = chosen.reduce((sum, one) => sum + one.count, 0);
+      if (chosen.length > 1 && count > Math.max(...chosen.map(({ outOf }) => outOf))) return chosen;
+    }
+  }
+  return undefined;
+}

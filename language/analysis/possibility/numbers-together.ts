@@ -1,0 +1,111 @@
+/** Goals about numbers that cannot all be what is asked for. */
+import { claimOf } from "../../../shared/condition.ts";
+import type { ChangeCriterion, Criterion, Expression, Hand } from "../../../shared/plan-model.ts";
+import type { Interval } from "../../../shared/statistics/interval.ts";
+import { listed } from "../../checks/wording.ts";
+import type { Proposition } from "../reasoning/proposition.ts";
+import { WHOLE } from "../reasoning/range.ts";
+import { isPossible, rangeLeft, type World } from "../reasoning/solve.ts";
+import type { BlockInPlan } from "../subject.ts";
+import type { Circumstances } from "./circumstances.ts";
+import { becauseOf, fewestOf, worldOf } from "./conflict.ts";
+import { named, reasons } from "./conflict-words.ts";
+import { demandsOf } from "./demand.ts";
+import type { GoalsAtOdds } from "./goals-together.ts";
+import { propose } from "./propose.ts";
+
+/** Averages that the relations between metrics do not leave together, and claims about one number that exclude each other. */
+export function numbersAtOdds(goals: readonly Criterion[], subject: BlockInPlan): GoalsAtOdds | undefined {
+  const claims = goals.filter((goal) => nameOfNumber(goal) !== undefined);
+  if (claims.length < 2) return undefined;
+  const isImpossible = (some: readonly Criterion[]) =>
+    HANDS.every((hand) => {
+      const claimed = some.map((goal) => claimOn(goal, hand));
+      return !isPossible(claimed, worldOfNumbers(claimed, hand, subject));
+    });
+  if (!isImpossible(claims)) return undefined;
+  const fewest = fewestOf(claims, isImpossible);
+  if (fewest.length < 2) return undefined;
+  const hand = HANDS[0];
+  const claimed = fewest.map((goal) => claimOn(goal, hand));
+  const because = becauseOf(claimed, worldOfNumbers(claimed, hand, subject));
+  const why = reasons(because, { hand, club: null, level: null }, subject);
+  const lines = listed(
+    fewest.map((goal) => named(goal, subject)),
+    "and",
+  );
+  return { goals: fewest, why: `${lines}${why === "" ? "" : `, since ${why}`}. Change one of them.` };
+}
+
+const HANDS = ["right", "left"] as const;
+
+function claimOn(goal: Criterion, hand: Hand): Proposition {
+  return { kind: "number", metric: nameOfNumber(goal) ?? "", range: claimedBy(goal, hand) };
+}
+
+/** The number that a goal is about; an average goes by the name of its metric, since averages hang together as readings do. */
+function nameOfNumber(goal: Criterion): string | undefined {
+  if (goal.kind === "statistic") {
+    const { statistic, metric } = goal;
+    if (statistic.kind === "average") return metric;
+    return JSON.stringify([statistic, metric]);
+  }
+  if (goal.kind === "ellipse") return JSON.stringify([goal.measure, goal.share, goal.metrics]);
+  if (goal.kind !== "change") return undefined;
+  const { statistic, metric, against, movement } = goal;
+  return JSON.stringify(["change", statistic, metric, against, movement.amount.unit.symbol === "%"]);
+}
+
+/** What holds of averages over shots that meet the requirements, and of other numbers. */
+function worldOfNumbers(claimed: readonly Proposition[], hand: Hand, subject: BlockInPlan): World {
+  const { vocabulary } = subject;
+  const at: Circumstances = { hand, club: null, level: null };
+  const required = demandsOf(subject)
+    .filter(({ role }) => role === "require")
+    .map(({ condition, truth }) => propose(condition, truth, at, vocabulary));
+  const ofShots = worldOf([...claimed, ...required], at, vocabulary);
+  const known = new Map<string, Interval>();
+  const domain = (name: string): Interval => {
+    if (required.length === 0 || !vocabulary.metrics.has(name)) return ofShots.domain(name);
+    const range = known.get(name) ?? rangeLeft(name, required, ofShots);
+    known.set(name, range);
+    return range;
+  };
+  return { relations: ofShots.relations.filter(({ expression }) => isLinear(expression)), domain };
+}
+
+/** Where the number lies that a goal is about: of a change, what it rises by. */
+function claimedBy(goal: Criterion, hand: Hand): Interval {
+  if (goal.kind === "statistic" || goal.kind === "ellipse") {
+    const { interval, slack } = claimOf(goal.bounds, hand);
+    return { low: interval.low - slack / 4, high: interval.high + slack / 4 };
+  }
+  return goal.kind !== "change" ? WHOLE : riseClaimed(goal.movement, hand);
+}
+
+function riseClaimed(movement: ChangeCriterion["movement"], hand: Hand): Interval {
+  const bounds = { kind: "at least" as const, limit: movement.amount };
+  const { value } = movement.amount;
+  if (movement.kind === "stays") return { low: -value, high: value };
+  if (movement.kind === "moves") {
+    const { interval } = claimOf({ ...bounds, kind: `at ${movement.bound}` }, hand);
+    return interval;
+  }
+  const rise: Interval =
+    movement.bound === "least" ? { low: value, high: WHOLE.high } : { low: WHOLE.low, high: value };
+  return movement.kind === "rises" ? rise : { low: -rise.high, high: -rise.low };
+}
+
+/** Whether an average of its value is its value at the averages. */
+function isLinear(expression: Expression): boolean {
+  if (expression.kind !== "operation") return true;
+  const { operator, left, right } = expression;
+  if (!isLinear(left) || !isLinear(right)) return false;
+  if (operator === "+" || operator === "-") return true;
+  return isConstant(right) || (operator === "*" && isConstant(left));
+}
+
+function isConstant(expression: Expression): boolean {
+  if (expression.kind === "operation") return isConstant(expression.left) && isConstant(expression.right);
+  return expression.kind === "number";
+}

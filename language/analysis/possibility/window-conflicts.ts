@@ -1,0 +1,31 @@
+/** Conditions that no shot meets, in windows. */
+import type { Condition } from "../../../shared/plan-model.ts";
+import { type Circumstances, circumstancesOf } from "./circumstances.ts";
+import { type Conflict, findConflict } from "./conflict.ts";
+import { reasons } from "./conflict-words.ts";
+import { propose } from "./propose.ts";
+import type { Vocabulary } from "./vocabulary.ts";
+
+/** Why no player's shot can meet a condition; undefined where one can. */
+export function conflictWithin(
+  condition: Condition,
+  vocabulary: Vocabulary,
+): Conflict<Condition> | undefined {
+  const among = circumstancesOf([condition], []);
+  const conflict = findConflict(
+    [condition],
+    (one) => (at) => propose(one, true, at, vocabulary),
+    among,
+    vocabulary,
+  );
+  return conflict?.circumstances.length === among.length ? conflict : undefined;
+}
+
+/** What is said of a window that nothing can be inside; undefined where something can. */
+export function emptyWindow(condition: Condition, vocabulary: Vocabulary): string | undefined {
+  const conflict = conflictWithin(condition, vocabulary);
+  if (conflict === undefined) return undefined;
+  const why = reasons(conflict.because, conflict.circumstances[0] as Circumstances, { vocabulary });
+  const since = why === "" ? "" : `, since ${why}`;
+  return `No shot can be inside this window${since}. Check the numbers and their units.`;
+}
