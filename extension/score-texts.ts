@@ -25,7 +25,7 @@ export function shortText({ session, verdict, problem }: PlanScore, t: Translate
 
 /** Everything about a score, a line each. */
 export function longText(score: PlanScore, t: Translate): string {
-  const { plan, session, picked, problem } = score;
+  const { plan, session, picked, problem, before } = score;
   const lines = [t("Plan: {0}", shown(plan.name))];
   if (session !== null) {
     lines.push(
@@ -37,6 +37,7 @@ export function longText(score: PlanScore, t: Translate): string {
   lines.push(
     problem ?? (session === null ? t("No session has practised this plan yet.") : goalsText(score, t)),
   );
+  if (before !== null) lines.push(t("Before that: {0}. This is no longer current.", before));
   return lines.join("\n");
 }
 

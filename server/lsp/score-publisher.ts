@@ -3,39 +3,47 @@ import {
   CodeLensRefreshRequest,
   type Connection,
   DiagnosticSeverity,
+  type InitializeParams,
   InlayHintRefreshRequest,
 } from "vscode-languageserver";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 import { scoresChanged } from "../../shared/protocol/scores-changed.ts";
 import type { Level, Settings } from "../../shared/settings.ts";
 import type { DiagnosticsPublisher } from "./diagnostics-publisher.ts";
+import type { EditorSettings } from "./editor-settings.ts";
 import type { CurrentScores } from "./scores.ts";
 import { addPlanVerdicts, addSessionResults, DiagnosticsByFile, type Levels } from "./verdict-diagnostics.ts";
-
-/** What an editor can be asked to draw anew. */
-export interface Refreshes {
-  readonly codeLens: boolean;
-  readonly inlayHint: boolean;
-}
 
 export class ScorePublisher {
   private readonly connection: Connection;
   private readonly diagnostics: DiagnosticsPublisher;
+  private readonly settings: EditorSettings;
+  /** What the editor can be asked to draw anew. */
+  private refreshes = { codeLens: false, inlayHint: false };
   /** Files whose plans the editor has been told about. */
   private told: ReadonlySet<string> = new Set();
   /** What was published last: nothing is sent again for a keystroke that changed no score. */
   private last = "";
 
-  constructor(connection: Connection, diagnostics: DiagnosticsPublisher) {
+  constructor(connection: Connection, diagnostics: DiagnosticsPublisher, settings: EditorSettings) {
     this.connection = connection;
     this.diagnostics = diagnostics;
+    this.settings = settings;
   }
 
-  publish(scores: CurrentScores, settings: Settings, refreshes: Refreshes): void {
-    const state = JSON.stringify([scores, settings]);
+  initialize({ capabilities: { workspace } }: InitializeParams): void {
+    this.refreshes = {
+      codeLens: workspace?.codeLens?.refreshSupport ?? false,
+      inlayHint: workspace?.inlayHint?.refreshSupport ?? false,
+    };
+  }
+
+  publish(scores: CurrentScores): void {
+    const { refreshes } = this;
+    const state = JSON.stringify([scores, this.settings.state]);
     if (state === this.last) return;
     this.last = state;
-    this.diagnostics.setVerdicts(verdictsOf(scores, settings));
+    this.diagnostics.setVerdicts(this.verdictsOf(scores));
     this.tell(scores);
     const ignored = () => {}; // an editor that is closing no longer answers
     if (refreshes.codeLens) this.connection.sendRequest(CodeLensRefreshRequest.type).catch(ignored);
@@ -54,14 +62,22 @@ export class ScorePublisher {
     }
     this.told = new Set(scores.map(({ summary }) => summary.plan.file));
   }
-}
 
-function verdictsOf({ plans, sessions }: CurrentScores, settings: Settings): DiagnosticsByFile {
-  const found = new DiagnosticsByFile();
-  const levels = settings["drillwright.verdicts.show"] ? levelsFrom(settings) : HIDDEN;
-  for (const { session } of plans) if (session !== undefined) addPlanVerdicts(found, session, levels);
-  for (const session of sessions) addSessionResults(found, session, levels);
-  return found;
+  private verdictsOf({ plans, sessions }: CurrentScores): DiagnosticsByFile {
+    const found = new DiagnosticsByFile();
+    for (const { summary, session } of plans) {
+      if (session !== undefined) addPlanVerdicts(found, session, this.levelsOf(summary.plan.file));
+    }
+    for (const session of sessions) {
+      addSessionResults(found, session, this.levelsOf(session.report.session.location.file));
+    }
+    return found;
+  }
+
+  private levelsOf(file: string): Levels {
+    const settings = this.settings.of(file);
+    return settings["drillwright.verdicts.show"] ? levelsFrom(settings) : HIDDEN;
+  }
 }
 
 const HIDDEN: Levels = { met: null, missed: null, undecided: null, "not-measured": null };

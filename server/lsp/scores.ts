@@ -1,47 +1,23 @@
 /** Keeps the scores of the plans that open files are about, and says when they change. */
-import { DocumentState, type DocumentValidator, type LangiumDocuments, URI } from "langium";
-import { type Diagnostic, DiagnosticSeverity } from "vscode-languageserver";
-import type { DrillwrightServices } from "../../language/core-module.ts";
-import {
-  type Declaration,
-  isPlan,
-  isSession,
-  type Plan,
-  type Session,
-} from "../../language/generated/tree/ast.ts";
-import type { Lowering } from "../../language/lowering/document.ts";
-import { IncompleteError } from "../../language/lowering/unresolved.ts";
+import type { Plan, Session } from "../../language/generated/tree/ast.ts";
 import type { Declared } from "../../shared/protocol/message.ts";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 import type { SessionScore } from "../../shared/protocol/session-score.ts";
-import type { PlanSessions, PracticedSession } from "../../shared/protocol/sessions.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
-import { type ReadingsAt, readingsAt } from "../report/readings.ts";
-import { goalTally } from "../report/summary.ts";
-import { CachedDataFiles } from "./cached-data-files.ts";
-import {
-  dateOf,
-  declared,
-  type File,
-  fileOf,
-  keyOf,
-  latestFirst,
-  planOf,
-  playerOf,
-  rangeOf,
-} from "./declared.ts";
+import { goalSummary, goalTally } from "../report/summary.ts";
+import { declared, keyOf, planOf, rangeOf } from "./declared.ts";
+import type { Practice, Shown } from "./practice.ts";
+import { type ScoredSession, type Scorer, unreadData } from "./scorer.ts";
 import { sessionScoreOf } from "./session-score.ts";
 
-/** A session that was scored, and what was measured at the rows of its data, in words. */
-export interface ScoredSession {
-  readonly report: ScoreReport;
-  readonly readingsAt: ReadingsAt;
-}
-
-/** The score of one plan: what the editor is told, and the session it rests on, if it could be scored. */
+/** The score of one plan. */
 export interface PlanResult {
+  /** What the editor is told. */
   readonly summary: PlanScore;
+  /** The session it rests on; undefined where it could not be scored. */
   readonly session: ScoredSession | undefined;
+  /** What the session came out like before something kept it from being scored. It is no longer current. */
+  readonly before: ScoreReport | undefined;
 }
 
 /** Every score that is shown. */
@@ -57,34 +33,21 @@ type About = Pick<PlanScore, "plan" | "range" | "session" | "picked">;
 
 const NO_SESSION = "No session practised this plan yet.";
 
-/** What the scores need from their host. */
-export interface Host {
-  /** URIs of the open files. */
-  readonly openFiles: () => readonly string[];
-  readonly sha256: (content: Uint8Array) => string;
-  readonly version: string;
-}
-
 export class Scores {
-  private readonly documents: LangiumDocuments;
-  private readonly host: Host;
-  private readonly lowering: Lowering;
+  private readonly practice: Practice;
+  private readonly scorer: Scorer;
+  private readonly openFiles: () => readonly string[];
   private readonly listeners: (() => void)[] = [];
-  /** Picked sessions by plan; the latest is shown where none is picked. */
-  private readonly picked = new Map<string, Declared>();
-  private readonly dataFiles: CachedDataFiles;
-  private readonly validator: DocumentValidator;
-  /** Whether a file without diagnostics is free of errors; known only where a score was asked for. */
-  private readonly soundness = new WeakMap<File, boolean>();
   private scores: CurrentScores = { plans: [], sessions: [] };
+  /** The last report of each plan and session in which shots were read. */
+  private readonly reports = new Map<string, ScoreReport>();
   private generation = 0;
 
-  constructor(services: DrillwrightServices, lowering: Lowering, host: Host) {
-    this.documents = services.shared.workspace.LangiumDocuments;
-    this.dataFiles = new CachedDataFiles(services.shared.workspace.FileSystemProvider, host.sha256);
-    this.validator = services.validation.DocumentValidator;
-    this.host = host;
-    this.lowering = lowering;
+  /** @param openFiles URIs of the files that are open in the editor. */
+  constructor(practice: Practice, scorer: Scorer, openFiles: () => readonly string[]) {
+    this.practice = practice;
+    this.scorer = scorer;
+    this.openFiles = openFiles;
   }
 
   onChange(listener: () => void): void {
@@ -96,188 +59,98 @@ export class Scores {
     return this.scores;
   }
 
-  /** The plans a file is about: those it declares, and those whose sessions it declares. */
-  plansOf(uri: string): readonly Plan[] {
-    const declarations = this.declarations(uri);
-    const practised = declarations.filter(isSession).map(planOf);
-    return [...new Set([...declarations.filter(isPlan), ...practised])].filter((plan) => plan !== undefined);
-  }
-
-  /** The sessions of the plans a file is about. Linear in the sessions of the workspace, for each plan. */
-  sessionsOf(uri: string): readonly PlanSessions[] {
-    return this.plansOf(uri).map((plan) => {
-      const { session, picked } = this.shown(plan);
-      return {
-        plan: declared(plan),
-        range: rangeOf(plan),
-        sessions: this.practised(plan).map(practisedSession),
-        shown: session === undefined ? null : declared(session),
-        picked,
-      };
-    });
-  }
-
-  /** Shows a plan with this session from now on, or with its latest again. */
-  pick(plan: Declared, session: Declared | null): void {
-    if (session === null) this.picked.delete(keyOf(plan));
-    else this.picked.set(keyOf(plan), session);
-  }
-
   /** Forgets what a data file held. False where it is not one that was read. */
   forget(uri: string): boolean {
-    return this.dataFiles.forget(uri);
+    return this.scorer.dataFiles.forget(uri);
   }
 
   /** Forgets every data file: the next score reads them again. */
   forgetAll(): void {
-    this.dataFiles.forgetAll();
+    this.scorer.dataFiles.forgetAll();
   }
 
   /** What was last told of the plans that a file is about. */
   summariesOf(uri: string): readonly PlanScore[] {
-    const plans = new Set(this.plansOf(uri).map((plan) => keyOf(declared(plan))));
+    const plans = new Set(this.practice.plansOf(uri).map((plan) => keyOf(declared(plan))));
     return this.scores.plans.map(({ summary }) => summary).filter(({ plan }) => plans.has(keyOf(plan)));
   }
 
   /** Scores a session as it stands now, shown or not. */
   async scoreOf(of: Declared): Promise<SessionScore | null> {
-    // Files that nobody has opened are not checked yet.
-    for (const file of this.filesOf(of)) {
-      if (file.diagnostics === undefined && !this.soundness.has(file)) {
-        this.soundness.set(file, isFreeOfErrors(await this.validator.validateDocument(file)));
-      }
-    }
-    const session = this.sessionNamed(of);
+    const found = this.practice.sessionNamed(of);
+    if (found !== undefined) await this.scorer.check(found);
+    const session = this.practice.sessionNamed(of); // its tree may have been replaced meanwhile
     if (session === undefined) return null;
     const plan = planOf(session);
-    return sessionScoreOf(of, plan === undefined ? null : declared(plan), await this.attempt(session));
+    return sessionScoreOf(of, plan === undefined ? null : declared(plan), await this.scorer.score(session));
   }
 
   /** Scores what the open files are about anew. A later call overtakes an earlier one, which then changes nothing. */
   async refresh(): Promise<void> {
     const generation = ++this.generation;
-    const uris = this.host.openFiles();
+    const uris = this.openFiles();
     // Everything is read from the trees now: while tables are read they may be replaced.
-    const plans = [...new Set(uris.flatMap((uri) => this.plansOf(uri)))].map((plan) => {
-      const { session, picked } = this.shown(plan);
-      return { session, about: about(plan, session, picked) };
+    const plans = [...new Set(uris.flatMap((uri) => this.practice.plansOf(uri)))].map((plan) => {
+      const shown = this.practice.shown(plan);
+      return { session: shown.session, about: about(plan, shown) };
     });
     const shown = plans.flatMap(({ session }) => session ?? []);
-    const open = uris.flatMap((uri) => this.declarations(uri).filter(isSession));
-    const attempts = new Map(
-      [...new Set([...shown, ...open])].map((session) => [session, this.attempt(session)]),
+    const open = uris.flatMap((uri) => this.practice.sessionsIn(uri));
+    const attempts = new Map<Session, Promise<ScoredSession | string>>(
+      [...new Set([...shown, ...open])].map((session) => [session, this.scorer.score(session)]),
     );
     const [results, tried] = await Promise.all([
       Promise.all(
-        plans.map(async ({ about, session }) =>
-          planResult(about, session === undefined ? NO_SESSION : await attempts.get(session)),
-        ),
+        plans.map(async ({ about, session }) => ({
+          about,
+          attempt: session === undefined ? NO_SESSION : ((await attempts.get(session)) ?? NO_SESSION),
+        })),
       ),
       Promise.all(attempts.values()),
     ]);
     if (generation !== this.generation) return;
-    this.scores = { plans: results, sessions: tried.filter((attempt) => typeof attempt !== "string") };
+    this.scores = {
+      plans: results.map(({ about, attempt }) => this.planResult(about, attempt)),
+      sessions: tried.filter((attempt) => typeof attempt !== "string"),
+    };
     for (const listener of this.listeners) listener();
   }
 
-  /** The session's score, or why there is none and what to do about it. */
-  private async attempt(session: Session): Promise<ScoredSession | string> {
-    const plan = planOf(session);
-    if (plan === undefined || !this.isSound(fileOf(session)))
-      return "The session's file has mistakes. Mend them to see the score.";
-    if (!this.isSound(fileOf(plan))) return "The plan is scored when its mistakes are mended.";
-    try {
-      const input = this.lowering.session(session);
-      // Importing and scoring are loaded with the first session: most files are opened without one.
-      const { runSession } = await import("../scoring/run-session.ts");
-      const { report, data } = await runSession(input, this.dataFiles, { version: this.host.version });
-      return { report, readingsAt: readingsAt(input, data) };
-    } catch (error) {
-      if (!(error instanceof IncompleteError)) throw error;
-      return "A file that the plan or its session uses has mistakes. Mend them to see the score.";
+  /** @param attempt the score of the session shown, or why there is none. */
+  private planResult(about: About, attempt: ScoredSession | string): PlanResult {
+    const session = typeof attempt === "string" ? undefined : attempt;
+    const problem = typeof attempt === "string" ? attempt : unreadData(attempt.report);
+    const key = `${keyOf(about.plan)} ${about.session === null ? "" : keyOf(about.session)}`;
+    if (session === undefined || problem !== undefined) {
+      const before = this.reports.get(key);
+      const summary = {
+        ...about,
+        verdict: null,
+        goals: goalTally([]),
+        problem: problem ?? null,
+        before: before === undefined ? null : goalSummary(before),
+      };
+      return { summary, session, before };
     }
-  }
-
-  private sessionNamed({ file, name }: Declared): Session | undefined {
-    return this.declarations(file)
-      .filter(isSession)
-      .find((session) => session.name === name);
-  }
-
-  /** The files that a session stands or falls with. */
-  private filesOf(of: Declared): File[] {
-    const session = this.sessionNamed(of);
-    return session === undefined
-      ? []
-      : [session, planOf(session)].flatMap((node) => (node ? fileOf(node) : []));
-  }
-
-  /** Whether a file has been checked and holds no error. */
-  private isSound(file: File): boolean {
-    return file.diagnostics === undefined
-      ? this.soundness.get(file) === true
-      : isFreeOfErrors(file.diagnostics);
-  }
-
-  private shown(plan: Plan): { session: Session | undefined; picked: boolean } {
-    const sessions = this.practised(plan);
-    const choice = this.picked.get(keyOf(declared(plan)));
-    const picked = sessions.find(
-      (session) => choice !== undefined && keyOf(declared(session)) === keyOf(choice),
-    );
-    return { session: picked ?? sessions[0], picked: picked !== undefined };
-  }
-
-  /** Latest first. Linear in the sessions of the workspace. */
-  private practised(plan: Plan): Session[] {
-    const sessions: Session[] = [];
-    for (const file of this.documents.all) {
-      if (file.state < DocumentState.ComputedScopes) continue;
-      for (const declaration of (file as File).parseResult.value.declarations ?? []) {
-        if (isSession(declaration) && planOf(declaration) === plan) sessions.push(declaration);
-      }
-    }
-    return latestFirst(sessions);
-  }
-
-  private declarations(uri: string): readonly Declaration[] {
-    return this.file(uri)?.parseResult.value.declarations ?? [];
-  }
-
-  private file(uri: string): File | undefined {
-    return this.documents.getDocument(URI.parse(uri)) as File | undefined;
+    const { report } = session;
+    this.reports.set(key, report);
+    const verdicts = report.blocks.flatMap(({ criteria }) => criteria.map(({ verdict }) => verdict));
+    const summary = {
+      ...about,
+      verdict: report.verdict,
+      goals: goalTally(verdicts),
+      problem: null,
+      before: null,
+    };
+    return { summary, session, before: undefined };
   }
 }
 
-function about(plan: Plan, session: Session | undefined, picked: boolean): About {
+function about(plan: Plan, { session, picked }: Shown): About {
   return {
     plan: declared(plan),
     range: rangeOf(plan),
     session: session === undefined ? null : declared(session),
     picked,
   };
-}
-
-/** @param attempt the score of the session shown, or why there is none. */
-function planResult(about: About, attempt: ScoredSession | string | undefined): PlanResult {
-  if (attempt === undefined || typeof attempt === "string") {
-    const summary = { ...about, verdict: null, goals: goalTally([]), problem: attempt ?? null };
-    return { summary, session: undefined };
-  }
-  const { verdict, blocks } = attempt.report;
-  const goals = goalTally(blocks.flatMap(({ criteria }) => criteria.map((criterion) => criterion.verdict)));
-  return { summary: { ...about, verdict, goals, problem: null }, session: attempt };
-}
-
-function practisedSession(session: Session): PracticedSession {
-  return {
-    ...declared(session),
-    range: rangeOf(session),
-    date: dateOf(session) ?? null,
-    player: playerOf(session)?.$refText ?? null,
-  };
-}
-
-function isFreeOfErrors(diagnostics: readonly Diagnostic[]): boolean {
-  return !diagnostics.some(({ severity }) => severity === DiagnosticSeverity.Error);
 }

@@ -1,6 +1,7 @@
 /** What the server puts in place of the framework's services, and adds to them. */
 import type { DeepPartial, Module } from "langium";
 import type { LangiumServices, LangiumSharedServices } from "langium/lsp";
+import { DEFAULT_SETTINGS } from "../../shared/settings.ts";
 import { DrillwrightDocumentUpdateHandler } from "./document-update-handler.ts";
 import type { ServerState } from "./start-server.ts";
 import { VerdictCodeLenses } from "./verdict-code-lenses.ts";
@@ -8,8 +9,10 @@ import { VerdictInlayHints } from "./verdict-inlay-hints.ts";
 
 /** Hints and lenses read the scores through the state, which is filled when the server starts. */
 export function serverModule(state: ServerState): Module<LangiumServices, DeepPartial<LangiumServices>> {
-  const shown = (part: "drillwright.verdicts.inlay" | "drillwright.verdicts.lens") => () =>
-    state.settings["drillwright.verdicts.show"] && state.settings[part];
+  const shown = (part: "drillwright.verdicts.inlay" | "drillwright.verdicts.lens") => (uri: string) => {
+    const settings = state.settings?.of(uri) ?? DEFAULT_SETTINGS;
+    return settings["drillwright.verdicts.show"] && settings[part];
+  };
   return {
     lsp: {
       InlayHintProvider: () => new VerdictInlayHints(() => state.scores, shown("drillwright.verdicts.inlay")),

@@ -5,7 +5,7 @@ import type { BlockResult, CriterionResult } from "../../shared/score-report.ts"
 import type { ReadingsAt } from "../report/readings.ts";
 import { blockSummary, goalSummary } from "../report/summary.ts";
 import { details, leads } from "./evidence.ts";
-import type { ScoredSession } from "./scores.ts";
+import type { ScoredSession } from "./scorer.ts";
 
 /** @param attempt the score, or why there is none. */
 export function sessionScoreOf(

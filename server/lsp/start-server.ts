@@ -28,8 +28,8 @@ import type { Connection } from "vscode-languageserver";
 import type { DrillwrightServices } from "../../language/core-module.ts";
 import { Lowering } from "../../language/lowering/document.ts";
 import type { ClientOptions } from "../../shared/protocol/client-options.ts";
-import { DEFAULT_SETTINGS, type Settings, settingsFrom } from "../../shared/settings.ts";
 import { DiagnosticsPublisher } from "./diagnostics-publisher.ts";
+import { EditorSettings } from "./editor-settings.ts";
 import { handlePlanGoals } from "./handlers/plan-goals.ts";
 import { handleProject, tellProjectChanged } from "./handlers/project.ts";
 import { handleScore } from "./handlers/score.ts";
@@ -37,25 +37,21 @@ import { handleSelectSession } from "./handlers/select-session.ts";
 import { handleSelectionRanges, withSelectionRanges } from "./handlers/selection-ranges.ts";
 import { handleSessionScore } from "./handlers/session-score.ts";
 import { handleSessions } from "./handlers/sessions.ts";
-import { type Refreshes, ScorePublisher } from "./score-publisher.ts";
+import { Practice } from "./practice.ts";
+import { ScorePublisher } from "./score-publisher.ts";
+import { Scorer, type ScoringHost } from "./scorer.ts";
 import { Scores } from "./scores.ts";
 
-/** What the server cannot do without a host. */
-export interface ServerHost {
-  readonly sha256: (content: Uint8Array) => string;
-  readonly version: string;
-}
-
-/** The part of the server that the services of the language see. */
+/** The part of the server that the services of the language see; filled when the server starts. */
 export interface ServerState {
   scores: Scores | undefined;
-  settings: Settings;
+  settings: EditorSettings | undefined;
   /** Ids of the commands the editor can run. */
   commands: readonly string[];
 }
 
 export function newServerState(): ServerState {
-  return { scores: undefined, settings: DEFAULT_SETTINGS, commands: [] };
+  return { scores: undefined, settings: undefined, commands: [] };
 }
 
 /** Wires connection, language and scores, and starts listening. */
@@ -63,39 +59,38 @@ export function startServer(
   connection: Connection,
   services: { shared: LangiumSharedServices; drillwright: DrillwrightServices },
   state: ServerState,
-  host: ServerHost,
+  host: ScoringHost,
 ): void {
   const { shared } = services;
   const openDocuments = shared.workspace.TextDocuments;
-  const publisher = new DiagnosticsPublisher(connection);
   const lowering = new Lowering(services.drillwright, (uri) => uri.toString());
-  const scores = new Scores(services.drillwright, lowering, {
-    ...host,
-    openFiles: () => openDocuments.keys(),
-  });
+  const practice = new Practice(shared.workspace.LangiumDocuments);
+  const scorer = new Scorer(services.drillwright, lowering, host);
+  const scores = new Scores(practice, scorer, () => openDocuments.keys());
+  const settings = new EditorSettings(connection);
+  const publisher = new DiagnosticsPublisher(connection);
+  const scorePublisher = new ScorePublisher(connection, publisher, settings);
   state.scores = scores;
+  state.settings = settings;
 
   addLanguageHandlers(connection, shared);
+  handleSelectionRanges(connection, shared);
   publishMistakes(shared, publisher);
   handleProject(connection, shared);
   handlePlanGoals(connection, shared, lowering);
-  handleSessions(connection, scores);
+  handleSessions(connection, practice);
   handleSessionScore(connection, shared, scores);
-  handleSelectSession(connection, scores);
+  handleSelectSession(connection, practice, scores);
   handleScore(connection, scores);
-  handleSelectionRanges(connection, shared);
 
-  const scorePublisher = new ScorePublisher(connection, publisher);
-  let refreshes: Refreshes = { codeLens: false, inlayHint: false };
-  // Nothing is shown before the settings are known: what they hide must not flash up first.
-  let settingsKnown = false;
   const show = () => {
-    if (settingsKnown) scorePublisher.publish(scores.current(), state.settings, refreshes);
+    if (settings.isKnown) scorePublisher.publish(scores.current());
   };
   const refresh = () => {
     scores.refresh().catch((error: unknown) => connection.console.error(`Scoring failed: ${String(error)}`));
   };
   scores.onChange(show);
+  settings.onChange(show);
   shared.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, refresh);
   openDocuments.onDidClose(refresh);
   shared.lsp.DocumentUpdateHandler.onWatchedFilesChange(({ changes }) => {
@@ -104,36 +99,15 @@ export function startServer(
     tellProjectChanged(connection, false);
   });
 
-  const useSettings = (section: unknown) => {
-    state.settings = settingsFrom(section);
-    settingsKnown = true;
-    show();
-  };
-  const readSettings = () => {
-    connection.workspace.getConfiguration("drillwright").then(useSettings, (error: unknown) => {
-      connection.console.warn(`The settings could not be read, so the defaults are used: ${String(error)}`);
-      useSettings(undefined);
-    });
-  };
-  let hasConfiguration = false;
   connection.onInitialize((params) => {
-    const { workspace } = params.capabilities;
-    hasConfiguration = workspace?.configuration ?? false;
-    settingsKnown = !hasConfiguration;
-    refreshes = {
-      codeLens: workspace?.codeLens?.refreshSupport ?? false,
-      inlayHint: workspace?.inlayHint?.refreshSupport ?? false,
-    };
+    settings.initialize(params);
+    scorePublisher.initialize(params);
     state.commands = (params.initializationOptions as ClientOptions | undefined)?.commands ?? [];
     return shared.lsp.LanguageServer.initialize(params).then(withSelectionRanges);
   });
   connection.onInitialized((params) => {
     shared.lsp.LanguageServer.initialized(params);
-    if (hasConfiguration) readSettings();
-  });
-  connection.onDidChangeConfiguration(({ settings }) => {
-    if (hasConfiguration) readSettings();
-    else useSettings((settings as { drillwright?: unknown } | undefined)?.drillwright);
+    settings.read();
   });
   openDocuments.listen(connection);
   connection.listen();

@@ -2,30 +2,39 @@
 import type { LangiumDocument } from "langium";
 import type { CodeLensProvider } from "langium/lsp";
 import type { CodeLens, Command } from "vscode-languageserver";
+import { isBlock, isPlan } from "../../language/generated/tree/ast.ts";
 import { COMMANDS } from "../../shared/commands.ts";
 import type { Location } from "../../shared/plan-model.ts";
 import type { ShowRows } from "../../shared/protocol/show-rows.ts";
-import type { BlockResult } from "../../shared/score-report.ts";
+import type { BlockResult, ScoreReport } from "../../shared/score-report.ts";
 import { inWords } from "../../shared/verdict.ts";
 import { blockSummary, goalSummary, sessionSummary } from "../report/summary.ts";
+import type { File } from "./declared.ts";
 import { lineRange } from "./evidence.ts";
 import type { PlanResult, Scores } from "./scores.ts";
 
+/** Marks what is remembered while a score is not to be had. */
+const NOT_CURRENT = "no longer current";
+
 export class VerdictCodeLenses implements CodeLensProvider {
   private readonly scores: () => Scores | undefined;
-  private readonly isOn: () => boolean;
+  private readonly isOn: (uri: string) => boolean;
   /** Commands the editor can run. */
   private readonly commands: () => readonly string[];
 
-  constructor(scores: () => Scores | undefined, isOn: () => boolean, commands: () => readonly string[]) {
+  constructor(
+    scores: () => Scores | undefined,
+    isOn: (uri: string) => boolean,
+    commands: () => readonly string[],
+  ) {
     this.scores = scores;
     this.isOn = isOn;
     this.commands = commands;
   }
 
   provideCodeLens(document: LangiumDocument): CodeLens[] {
-    if (!this.isOn()) return [];
     const uri = document.uri.toString();
+    if (!this.isOn(uri)) return [];
     const current = this.scores()?.current();
     if (current === undefined) return [];
     const plans = current.plans.filter(({ summary }) => summary.plan.file === uri);
@@ -33,14 +42,21 @@ export class VerdictCodeLenses implements CodeLensProvider {
     return [
       ...plans.flatMap((plan) => [
         this.planLens(plan),
-        ...(plan.session?.report.blocks ?? []).map((block) => this.blockLens(block)),
+        ...(plan.before === undefined
+          ? (plan.session?.report.blocks ?? []).map((block) => this.blockLens(block))
+          : staleLenses(document as File, plan.summary.plan.name, plan.before)),
       ]),
       ...sessions.map(({ report }) => titled(report.session.location.range, goalSummary(report))),
     ];
   }
 
-  private planLens({ summary, session }: PlanResult): CodeLens {
-    const title = session === undefined ? (summary.problem ?? "") : sessionSummary(session.report);
+  private planLens({ summary, session, before }: PlanResult): CodeLens {
+    const title =
+      session !== undefined && summary.problem === null
+        ? sessionSummary(session.report)
+        : [summary.problem ?? "", before && `${NOT_CURRENT}: ${sessionSummary(before)}`]
+            .filter(Boolean)
+            .join(" ");
     return { range: summary.range, command: this.command(COMMANDS.pickSession.id, title, summary.plan) };
   }
 
@@ -61,6 +77,21 @@ export class VerdictCodeLenses implements CodeLensProvider {
       ? { title, command: id, arguments: [argument] }
       : { title, command: "" };
   }
+}
+
+/** What each block came out like before, on the line where the block of that name stands now. Leads to no row. */
+function staleLenses(document: File, plan: string, before: ScoreReport): CodeLens[] {
+  const declaration = document.parseResult.value.declarations.find(
+    (each) => isPlan(each) && each.name === plan,
+  );
+  if (!isPlan(declaration)) return [];
+  const blocks = declaration.statements.filter(isBlock);
+  return before.blocks.flatMap((result) => {
+    const start = blocks.find(({ name }) => name === result.name)?.$cstNode?.range.start;
+    return start === undefined
+      ? []
+      : [titled({ start, end: start }, `${NOT_CURRENT}: ${blockSummary(result)}`)];
+  });
 }
 
 /** The rows that decided the goals that were missed or are open; of a block that met all, the rows that decided those. */

@@ -17,7 +17,7 @@ import type { DataFinding, Row } from "../../shared/session-data.ts";
 import { inWords } from "../../shared/verdict.ts";
 import { blockSummary, goalSummary } from "../report/summary.ts";
 import { details, type Lead, leads, lineRange } from "./evidence.ts";
-import type { ScoredSession } from "./scores.ts";
+import type { ScoredSession } from "./scorer.ts";
 
 /** `source` of verdicts, so that nobody takes them for mistakes in the text. */
 export const VERDICT_SOURCE = "drillwright score";

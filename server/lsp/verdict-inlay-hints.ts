@@ -8,16 +8,16 @@ import type { Scores } from "./scores.ts";
 
 export class VerdictInlayHints implements InlayHintProvider {
   private readonly scores: () => Scores | undefined;
-  private readonly isOn: () => boolean;
+  private readonly isOn: (uri: string) => boolean;
 
-  constructor(scores: () => Scores | undefined, isOn: () => boolean) {
+  constructor(scores: () => Scores | undefined, isOn: (uri: string) => boolean) {
     this.scores = scores;
     this.isOn = isOn;
   }
 
   getInlayHints(document: LangiumDocument, { range }: InlayHintParams): InlayHint[] {
-    if (!this.isOn()) return [];
     const uri = document.uri.toString();
+    if (!this.isOn(uri)) return [];
     const hints: InlayHint[] = [];
     for (const { summary, session } of this.scores()?.current().plans ?? []) {
       if (summary.plan.file !== uri || session === undefined) continue;

@@ -17,4 +17,9 @@ export interface PlanScore {
   readonly goals: Readonly<Record<Verdict, number>>;
   /** Why the plan could not be scored, and what to do about it, in a sentence; null where it could. */
   readonly problem: string | null;
+  /**
+   * Where there is a problem: how the session came out before, as `3 goals met · 1 missed`. It is no longer current.
+   * Null where the session was never scored while the server ran.
+   */
+  readonly before: string | null;
 }

@@ -24,6 +24,7 @@ function score(given: Partial<PlanScore> = {}): PlanScore {
     verdict: "missed",
     goals: { met: 3, missed: 1, undecided: 1, "not-measured": 0 },
     problem: null,
+    before: null,
     ...given,
   };
 }
@@ -63,6 +64,11 @@ describe("in full", () => {
     expect(longText(score({ session: null }), english)).toBe(
       "Plan: Iron\nNo session has practised this plan yet.",
     );
+  });
+
+  test("what was known before is told apart from what is", () => {
+    const text = longText(score({ problem: "The table is missing.", before: "3 goals met" }), english);
+    expect(text).toMatch(/\nThe table is missing\.\nBefore that: 3 goals met\. This is no longer current\.$/);
   });
 
   test("what to do when nobody has practised a plan", () => {

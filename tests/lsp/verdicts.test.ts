@@ -1,6 +1,7 @@
 /** Verdicts beside the goals, over the protocol, against the bundled server. */
 import { afterEach, describe, expect, test } from "vitest";
 import type { CodeLens, Diagnostic, InlayHint } from "vscode-languageserver";
+import { type ScoresChangedParams, scoresChanged } from "../../shared/protocol/scores-changed.ts";
 import { LspClient } from "../support/lsp-client.ts";
 
 const PLAN = `plan "Gate" {
@@ -83,6 +84,63 @@ describe("verdicts", () => {
     await client.diagnosticsOf("plan.drill", (all) => !scored(all));
     await client.change("plan.drill", PLAN);
     await client.diagnosticsOf("plan.drill", scored);
+  });
+
+  describe("that are no longer current", () => {
+    const lenses = async () => {
+      const textDocument = { uri: client.uri("plan.drill") };
+      const found = await client.request<CodeLens[]>("textDocument/codeLens", { textDocument });
+      return found.map(({ range, command }) => `${range.start.line + 1} ${command?.title}`);
+    };
+    const lastScore = () => {
+      const told = client.notifications.filter(({ method }) => method === scoresChanged.method);
+      return (told.at(-1)?.params as ScoresChangedParams | undefined)?.plans[0];
+    };
+
+    test("are marked so while the plan has a mistake, and follow its blocks", async () => {
+      await open();
+      await client.change("plan.drill", `\n${PLAN.replace("3 of 4", "5 of 4")}`);
+      await client.diagnosticsOf("plan.drill", (all) => all.length > 0 && !scored(all));
+      expect(await lenses()).toEqual([
+        "2 The plan is scored when its mistakes are mended. no longer current: First try, 2026-10-12: 1 goal met · 1 missed",
+        "4 no longer current: 2 of 4 on target · 1 goal met · 1 missed",
+      ]);
+      expect(lastScore()).toMatchObject({ verdict: null, before: "1 goal met · 1 missed" });
+    });
+
+    test("are marked so while the table cannot be read", async () => {
+      await open();
+      await client.write("shots.csv", "");
+      await client.until(
+        () => typeof lastScore()?.problem === "string",
+        () => "no problem told",
+      );
+      expect(lastScore()).toMatchObject({
+        verdict: null,
+        problem: expect.stringContaining("The file is empty."),
+        before: "1 goal met · 1 missed",
+      });
+      const [plan] = await lenses();
+      expect(plan).toMatch(/^1 The file is empty\..* no longer current: First try/);
+      // Diagnostics remember nothing: they are those of a server that has just started.
+      const diagnostics = await client.diagnosticsOf("plan.drill", scored);
+      expect(verdicts(diagnostics)).not.toContain("8 met");
+      await client.write("shots.csv", DATA);
+      await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("8 met"));
+      expect(await lenses()).toContain("1 First try, 2026-10-12: 1 goal met · 1 missed");
+    });
+
+    test("are not made up where there was no score before", async () => {
+      client = await LspClient.start({
+        files: { "plan.drill": PLAN, "session.drill": SESSION, "shots.csv": "" },
+      });
+      await client.open("plan.drill", PLAN);
+      await client.until(
+        () => lastScore() !== undefined,
+        () => "no score told",
+      );
+      expect(lastScore()).toMatchObject({ verdict: null, before: null });
+    });
   });
 
   test("change when a shot is recorded again", async () => {

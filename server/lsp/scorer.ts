@@ -1,0 +1,82 @@
+/** Scores one session as its files stand, with tables that are read once until they change. */
+import type { DocumentValidator } from "langium";
+import { type Diagnostic, DiagnosticSeverity } from "vscode-languageserver";
+import type { DrillwrightServices } from "../../language/core-module.ts";
+import type { Session } from "../../language/generated/tree/ast.ts";
+import type { Lowering } from "../../language/lowering/document.ts";
+import { IncompleteError } from "../../language/lowering/unresolved.ts";
+import type { ScoreReport } from "../../shared/score-report.ts";
+import { type ReadingsAt, readingsAt } from "../report/readings.ts";
+import { CachedDataFiles } from "./cached-data-files.ts";
+import { type File, fileOf, planOf } from "./declared.ts";
+
+/** A session that was scored, and what was measured at the rows of its data, in words. */
+export interface ScoredSession {
+  readonly report: ScoreReport;
+  readonly readingsAt: ReadingsAt;
+}
+
+/** What scoring needs from the program that the server is. */
+export interface ScoringHost {
+  readonly sha256: (content: Uint8Array) => string;
+  readonly version: string;
+}
+
+export class Scorer {
+  readonly dataFiles: CachedDataFiles;
+  private readonly lowering: Lowering;
+  private readonly version: string;
+  private readonly validator: DocumentValidator;
+  /** Whether a file without diagnostics is free of errors; known only where `check` was asked to find out. */
+  private readonly soundness = new WeakMap<File, boolean>();
+
+  constructor(services: DrillwrightServices, lowering: Lowering, { sha256, version }: ScoringHost) {
+    this.dataFiles = new CachedDataFiles(services.shared.workspace.FileSystemProvider, sha256);
+    this.validator = services.validation.DocumentValidator;
+    this.lowering = lowering;
+    this.version = version;
+  }
+
+  /** The session's score, or why there is none and what to do about it. Reads the trees before it waits for anything. */
+  async score(session: Session): Promise<ScoredSession | string> {
+    const plan = planOf(session);
+    if (plan === undefined || !this.isSound(fileOf(session)))
+      return "The session's file has mistakes. Mend them to see the score.";
+    if (!this.isSound(fileOf(plan))) return "The plan is scored when its mistakes are mended.";
+    try {
+      const input = this.lowering.session(session);
+      // Importing and scoring are loaded with the first session: most files are opened without one.
+      const { runSession } = await import("../scoring/run-session.ts");
+      const { report, data } = await runSession(input, this.dataFiles, { version: this.version });
+      return { report, readingsAt: readingsAt(input, data) };
+    } catch (error) {
+      if (!(error instanceof IncompleteError)) throw error;
+      return "A file that the plan or its session uses has mistakes. Mend them to see the score.";
+    }
+  }
+
+  /** Finds out whether the files of a session have errors. Files that nobody has opened are not checked by themselves. */
+  async check(session: Session): Promise<void> {
+    const plan = planOf(session);
+    for (const node of plan === undefined ? [session] : [session, plan]) {
+      const file = fileOf(node);
+      if (file.diagnostics !== undefined || this.soundness.has(file)) continue;
+      this.soundness.set(file, isFreeOfErrors(await this.validator.validateDocument(file)));
+    }
+  }
+
+  private isSound(file: File): boolean {
+    const { diagnostics } = file;
+    return diagnostics === undefined ? this.soundness.get(file) === true : isFreeOfErrors(diagnostics);
+  }
+}
+
+/** Why nothing of a session could be read: the first error about its tables. Undefined where at least a shot was read. */
+export function unreadData({ data, findings }: ScoreReport): string | undefined {
+  if (data.some(({ shots }) => shots > 0)) return undefined;
+  return findings.find(({ severity }) => severity === "error")?.message;
+}
+
+function isFreeOfErrors(diagnostics: readonly Diagnostic[]): boolean {
+  return !diagnostics.some(({ severity }) => severity === DiagnosticSeverity.Error);
+}
