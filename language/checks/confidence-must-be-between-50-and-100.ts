@@ -49,7 +49,7 @@ plan "Gate" {
   silent: `
 plan "Gate" {
   block "Start" test {
-    10 shots
+    20 shots
     success {
       at least 70 % of shots with carry at least 150 yd at 99.9 % confidence
       average carry at least 150 yd at 51 % confidence

@@ -2,8 +2,10 @@
 import { check as blockMustHaveShots } from "../checks/block-must-have-shots.ts";
 import { check as blockMustStartOnce } from "../checks/block-must-start-once.ts";
 import { check as blockStartsMustBeInOrder } from "../checks/block-starts-must-be-in-order.ts";
+import { check as confidenceCouldAllowAMiss } from "../checks/confidence-could-allow-a-miss.ts";
 import { check as confidenceMustBeBetween50And100 } from "../checks/confidence-must-be-between-50-and-100.ts";
 import { check as confidenceMustBeOnAbility } from "../checks/confidence-must-be-on-ability.ts";
+import { check as confidenceMustBeWithinReach } from "../checks/confidence-must-be-within-reach.ts";
 import { check as criterionCouldCoverItsBlock } from "../checks/criterion-could-cover-its-block.ts";
 import { check as criterionMustNotExceedItsBlock } from "../checks/criterion-must-not-exceed-its-block.ts";
 import { check as criterionShouldBeAbleToMiss } from "../checks/criterion-should-be-able-to-miss.ts";
@@ -61,8 +63,10 @@ export const CHECKS = {
   "block-must-have-shots": blockMustHaveShots,
   "block-must-start-once": blockMustStartOnce,
   "block-starts-must-be-in-order": blockStartsMustBeInOrder,
+  "confidence-could-allow-a-miss": confidenceCouldAllowAMiss,
   "confidence-must-be-between-50-and-100": confidenceMustBeBetween50And100,
   "confidence-must-be-on-ability": confidenceMustBeOnAbility,
+  "confidence-must-be-within-reach": confidenceMustBeWithinReach,
   "criterion-could-cover-its-block": criterionCouldCoverItsBlock,
   "criterion-must-not-exceed-its-block": criterionMustNotExceedItsBlock,
   "criterion-should-be-able-to-miss": criterionShouldBeAbleToMiss,

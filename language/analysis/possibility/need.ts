@@ -5,6 +5,7 @@ import type { Condition, Criterion, StatisticCriterion, Subject } from "../../..
 import type { Interval } from "../../../shared/statistics/interval.ts";
 import { criticalCounts } from "../../../shared/statistics/proportion.ts";
 import { writeCondition } from "../../criteria/condition.ts";
+import { orderOf } from "../../criteria/statistic/compute.ts";
 import { all, type Proposition } from "../reasoning/proposition.ts";
 import { holds, WHOLE } from "../reasoning/range.ts";
 import type { BlockInPlan } from "../subject.ts";
@@ -113,8 +114,9 @@ function ofStatistic(goal: StatisticCriterion, subject: BlockInPlan): Need[] {
   const { statistic, metric, bounds } = goal;
   const known = subject.vocabulary.metrics.get(metric);
   if (known === undefined || statistic.kind === "spread" || statistic.kind === "span") return [];
-  const need = (count: number, ends: (claim: Interval) => Interval): Need => {
-    const claim = ({ hand }: Circumstances) => ends(claimOf(bounds, hand).interval);
+  const need = (count: number, ends: (claim: Interval, sign: 1 | -1) => Interval): Need => {
+    const claim = ({ hand }: Circumstances) =>
+      ends(claimOf(bounds, hand).interval, orderOf(known, hand, bounds).sign);
     return {
       goal,
       count,
@@ -130,8 +132,12 @@ function ofStatistic(goal: StatisticCriterion, subject: BlockInPlan): Need[] {
   const from = ({ low }: Interval) => ({ low, high: Number.POSITIVE_INFINITY });
   const upTo = ({ high }: Interval) => ({ low: Number.NEGATIVE_INFINITY, high });
   if (statistic.kind === "best" || statistic.kind === "worst") return [need(1, (claim) => claim)];
+  // Where values are in the opposite order for a left-hander, a percentile stands as far from the other end.
   const { low, high } = countsOfQuantile(goal, subject);
-  return [need(low, from), need(high, upTo)].filter(({ propose }) => !isAnything(propose));
+  return [
+    need(low, (claim, sign) => (sign === 1 ? from(claim) : upTo(claim))),
+    need(high, (claim, sign) => (sign === 1 ? upTo(claim) : from(claim))),
+  ].filter(({ propose }) => !isAnything(propose));
 }
 
 /** Whether it leaves every number free, whatever the hand. */

@@ -1,0 +1,105 @@
+/** Sentences about ability that the shots asked for cannot show, or cannot refute, whatever the result. */
+import { firstThatDecides, MOST_SHOTS } from "../../../shared/statistics/shots-to-decide.ts";
+import { percent, shots as shotsInWords } from "../../criteria/wording.ts";
+import { everyGoal, isOpen, shotsAsked } from "../possibility/need.ts";
+import type { BlockInPlan, Remark } from "../subject.ts";
+import { placeInWords } from "../words.ts";
+import { type AbilityGoal, type Counts, decisionsInReach } from "./reach.ts";
+
+export interface OutOfReach {
+  readonly goal: AbilityGoal;
+  /** The verdict that cannot be. */
+  readonly verdict: "met" | "missed";
+  readonly remark: Remark;
+  /** The fewest shots of the block with which it can; undefined where none do, or where they are not the reason. */
+  readonly shots: number | undefined;
+  /** The highest round confidence below the stated one at which it can. */
+  readonly confidence: number | undefined;
+}
+
+/** Confidences that people state. */
+const ROUND = [0.99, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.6, 0.5];
+
+/** Some twenty questions for each goal that is out of reach, one for each other. */
+export function outOfReach(subject: BlockInPlan): OutOfReach[] {
+  const asked = shotsAsked(subject);
+  if (asked === 0 || asked > MOST_SHOTS || isOpen(subject)) return [];
+  return everyGoal(subject.block.success).flatMap((goal) => {
+    if (!("confidence" in goal) || goal.confidence === null) return [];
+    const baseline = baselineOf(goal, subject);
+    if (baseline === undefined) return [];
+    const found = whatIsMissing(goal, goal.confidence, { shots: asked, baseline }, subject);
+    return found === undefined ? [] : [found];
+  });
+}
+
+/** How many shots of the same plan a change is held against; undefined where that is not known. */
+export function baselineOf(goal: AbilityGoal, { others, block }: BlockInPlan): number | undefined {
+  if (goal.kind !== "change") return 0;
+  const { against } = goal;
+  if (against.kind === "usual") return undefined;
+  // Earlier sessions are of the same block.
+  const baseline = against.kind === "block" ? others.get(against.block) : block;
+  if (baseline === undefined || baseline.shots.length === 0 || baseline.shots.some(({ open }) => open))
+    return undefined;
+  return baseline.shots.reduce((sum, { count }) => sum + count, 0);
+}
+
+function whatIsMissing(
+  goal: AbilityGoal,
+  confidence: number,
+  counts: Counts,
+  subject: BlockInPlan,
+): OutOfReach | undefined {
+  const { vocabulary } = subject;
+  const inReach = (verdict: "met" | "missed", at: Counts, level: number) =>
+    decisionsInReach(goal, at, level, vocabulary)?.has(verdict) ?? true;
+  const verdict = (["met", "missed"] as const).find((decision) => !inReach(decision, counts, confidence));
+  if (verdict === undefined || !isConfidence(confidence)) return undefined;
+  const shots = firstThatDecides(counts.shots + 1, MOST_SHOTS, (number) =>
+    inReach(verdict, { ...counts, shots: number }, confidence),
+  );
+  const lower = ROUND.find((level) => level < confidence && inReach(verdict, counts, level));
+  const remark = {
+    message: message(goal, verdict, counts, { confidence, shots, lower }, subject),
+    location: goal.location,
+    related: [],
+  };
+  return { goal, verdict, remark, shots, confidence: lower };
+}
+
+function isConfidence(confidence: number): boolean {
+  return confidence >= 0.5 && confidence < 1;
+}
+
+interface Ways {
+  readonly confidence: number;
+  readonly shots: number | undefined;
+  readonly lower: number | undefined;
+}
+
+function message(
+  goal: AbilityGoal,
+  verdict: "met" | "missed",
+  counts: Counts,
+  { confidence, shots, lower }: Ways,
+  subject: BlockInPlan,
+): string {
+  const line = subject.isOwn(goal.location)
+    ? "this"
+    : `the goal in ${placeInWords(goal.location, subject.block.location)}`;
+  const at = `At ${percent(confidence)} confidence, no result of ${shotsInWords(counts.shots)}`;
+  const against = goal.kind === "change" ? ` against ${shotsInWords(counts.baseline)} before` : "";
+  const claim =
+    verdict === "met"
+      ? `${at}${against} can show ${line}`
+      : `${at}${against} can show that ${line} is missed`;
+  const ways = [
+    shots === undefined ? null : `it takes at least ${shotsInWords(shots)}`,
+    lower === undefined ? null : `${percent(lower)} confidence can be reached with ${counts.shots}`,
+  ].filter((way) => way !== null);
+  if (ways.length > 0) return `${claim}: ${ways.join("; ")}.`;
+  return goal.kind === "change"
+    ? `${claim}. The block before needs more shots too.`
+    : `${claim}, and no number of shots can. Ask for a little less.`;
+}
