@@ -17,6 +17,7 @@ import normalLowerTail from "@stdlib/stats-base-dists-normal-cdf";
 import normal from "@stdlib/stats-base-dists-normal-quantile";
 import studentLowerTail from "@stdlib/stats-base-dists-t-cdf";
 import student from "@stdlib/stats-base-dists-t-quantile";
+import { chiSquareAt, MANY_DEGREES, normalAt } from "./large-chi-square.ts";
 
 /** From so many degrees of freedom on Student's t is the normal distribution to 13 digits, and the library gives up soon. */
 const NEARLY_NORMAL = 1e14;
@@ -58,16 +59,19 @@ export function betaQuantile(p: number, a: number, b: number): number {
 
 /** The x with P(χ² ≤ x) = p. */
 export function chiSquareQuantile(p: number, degreesOfFreedom: number): number {
+  if (degreesOfFreedom > MANY_DEGREES) return chiSquareAt(normalQuantile(p), degreesOfFreedom);
   return chiSquare(p, degreesOfFreedom);
 }
 
 /** P(χ² ≤ x). */
 export function chiSquareCdf(x: number, degreesOfFreedom: number): number {
+  if (degreesOfFreedom > MANY_DEGREES) return normalCdf(normalAt(x, degreesOfFreedom));
   return x <= 0 ? 0 : incompleteGamma(x / 2, degreesOfFreedom / 2, true, false);
 }
 
 /** P(χ² > x), to full precision where `1 - chiSquareCdf(…)` would lose its digits. */
 export function chiSquareUpperTail(x: number, degreesOfFreedom: number): number {
+  if (degreesOfFreedom > MANY_DEGREES) return normalCdf(-normalAt(x, degreesOfFreedom));
   return x <= 0 ? 1 : incompleteGamma(x / 2, degreesOfFreedom / 2, true, true);
 }
 

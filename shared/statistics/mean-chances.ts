@@ -10,7 +10,7 @@ import { meanChange } from "./welch.ts";
 
 /**
  * The chances of "the true average lies in `claim`" with the shots of `truth`: its n, and the average and spread that are
- * assumed to be the player's. Exact for normal shots and one limit (noncentral t); for a range right to 1e-4.
+ * assumed to be the player's. Exact for normal shots and one limit (noncentral t); for a range right to 1e-3.
  */
 export function meanChances(truth: Sample, claim: Interval, confidence: number): Chances {
   const { n, mean, sd } = truth;

@@ -36,3 +36,22 @@ export function firstThatDecides(
   }
   return decided;
 }
+
+/** So many shots that one more changes nothing. */
+const ENDLESS = 1e12;
+
+/**
+ * The same as `fewestThatDecide` for new shots against a baseline that stays as it is: `"never"` where no number of new
+ * shots decides, since the baseline alone leaves more doubt than there is room for. Then the baseline is too short, and
+ * hitting more is no help. `undefined` where more than `most` do.
+ */
+export function newShotsThatDecide(
+  from: number,
+  most: number,
+  decides: (shots: number) => boolean,
+): number | "never" | undefined {
+  const total = fewestThatDecide(from, most, decides);
+  if (total !== undefined) return total;
+  for (let shots = Math.max(from, most); shots < ENDLESS; shots *= 2) if (decides(shots)) return undefined;
+  return "never";
+}

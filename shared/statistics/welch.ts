@@ -12,7 +12,7 @@
 import { allowedError } from "./confidence.ts";
 import { studentQuantile } from "./distributions.ts";
 import type { Interval } from "./interval.ts";
-import { fewestThatDecide, MOST_SHOTS } from "./shots-to-decide.ts";
+import { MOST_SHOTS, newShotsThatDecide } from "./shots-to-decide.ts";
 import type { Sample } from "./summary.ts";
 import { verdictByLimits } from "./verdict.ts";
 
@@ -76,15 +76,10 @@ export function smallestChangeShown(
   return studentQuantile(1 - error, change.degreesOfFreedom) * change.standardError;
 }
 
-/** So many new shots that one more changes nothing. */
-const ENDLESS = 1e12;
-
 /**
  * About how many new shots in all would decide, against this baseline, if average and spread stay as observed. An
- * estimate, and no invitation to stop there. `undefined` when more than `most` would be needed.
- *
- * `"never"` when no number of new shots would do: the baseline alone, t·s₁/√n₁, leaves more doubt than the gap. Then the
- * baseline is too short, and hitting more is no help. O(most).
+ * estimate, and no invitation to stop there. `undefined` when more than `most` would be needed, and `"never"` when no
+ * number of new shots would do: t·s₁/√n₁ of the baseline alone leaves more doubt than the gap. O(most).
  */
 export function meanChangeShotsToDecide(
   baseline: Sample,
@@ -94,13 +89,8 @@ export function meanChangeShotsToDecide(
   slack: number,
   most: number = MOST_SHOTS,
 ): number | "never" | undefined {
-  const decides = (n: number) => {
-    const goingOn = { ...now, n };
-    const limitsAt = (level: number) => meanChangeLimits(baseline, goingOn, level);
+  return newShotsThatDecide(now.n, most, (n) => {
+    const limitsAt = (level: number) => meanChangeLimits(baseline, { ...now, n }, level);
     return verdictByLimits(limitsAt, claim, confidence, slack) !== "undecided";
-  };
-  const total = fewestThatDecide(now.n, most, decides);
-  if (total !== undefined) return total;
-  for (let n = Math.max(now.n, most); n < ENDLESS; n *= 2) if (decides(n)) return undefined;
-  return "never";
+  });
 }

@@ -1,4 +1,4 @@
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import {
   betaQuantile,
   chiSquareCdf,
@@ -13,6 +13,7 @@ import {
   studentCdf,
   studentQuantile,
 } from "../../shared/statistics/distributions.ts";
+import { chiSquareAt, MANY_DEGREES } from "../../shared/statistics/large-chi-square.ts";
 import { expectNear, numberIn, oracleRows } from "../support/oracle.ts";
 
 const relative = 1e-12;
@@ -53,6 +54,41 @@ test.each(Object.entries(tails))("both tails of the %s distribution", (distribut
     expectNear(lower, numberIn(row.lower_tail), { relative }, row);
     expectNear(upper, numberIn(row.upper_tail), { relative }, row);
   }
+});
+
+describe("chi-square with many degrees of freedom", () => {
+  test("the series goes on where the library ends", () => {
+    for (const p of [0.001, 0.05, 0.3, 0.5, 0.8, 0.95, 0.999]) {
+      const quantile = (degrees: number) => chiSquareQuantile(p, degrees);
+      const gap = quantile(MANY_DEGREES + 1) - quantile(MANY_DEGREES);
+      const before = quantile(MANY_DEGREES) - quantile(MANY_DEGREES - 1);
+      expectNear(gap, before, { absolute: 1e-4 }, { p });
+      expectNear(
+        chiSquareAt(normalQuantile(p), MANY_DEGREES),
+        quantile(MANY_DEGREES),
+        { relative: 1e-11 },
+        { p },
+      );
+    }
+  });
+
+  test("both tails are where the quantile has them", () => {
+    for (const degrees of [1501, 2000, 9999, 100_000]) {
+      for (const p of [0.01, 0.4, 0.9]) {
+        const x = chiSquareQuantile(p, degrees);
+        expectNear(chiSquareCdf(x, degrees), p, { relative: 1e-11 }, { degrees, p });
+        expectNear(chiSquareUpperTail(x, degrees), 1 - p, { relative: 1e-11 }, { degrees, p });
+      }
+    }
+  });
+
+  test("far off they end", () => {
+    expect([chiSquareCdf(0, 2000), chiSquareUpperTail(9000, 2000)].every((tail) => tail < 1e-15)).toBe(true);
+    expect([chiSquareCdf(9000, 2000), chiSquareUpperTail(-5, 2000)].every((tail) => tail > 1 - 1e-14)).toBe(
+      true,
+    );
+    expect(chiSquareCdf(Number.NaN, 2000)).toBeNaN();
+  });
 });
 
 test("the normal density is the slope of its lower tail", () => {
