@@ -11,6 +11,7 @@ import { scoreSession } from "./commands/score-session.ts";
 import { showOutput } from "./commands/show-output.ts";
 import { showRows } from "./commands/show-rows.ts";
 import { showSession } from "./commands/show-session.ts";
+import { toggleVerdicts } from "./commands/toggle-verdicts.ts";
 import type { Workbench } from "./workbench.ts";
 
 /** What a command answers is for those who call it by its id. */
@@ -21,6 +22,7 @@ const RUN: Readonly<Record<CommandName, Run>> = {
   pickSession,
   showRows,
   showSession,
+  toggleVerdicts,
   getStarted,
   createSample,
   openPlan,

@@ -49,8 +49,15 @@ export const COMMANDS = {
   },
   showRows: {
     id: "drillwright.showRows",
-    title: "Show the Rows behind a Verdict",
-    palette: false,
+    title: "Show the Rows behind the Verdict",
+    palette: inDrillFile,
+    menus: { "editor/context": { when: onDrillFile, group: "drillwright@3" } },
+  },
+  toggleVerdicts: {
+    id: "drillwright.toggleVerdicts",
+    title: "Show or Hide the Verdicts",
+    palette: inDrillFile,
+    menus: { "editor/title": { when: onDrillFile, group: "drillwright@1" } },
   },
   showSession: {
     id: "drillwright.showSession",

@@ -1,5 +1,7 @@
 /** The only list of settings. The manifest of the extension and the server's reading of them are made from it. */
 
+import type { Verdict } from "./score-report.ts";
+
 interface SettingBase {
   /** In Markdown. */
   readonly description: string;
@@ -88,6 +90,14 @@ export const SETTINGS = {
 } as const satisfies Readonly<Record<`drillwright.${string}`, Setting>>;
 
 export type SettingName = keyof typeof SETTINGS;
+
+/** The setting that says how loudly a verdict is shown. */
+export const LEVEL_OF = {
+  met: "drillwright.verdicts.levels.met",
+  missed: "drillwright.verdicts.levels.missed",
+  undecided: "drillwright.verdicts.levels.undecided",
+  "not-measured": "drillwright.verdicts.levels.notMeasured",
+} as const satisfies Readonly<Record<Verdict, SettingName>>;
 
 type Value<S extends Setting> = S extends ChoiceSetting ? Extract<keyof S["choices"], string> : boolean;
 

@@ -1,19 +1,57 @@
-import { commands, Location, Position, Range, Uri } from "vscode";
+import {
+  commands,
+  type DiagnosticRelatedInformation,
+  Location,
+  l10n,
+  languages,
+  Position,
+  Range,
+  Uri,
+  window,
+} from "vscode";
 import type { ShowRows } from "../../shared/protocol/show-rows.ts";
+import { spotOf } from "../drill-document.ts";
 import type { Workbench } from "../workbench.ts";
 
-/** Opens the rows that decided a verdict beside the line that set the goal. */
-export async function showRows(_workbench: Workbench, argument?: ShowRows): Promise<void> {
-  if (argument === undefined) return;
-  const { file, position, rows } = argument;
-  await commands.executeCommand(
-    "editor.action.peekLocations",
-    Uri.parse(file),
-    new Position(position.line, position.character),
-    rows.map(
+/** `source` of the diagnostics that carry verdicts. */
+const VERDICTS = "drillwright score";
+
+/**
+ * Opens the rows that decided a verdict beside the line that set the goal: those that a code lens gives, else those of
+ * the verdicts on the line of the cursor.
+ */
+export async function showRows(_workbench: Workbench, given?: ShowRows | Uri): Promise<void> {
+  if (given !== undefined && !(given instanceof Uri)) {
+    const { file, position, rows } = given;
+    const locations = rows.map(
       ({ file, range: { start, end } }) =>
         new Location(Uri.parse(file), new Range(start.line, start.character, end.line, end.character)),
-    ),
-    "peek",
+    );
+    await peek(Uri.parse(file), new Position(position.line, position.character), locations);
+    return;
+  }
+  const spot = spotOf(given);
+  const rows = spot === undefined ? [] : rowsAt(spot.uri, spot.line);
+  if (spot === undefined || rows.length === 0) {
+    void window.showInformationMessage(
+      l10n.t("No row of the data decided a verdict on this line. Put the cursor on a line that sets a goal."),
+    );
+    return;
+  }
+  await peek(
+    spot.uri,
+    new Position(spot.line, 0),
+    rows.map(({ location }) => location),
   );
+}
+
+function rowsAt(uri: Uri, line: number): readonly DiagnosticRelatedInformation[] {
+  return languages
+    .getDiagnostics(uri)
+    .filter(({ source, range }) => source === VERDICTS && range.start.line <= line && line <= range.end.line)
+    .flatMap(({ relatedInformation }) => relatedInformation ?? []);
+}
+
+async function peek(uri: Uri, position: Position, locations: readonly Location[]): Promise<void> {
+  await commands.executeCommand("editor.action.peekLocations", uri, position, locations, "peek");
 }

@@ -3,6 +3,7 @@ import { type LanguageClientOptions, RevealOutputChannelOn } from "vscode-langua
 import { COMMANDS } from "../../shared/commands.ts";
 import type { ClientOptions } from "../../shared/protocol/client-options.ts";
 import { LANGUAGE_ID, LIBRARY_SCHEME } from "../drill-document.ts";
+import { middleware } from "./middleware.ts";
 
 /** What the client tells and asks, wherever its server runs. */
 export function clientOptions(output: LogOutputChannel): LanguageClientOptions {
@@ -13,6 +14,7 @@ export function clientOptions(output: LogOutputChannel): LanguageClientOptions {
     revealOutputChannelOn: RevealOutputChannelOn.Never,
     initializationOptions: { commands: Object.values(COMMANDS).map(({ id }) => id) } satisfies ClientOptions,
     progressOnInitialization: true,
+    middleware,
   };
 }
 

@@ -45,6 +45,16 @@ export class DrillwrightDocumentUpdateHandler
     }
   }
 
+  /** Folders have come to the workspace, and others have left it. What is open stays known wherever it lies. */
+  foldersChanged(added: readonly string[], removed: readonly string[], open: readonly string[]): void {
+    const isWithin = (uri: string) => removed.some((folder) => uri.startsWith(`${folder}/`));
+    const changed = [...added, ...open.filter(isWithin)];
+    this.fireDocumentUpdate(
+      changed.map((uri) => URI.parse(uri)),
+      removed.map((uri) => URI.parse(uri)),
+    );
+  }
+
   private isKnown(uri: string): boolean {
     return this.services.workspace.LangiumDocuments.all.some((document) => {
       const known = document.uri.toString();

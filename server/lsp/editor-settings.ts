@@ -64,8 +64,9 @@ export class EditorSettings {
     );
   }
 
-  setFolders(folders: readonly WorkspaceFolder[]): void {
-    this.folders = folders;
+  foldersChanged(added: readonly WorkspaceFolder[], removed: readonly WorkspaceFolder[]): void {
+    const gone = new Set(removed.map(({ uri }) => uri));
+    this.folders = [...this.folders.filter(({ uri }) => !gone.has(uri)), ...added];
     this.read();
   }
 

@@ -8,7 +8,8 @@ import {
 } from "vscode-languageserver";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 import { scoresChanged } from "../../shared/protocol/scores-changed.ts";
-import type { Level, Settings } from "../../shared/settings.ts";
+import type { Verdict } from "../../shared/score-report.ts";
+import { LEVEL_OF, type Level, type Settings } from "../../shared/settings.ts";
 import type { DiagnosticsPublisher } from "./diagnostics-publisher.ts";
 import type { EditorSettings } from "./editor-settings.ts";
 import type { CurrentScores } from "./scores.ts";
@@ -91,10 +92,11 @@ const SEVERITIES: Readonly<Record<Level, DiagnosticSeverity | null>> = {
 };
 
 function levelsFrom(settings: Settings): Levels {
+  const level = (verdict: Verdict) => SEVERITIES[settings[LEVEL_OF[verdict]]];
   return {
-    met: SEVERITIES[settings["drillwright.verdicts.levels.met"]],
-    missed: SEVERITIES[settings["drillwright.verdicts.levels.missed"]],
-    undecided: SEVERITIES[settings["drillwright.verdicts.levels.undecided"]],
-    "not-measured": SEVERITIES[settings["drillwright.verdicts.levels.notMeasured"]],
+    met: level("met"),
+    missed: level("missed"),
+    undecided: level("undecided"),
+    "not-measured": level("not-measured"),
   };
 }

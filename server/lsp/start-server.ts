@@ -37,6 +37,7 @@ import { handleSelectSession } from "./handlers/select-session.ts";
 import { handleSelectionRanges, withSelectionRanges } from "./handlers/selection-ranges.ts";
 import { handleSessionScore } from "./handlers/session-score.ts";
 import { handleSessions } from "./handlers/sessions.ts";
+import { handleWorkspaceFolders, withWorkspaceFolders } from "./handlers/workspace-folders.ts";
 import { Practice } from "./practice.ts";
 import { ScorePublisher } from "./score-publisher.ts";
 import { Scorer, type ScoringHost } from "./scorer.ts";
@@ -82,6 +83,7 @@ export function startServer(
   handleSessionScore(connection, shared, scores);
   handleSelectSession(connection, practice, scores);
   handleScore(connection, scores);
+  handleWorkspaceFolders(connection, shared, settings);
 
   const show = () => {
     if (settings.isKnown) scorePublisher.publish(scores.current());
@@ -103,7 +105,7 @@ export function startServer(
     settings.initialize(params);
     scorePublisher.initialize(params);
     state.commands = (params.initializationOptions as ClientOptions | undefined)?.commands ?? [];
-    return shared.lsp.LanguageServer.initialize(params).then(withSelectionRanges);
+    return shared.lsp.LanguageServer.initialize(params).then(withSelectionRanges).then(withWorkspaceFolders);
   });
   connection.onInitialized((params) => {
     shared.lsp.LanguageServer.initialized(params);

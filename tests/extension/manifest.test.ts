@@ -119,7 +119,10 @@ describe("commands", () => {
   });
 
   test("that need an argument are not in the palette", () => {
-    expect(contributes.menus.commandPalette).toContainEqual({ command: COMMANDS.showRows.id, when: "false" });
+    expect(contributes.menus.commandPalette).toContainEqual({
+      command: COMMANDS.showSession.id,
+      when: "false",
+    });
   });
 });
 

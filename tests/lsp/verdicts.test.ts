@@ -1,6 +1,6 @@
 /** Verdicts beside the goals, over the protocol, against the bundled server. */
 import { afterEach, describe, expect, test } from "vitest";
-import type { CodeLens, Diagnostic, InlayHint } from "vscode-languageserver";
+import type { CodeLens, Diagnostic, Hover, InlayHint, MarkupContent } from "vscode-languageserver";
 import { type ScoresChangedParams, scoresChanged } from "../../shared/protocol/scores-changed.ts";
 import { LspClient } from "../support/lsp-client.ts";
 
@@ -171,6 +171,23 @@ describe("verdicts", () => {
       () => "no scores",
     );
     expect(verdicts(await client.diagnosticsOf("plan.drill"))).toEqual([]);
+  });
+
+  test("that stand on no line are told where somebody asks, with the rows that decided", async () => {
+    await open({ verdicts: { levels: { missed: "none" } } });
+    await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("8 met"));
+    const hover = async (line: number) => {
+      const textDocument = { uri: client.uri("plan.drill") };
+      const found = await client.request<Hover | null>("textDocument/hover", {
+        textDocument,
+        position: { line, character: 12 },
+      });
+      return (found?.contents as MarkupContent | undefined)?.value ?? "";
+    };
+    expect(await hover(6)).toContain("**missed**: 2 of 4");
+    expect(await hover(6)).toContain(`- [line 3: start-direction 3.5° left](${client.uri("shots.csv")}#L3)`);
+    // A met goal has its diagnostic, which says the same.
+    expect(await hover(7)).not.toContain("**met**");
   });
 
   test("are summed up over the plan and each block, and at the end of each goal", async () => {

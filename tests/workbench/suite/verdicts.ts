@@ -1,5 +1,13 @@
 import assert from "node:assert/strict";
-import { type CodeLens, ConfigurationTarget, commands, type TextDocument, workspace } from "vscode";
+import {
+  type CodeLens,
+  ConfigurationTarget,
+  commands,
+  Selection,
+  type TextDocument,
+  window,
+  workspace,
+} from "vscode";
 import type { TestingApi } from "../../../extension/testing-api.ts";
 import { COMMANDS } from "../../../shared/commands.ts";
 import type { ShowRows } from "../../../shared/protocol/show-rows.ts";
@@ -100,6 +108,33 @@ test("one switch hides every verdict", async () => {
   await diagnostics(plan, VERDICT, "the verdicts are hidden", (all) => all.length === 0);
   await settings().update("verdicts.show", undefined, ConfigurationTarget.Workspace);
   await diagnostics(plan, VERDICT, "the verdicts are back", (all) => all.length > 0);
+});
+
+test("a command hides the verdicts, and shows them again without leaving a trace", async () => {
+  await drillwright();
+  const plan = await show(PLAN);
+  const setting = () => workspace.getConfiguration("drillwright", plan.uri).inspect("verdicts.show");
+  await commands.executeCommand(COMMANDS.toggleVerdicts.id);
+  await diagnostics(plan, VERDICT, "the verdicts are hidden", (all) => all.length === 0);
+  assert.equal(setting()?.workspaceValue, false);
+  await commands.executeCommand(COMMANDS.toggleVerdicts.id);
+  await diagnostics(plan, VERDICT, "the verdicts are back", (all) => all.length > 0);
+  assert.equal(setting()?.workspaceValue, undefined);
+});
+
+test("the rows behind a verdict are opened from the line of the cursor", async () => {
+  await drillwright();
+  const plan = await show(PLAN);
+  const found = await diagnostics(plan, VERDICT, "the plan has verdicts", (all) => all.length > 0);
+  const goal = found.find(({ relatedInformation }) => (relatedInformation ?? []).length > 0);
+  assert.ok(goal && window.activeTextEditor);
+  window.activeTextEditor.selection = new Selection(goal.range.start, goal.range.start);
+  const data = goal.relatedInformation?.[0]?.location.uri.toString();
+  await commands.executeCommand(COMMANDS.showRows.id);
+  await eventually("the data is shown", () =>
+    workspace.textDocuments.some(({ uri }) => uri.toString() === data),
+  );
+  await commands.executeCommand("closeReferenceSearch");
 });
 
 test("a line over the plan sums up, and leads to the choice of the session", async () => {
