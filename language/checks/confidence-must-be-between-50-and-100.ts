@@ -29,9 +29,9 @@ export const check = defineCheck({
   reporting: `
 plan "Gate" {
   block "Start" test {
-    10 shots
+    20 shots
     success {
-      at least 70 % of shots with carry at least 150 yd at «100» % confidence
+      at least 50 % of shots with carry at least 150 yd at «100» % confidence
       average carry at least 150 yd at «50» % confidence
     }
   }
@@ -39,9 +39,9 @@ plan "Gate" {
   fixed: `
 plan "Gate" {
   block "Start" test {
-    10 shots
+    20 shots
     success {
-      at least 70 % of shots with carry at least 150 yd at 90 % confidence
+      at least 50 % of shots with carry at least 150 yd at 90 % confidence
       average carry at least 150 yd at 90 % confidence
     }
   }
@@ -51,8 +51,8 @@ plan "Gate" {
   block "Start" test {
     20 shots
     success {
-      at least 70 % of shots with carry at least 150 yd at 99.9 % confidence
-      average carry at least 150 yd at 51 % confidence
+      at least 50 % of shots with carry at least 150 yd at 51 % confidence
+      average carry at least 150 yd at 99.9 % confidence
     }
   }
 }`,

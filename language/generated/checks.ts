@@ -1,4 +1,5 @@
 // Written from the files of language/checks by tests/generated/checks.test.ts. Do not edit.
+import { check as baselineCouldBeLonger } from "../checks/baseline-could-be-longer.ts";
 import { check as blockMustHaveShots } from "../checks/block-must-have-shots.ts";
 import { check as blockMustStartOnce } from "../checks/block-must-start-once.ts";
 import { check as blockStartsMustBeInOrder } from "../checks/block-starts-must-be-in-order.ts";
@@ -40,6 +41,7 @@ import { check as sessionMustHaveData } from "../checks/session-must-have-data.t
 import { check as sessionMustNameItsPlan } from "../checks/session-must-name-its-plan.ts";
 import { check as sessionMustNameItsPlayer } from "../checks/session-must-name-its-player.ts";
 import { check as shareMustNotExceed100 } from "../checks/share-must-not-exceed-100.ts";
+import { check as shotsCouldDecideMoreOften } from "../checks/shots-could-decide-more-often.ts";
 import { check as statementMustBeStatedOnce } from "../checks/statement-must-be-stated-once.ts";
 import { check as sumMustBeOfLikeQuantities } from "../checks/sum-must-be-of-like-quantities.ts";
 import { check as targetCouldBeLeftOut } from "../checks/target-could-be-left-out.ts";
@@ -60,6 +62,7 @@ import { check as withinMustHaveAMiddle } from "../checks/within-must-have-a-mid
 
 /** Every check by its id. */
 export const CHECKS = {
+  "baseline-could-be-longer": baselineCouldBeLonger,
   "block-must-have-shots": blockMustHaveShots,
   "block-must-start-once": blockMustStartOnce,
   "block-starts-must-be-in-order": blockStartsMustBeInOrder,
@@ -101,6 +104,7 @@ export const CHECKS = {
   "session-must-name-its-plan": sessionMustNameItsPlan,
   "session-must-name-its-player": sessionMustNameItsPlayer,
   "share-must-not-exceed-100": shareMustNotExceed100,
+  "shots-could-decide-more-often": shotsCouldDecideMoreOften,
   "statement-must-be-stated-once": statementMustBeStatedOnce,
   "sum-must-be-of-like-quantities": sumMustBeOfLikeQuantities,
   "target-could-be-left-out": targetCouldBeLeftOut,

@@ -1,6 +1,6 @@
 /** Goals about numbers that cannot all be what is asked for. */
 import { claimOf } from "../../../shared/condition.ts";
-import type { ChangeCriterion, Criterion, Expression, Hand } from "../../../shared/plan-model.ts";
+import type { Criterion, Expression, Hand } from "../../../shared/plan-model.ts";
 import type { Interval } from "../../../shared/statistics/interval.ts";
 import { listed } from "../../checks/wording.ts";
 import type { Proposition } from "../reasoning/proposition.ts";
@@ -13,6 +13,7 @@ import { named, reasons } from "./conflict-words.ts";
 import { demandsOf } from "./demand.ts";
 import type { GoalsAtOdds } from "./goals-together.ts";
 import { propose } from "./propose.ts";
+import { riseClaimed } from "./rise.ts";
 
 /** Averages that the relations between metrics do not leave together, and claims about one number that exclude each other. */
 export function numbersAtOdds(goals: readonly Criterion[], subject: BlockInPlan): GoalsAtOdds | undefined {
@@ -81,19 +82,6 @@ function claimedBy(goal: Criterion, hand: Hand): Interval {
     return { low: interval.low - slack / 4, high: interval.high + slack / 4 };
   }
   return goal.kind !== "change" ? WHOLE : riseClaimed(goal.movement, hand);
-}
-
-function riseClaimed(movement: ChangeCriterion["movement"], hand: Hand): Interval {
-  const bounds = { kind: "at least" as const, limit: movement.amount };
-  const { value } = movement.amount;
-  if (movement.kind === "stays") return { low: -value, high: value };
-  if (movement.kind === "moves") {
-    const { interval } = claimOf({ ...bounds, kind: `at ${movement.bound}` }, hand);
-    return interval;
-  }
-  const rise: Interval =
-    movement.bound === "least" ? { low: value, high: WHOLE.high } : { low: WHOLE.low, high: value };
-  return movement.kind === "rises" ? rise : { low: -rise.high, high: -rise.low };
 }
 
 /** Whether an average of its value is its value at the averages. */

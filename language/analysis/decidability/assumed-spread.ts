@@ -1,0 +1,42 @@
+/** What a plan itself says about how much shots scatter. */
+import { claimOf } from "../../../shared/condition.ts";
+import type { Block, Location, Player } from "../../../shared/plan-model.ts";
+import { everyGoal } from "../possibility/need.ts";
+import type { BlockInPlan } from "../subject.ts";
+
+/** A standard deviation from shot to shot, SI, and where it was said. */
+export interface AssumedSpread {
+  readonly spread: number;
+  readonly location: Location;
+}
+
+/**
+ * The spread of a metric that a goal of the block allows, else one of another block of the plan: whoever asks for no more
+ * expects about that.
+ */
+export function spreadInPlan(metric: string, { block, others }: BlockInPlan): AssumedSpread | undefined {
+  for (const candidate of [block, ...others.values()]) {
+    const found = spreadAllowed(metric, candidate);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+function spreadAllowed(metric: string, { success }: Block): AssumedSpread | undefined {
+  for (const goal of everyGoal(success)) {
+    if (goal.kind !== "statistic" || goal.statistic.kind !== "spread" || goal.metric !== metric) continue;
+    const { high } = claimOf(goal.bounds, "right").interval;
+    if (high > 0 && Number.isFinite(high)) return { spread: high, location: goal.location };
+  }
+  return undefined;
+}
+
+/** What is usual of a player with the club of a block; undefined where a block has several, or it is not known. */
+export function usualSpread(metric: string, { shots }: Block, { usual }: Player): AssumedSpread | undefined {
+  const clubs = new Set(shots.map(({ club }) => club));
+  const [club = null] = clubs;
+  if (clubs.size > 1) return undefined;
+  const known = usual.filter((line) => line.metric === metric && line.spread !== null && line.spread > 0);
+  const line = known.find((one) => one.club === club) ?? known.find((one) => one.club === null);
+  return line?.spread == null ? undefined : { spread: line.spread, location: line.location };
+}
