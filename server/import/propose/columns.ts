@@ -1,0 +1,314 @@
+/** What each column of a table is taken for, how sure that is, and what the coach must settle. */
+
+import { signOf } from "../../../shared/interval.ts";
+import type { Direction, Hand, Metric, Unit } from "../../../shared/plan-model.ts";
+import { clubLookup } from "../cells/clubs.ts";
+import type { Form } from "./form.ts";
+import { type ParsedHeader, parseHeader } from "./header.ts";
+import { type Candidate, type Meaning, Meanings, type OtherKind } from "./meanings.ts";
+import { type Profile, profileOf } from "./profile.ts";
+import { evidenceOf, type Reading, settleSigns } from "./relations.ts";
+import type { Vocabulary } from "./vocabulary.ts";
+
+export type Confidence = "sure" | "likely" | "doubtful";
+
+/** What a column is proposed to be. Null where nothing is proposed. */
+export type ProposedMeaning =
+  | {
+      readonly kind: "metric";
+      readonly metric: string;
+      readonly unit: Unit;
+      /** The word for what a number without a sign word means; null where the metric has no sides or the cells name them. */
+      readonly positive: string | null;
+    }
+  | { readonly kind: "category"; readonly metric: string }
+  | { readonly kind: Exclude<OtherKind, "exclusion"> }
+  | { readonly kind: "exclusion"; readonly texts: readonly string[] };
+
+export interface ProposedColumn {
+  readonly header: string;
+  readonly meaning: ProposedMeaning | null;
+  readonly confidence: Confidence;
+  readonly reasons: readonly string[];
+  readonly samples: readonly string[];
+  /** What the coach must settle before the column can be relied on: questions. */
+  readonly settle: readonly string[];
+  /** The ways in which a doubtful sign can be read, one word each; the column is not read before one is chosen. */
+  readonly signs: readonly string[];
+}
+
+/** A column while it is being understood. */
+interface Draft {
+  readonly place: number;
+  readonly header: string;
+  readonly parsed: ParsedHeader;
+  readonly profile: Profile;
+  readonly candidates: readonly Candidate[];
+  chosen: Candidate | undefined;
+  /** What the best candidate was where another column has it. */
+  taken: string | undefined;
+}
+
+const SURE = 0.85;
+const LIKELY = 0.6;
+const LEAST = 0.4;
+
+/**
+ * Proposes meanings: the best of each column by name, unit and cells, each metric once; then what columns say about each
+ * other. A sign is proposed only where the header, the cells or other columns prove it.
+ */
+export function proposeColumns(form: Form, vocabulary: Vocabulary, hand: Hand | null): ProposedColumn[] {
+  const meanings = new Meanings(vocabulary);
+  const drafts = form.names.map((header, place): Draft => {
+    const profile = profileOf(place, form);
+    const parsed = parseHeader(header);
+    const below = parseHeader(`_ [${(form.units[place] ?? "").replace(/^[[(]|[\])]$/g, "")}]`).unit;
+    const candidates = header.trim() === "" ? [] : meanings.of(parsed, below, profile);
+    return { place, header, parsed, profile, candidates, chosen: undefined, taken: undefined };
+  });
+  choose(drafts);
+  const repeated = new Set(form.names.filter((name, place) => form.names.indexOf(name) !== place));
+  const readings = readingsOf(drafts, hand);
+  const evidence = evidenceOf(readings);
+  settleSigns(readings);
+  return drafts.map((draft) => {
+    const column = proposed(draft, readings, evidence, vocabulary);
+    return repeated.has(draft.header) && column.meaning !== null
+      ? {
+          ...column,
+          confidence: "doubtful",
+          settle: [
+            ...column.settle,
+            "Another column has the same name, and which is meant cannot be told. Rename one.",
+          ],
+        }
+      : column;
+  });
+}
+
+function keyOf(meaning: Meaning): string {
+  return "metric" in meaning ? meaning.metric.name : meaning.kind;
+}
+
+/** Each metric, and each other meaning but `unread`, goes to the column that fits it best. */
+function choose(drafts: readonly Draft[]): void {
+  const pairs = drafts
+    .flatMap((draft) => draft.candidates.map((candidate) => ({ draft, candidate })))
+    .filter(({ candidate }) => candidate.score >= LEAST)
+    .sort((one, other) => other.candidate.score - one.candidate.score);
+  const given = new Set<string>();
+  for (const { draft, candidate } of pairs) {
+    const key = keyOf(candidate.meaning);
+    if (draft.chosen !== undefined) continue;
+    if (key !== "unread" && given.has(key)) {
+      if (candidate === draft.candidates[0]) draft.taken = key;
+      continue;
+    }
+    // A second choice is taken only where it is nearly as good as the first.
+    if (candidate.score < (draft.candidates[0]?.score ?? 0) - 0.25) continue;
+    draft.chosen = candidate;
+    given.add(key);
+  }
+}
+
+/** The metrics by name, with what is known of their signs from headers and cells. */
+function readingsOf(drafts: readonly Draft[], hand: Hand | null): Map<string, Reading> {
+  const readings = new Map<string, Reading>();
+  for (const { chosen, parsed, profile } of drafts) {
+    if (chosen?.meaning.kind !== "metric") continue;
+    const { metric, unit } = chosen.meaning;
+    const stated = directionOf(parsed.positive, metric.directions);
+    const cells = sidesOf(profile, metric);
+    const isHanded = stated?.handed === true || cells?.some((side) => side?.handed === true) === true;
+    if (isHanded && hand === null) continue; // which side of the frame it is depends on the player
+    const values = profile.numbers.map((number, row) => {
+      const side = cells?.[row];
+      const sign = side === undefined ? 1 : signOf(side, hand ?? "right");
+      return number === undefined ? undefined : sign * number * unit.factor;
+    });
+    const sign =
+      metric.directions.length === 0 || cells !== undefined
+        ? 1
+        : stated === undefined
+          ? 0
+          : signOf(stated, hand ?? "right");
+    readings.set(metric.name, { metric, values, sign, why: "" });
+  }
+  return readings;
+}
+
+/** The direction that a word in a header or a cell means, written out or cut short; undefined where that is not clear. */
+function directionOf(word: string | undefined, directions: readonly Direction[]): Direction | undefined {
+  if (word === undefined || word === "") return undefined;
+  const start = word.toLowerCase().replace(/\s+/g, "-");
+  const meant = directions.filter((direction) => direction.word.startsWith(start));
+  const exact = meant.find((direction) => direction.word === start);
+  return exact ?? (meant.length === 1 ? meant[0] : undefined);
+}
+
+/** The side that each cell names; undefined where not every reading but zero names one that is known. */
+function sidesOf({ numbers, sides }: Profile, { directions }: Metric): (Direction | undefined)[] | undefined {
+  const found = sides.map((side) => directionOf(side, directions));
+  let named = 0;
+  for (const [row, number] of numbers.entries()) {
+    if (number === undefined || number === 0) continue;
+    if (found[row] === undefined || number < 0) return undefined;
+    named++;
+  }
+  return named > 0 ? found : undefined;
+}
+
+function proposed(
+  draft: Draft,
+  readings: ReadonlyMap<string, Reading>,
+  evidence: ReturnType<typeof evidenceOf>,
+  vocabulary: Vocabulary,
+): ProposedColumn {
+  const { header, chosen, profile, taken } = draft;
+  const base = { header, samples: profile.samples, settle: [] as string[], signs: [] as string[] };
+  if (chosen === undefined || chosen.meaning.kind === "unread") {
+    const reasons = taken === undefined ? (chosen?.reasons ?? []) : [`${taken} is in another column`];
+    return { ...base, meaning: null, confidence: "sure", reasons };
+  }
+  const reasons = [...chosen.reasons];
+  const settle: string[] = [];
+  let score = chosen.score;
+  const { meaning } = chosen;
+  if (meaning.kind === "metric") {
+    const own = evidence.filter(({ metric }) => metric === meaning.metric.name);
+    reasons.push(...own.map(({ text }) => text));
+    if (own.some(({ supports }) => !supports)) {
+      score = Math.min(score, LIKELY - 0.01);
+      settle.push(
+        `Is this ${meaning.metric.name}? ${sentence(own.filter(({ supports }) => !supports).map(({ text }) => text))}`,
+      );
+    } else if (own.some(({ supports }) => supports)) score = Math.min(1, score + 0.1);
+    return metricColumn(draft, meaning, { base, reasons, settle, score }, readings);
+  }
+  if (meaning.kind === "category") {
+    return {
+      ...base,
+      meaning: { kind: "category", metric: meaning.metric.name },
+      ...judged(score, `Is this ${meaning.metric.name}?`),
+      reasons,
+    };
+  }
+  if (meaning.kind === "exclusion") {
+    const texts = excluding(header, profile);
+    const question = `Does ${texts.map((text) => JSON.stringify(text)).join(" or ")} in this column mean that a shot does not count?`;
+    if (texts.length === 0) return { ...base, meaning: null, confidence: "doubtful", reasons };
+    return {
+      ...base,
+      meaning: { kind: "exclusion", texts },
+      confidence: "likely",
+      reasons,
+      settle: [question],
+    };
+  }
+  if (meaning.kind === "club") {
+    const find = clubLookup([], vocabulary.clubs);
+    const unknown = [...profile.texts.keys()].filter((text) => find(text) === undefined).slice(0, 8);
+    if (unknown.length > 0)
+      settle.push(
+        `Which clubs are ${unknown.map((text) => JSON.stringify(text)).join(", ")}? Say so: where ${JSON.stringify(unknown[0])} is …`,
+      );
+  }
+  const judgement = judged(score, `Is this the ${meaning.kind}?`);
+  return {
+    ...base,
+    meaning: { kind: meaning.kind },
+    ...judgement,
+    reasons,
+    settle: [...judgement.settle, ...settle],
+  };
+}
+
+function judged(score: number, question: string): { confidence: Confidence; settle: string[] } {
+  if (score >= SURE) return { confidence: "sure", settle: [] };
+  return score >= LIKELY
+    ? { confidence: "likely", settle: [] }
+    : { confidence: "doubtful", settle: [question] };
+}
+
+function metricColumn(
+  { profile, parsed }: Draft,
+  { metric, unit, isUnitStated }: Extract<Meaning, { kind: "metric" }>,
+  {
+    base,
+    reasons,
+    settle,
+    score,
+  }: {
+    base: Omit<ProposedColumn, "meaning" | "confidence" | "reasons">;
+    reasons: string[];
+    settle: string[];
+    score: number;
+  },
+  readings: ReadonlyMap<string, Reading>,
+): ProposedColumn {
+  if (score < LIKELY && settle.length === 0) settle.push(`Is this ${metric.name}?`);
+  let confidence: Confidence = score >= SURE ? "sure" : score >= LIKELY ? "likely" : "doubtful";
+  if (!isUnitStated) {
+    confidence = confidence === "sure" ? "likely" : confidence;
+    settle.push(`The table does not state the unit: is it ${unit.symbol === "" ? "one" : unit.symbol}?`);
+  }
+  const { positive, signs, why } = signFor(metric, parsed, profile, readings.get(metric.name));
+  if (why !== "") reasons.push(why);
+  if (signs.length > 0) {
+    confidence = "doubtful";
+    settle.push(
+      `Which way is positive? The table does not tell. Keep one of these lines${metric.directions.some(({ handed }) => handed) ? `; where the sign turns for left-handers, say ${handedWords(metric)}` : ""}.`,
+    );
+  }
+  return {
+    ...base,
+    meaning: { kind: "metric", metric: metric.name, unit, positive },
+    confidence,
+    reasons,
+    settle,
+    signs,
+  };
+}
+
+function handedWords({ directions }: Metric): string {
+  return directions
+    .filter(({ handed }) => handed)
+    .map(({ word }) => word)
+    .join(" or ");
+}
+
+/** The positive side where it is proven; else the words to choose from. */
+function signFor(
+  metric: Metric,
+  { positive }: ParsedHeader,
+  profile: Profile,
+  reading: Reading | undefined,
+): { positive: string | null; signs: string[]; why: string } {
+  const { directions } = metric;
+  if (directions.length === 0) return { positive: null, signs: [], why: "" };
+  if (sidesOf(profile, metric) !== undefined)
+    return { positive: null, signs: [], why: "its cells name the side" };
+  const stated = directionOf(positive, directions);
+  if (stated !== undefined && profile.sided === 0)
+    return { positive: stated.word, signs: [], why: "its name says which way is positive" };
+  const plain = (sign: number) =>
+    directions.find((direction) => !direction.handed && direction.sign === sign)?.word;
+  const proven =
+    reading !== undefined && reading.sign !== 0 && profile.sided === 0 ? plain(reading.sign) : undefined;
+  if (proven !== undefined) return { positive: proven, signs: [], why: reading?.why ?? "" };
+  const words = [plain(1), plain(-1)].filter((word) => word !== undefined);
+  return { positive: null, signs: words.length > 0 ? words : directions.map(({ word }) => word), why: "" };
+}
+
+/** The texts of a yes-or-no column that mean that a shot does not count. */
+function excluding(header: string, { texts }: Profile): string[] {
+  const isNegative = /excl|ignor|mis|out|discard|bad/i.test(header);
+  const no = new Set("n no false 0 - x bad invalid mishit".split(" "));
+  const yes = new Set("y yes true 1 x".split(" "));
+  return [...texts.keys()].filter((text) => (isNegative ? yes : no).has(text.toLowerCase()));
+}
+
+function sentence(texts: readonly string[]): string {
+  const joined = [...new Set(texts)].join(", and ");
+  return joined === "" ? "" : `${joined.charAt(0).toUpperCase()}${joined.slice(1)}.`;
+}

@@ -1,0 +1,253 @@
+/** What a column may mean: by the words of its name, its unit and its cells. */
+import { distance } from "fastest-levenshtein";
+import type { Metric, Unit } from "../../../shared/plan-model.ts";
+import { clubLookup } from "../cells/clubs.ts";
+import { parseDate } from "../cells/date.ts";
+import { clockOf } from "../cells/moment.ts";
+import { symbolOf } from "../cells/unit-words.ts";
+import { areNeutral, type ParsedHeader, wordsOf } from "./header.ts";
+import { METRIC_WORDS, OTHER_WORDS, REALM_WORDS, type Realm, UNREAD_WORDS } from "./header-words.ts";
+import type { Profile } from "./profile.ts";
+import type { Vocabulary } from "./vocabulary.ts";
+
+export type OtherKind = keyof typeof OTHER_WORDS;
+
+/** `unread` is something that no word of the language stands for. */
+export type Meaning =
+  | { readonly kind: "metric"; readonly metric: Metric; readonly unit: Unit; readonly isUnitStated: boolean }
+  | { readonly kind: "category"; readonly metric: Metric }
+  | { readonly kind: OtherKind | "unread" };
+
+export interface Candidate {
+  readonly meaning: Meaning;
+  /** 0 to 1. */
+  readonly score: number;
+  readonly reasons: readonly string[];
+}
+
+interface Phrase {
+  readonly words: readonly string[];
+  readonly key: string;
+  readonly folded: string;
+  readonly realm: Realm | undefined;
+}
+
+interface Entry {
+  readonly of: Metric | OtherKind | "unread";
+  readonly phrases: readonly Phrase[];
+}
+
+/** Finds what columns mean in the words of one vocabulary. */
+export class Meanings {
+  readonly #entries: readonly Entry[];
+  readonly #vocabulary: Vocabulary;
+  readonly #club: (text: string) => string | undefined;
+
+  constructor(vocabulary: Vocabulary) {
+    this.#vocabulary = vocabulary;
+    this.#club = clubLookup([], vocabulary.clubs);
+    const metrics = vocabulary.metrics.map((metric): Entry => {
+      const { realm, words = [] } = METRIC_WORDS[metric.name] ?? {};
+      return { of: metric, phrases: [metric.name, ...words].map((phrase) => phraseOf(phrase, realm)) };
+    });
+    const others = Object.entries(OTHER_WORDS).map(
+      ([kind, words]): Entry => ({ of: kind as OtherKind, phrases: words.map((word) => phraseOf(word)) }),
+    );
+    const unread: Entry = { of: "unread", phrases: UNREAD_WORDS.map((word) => phraseOf(word)) };
+    this.#entries = [...metrics, ...others, unread];
+  }
+
+  /** Whether the words of a column's name alone tell what it is. */
+  isKnown(header: ParsedHeader): boolean {
+    return this.#entries.some(({ phrases }) => wordScore(header, phrases) >= 0.85);
+  }
+
+  /** What a column may mean, the likeliest first. */
+  of(header: ParsedHeader, unitBelow: string | undefined, profile: Profile): Candidate[] {
+    const unit = header.unit ?? unitBelow ?? profile.unit;
+    const candidates = this.#entries.flatMap(({ of, phrases }) => {
+      const words = wordScore(header, phrases);
+      if (words === 0) return [];
+      return typeof of === "string"
+        ? this.#other(of, words, profile, unit)
+        : this.#metric(of, words, profile, unit);
+    });
+    candidates.push(...this.#byCells(profile, candidates));
+    return candidates.sort((one, other) => other.score - one.score);
+  }
+
+  #metric(metric: Metric, words: number, profile: Profile, symbol: string | undefined): Candidate[] {
+    if (metric.model !== null && words < 1) return [];
+    if (metric.categories.length > 0) return this.#category(metric, words, profile);
+    if (profile.stated > 0 && profile.read < 0.5 * profile.stated) return [];
+    const reasons = [byWords(words)];
+    const choice = this.#unitOf(metric, symbol, profile);
+    if (choice === undefined) return [];
+    const { unit, isStated } = choice;
+    const inside = shareInside(metric, unit, profile);
+    if (isStated) reasons.push(`its unit is ${unit.symbol === "" ? "one" : unit.symbol}`);
+    if (inside < 0.5) return [];
+    if (inside < 0.95) reasons.push(`${Math.round(100 * (1 - inside))} % of the values are implausible`);
+    const score = words * (isStated ? 1 : 0.97) * (inside < 0.95 ? 0.6 : 1);
+    return [{ meaning: { kind: "metric", metric, unit, isUnitStated: isStated }, score, reasons }];
+  }
+
+  #category(metric: Metric, words: number, { texts, stated, read }: Profile): Candidate[] {
+    if (read > 0.3 * stated) return [];
+    const names = new Set(metric.categories.map(({ name }) => fold(name)));
+    const known = [...texts].reduce((sum, [text, count]) => sum + (names.has(fold(text)) ? count : 0), 0);
+    const share = stated === 0 ? 0.5 : known / stated;
+    const reasons = [byWords(words), `${Math.round(100 * share)} % of the texts are its names`];
+    return [{ meaning: { kind: "category", metric }, score: words * (share >= 0.5 ? 1 : 0.6), reasons }];
+  }
+
+  /** The unit that is stated, where the metric can have it; else one in which the values are plausible. */
+  #unitOf(
+    metric: Metric,
+    symbol: string | undefined,
+    profile: Profile,
+  ): { unit: Unit; isStated: boolean } | undefined {
+    const units = this.#vocabulary.units.get(metric.dimension) ?? [];
+    if (symbol !== undefined) {
+      const found = units.find(({ names }) => names.some((name) => (symbolOf(name) ?? name) === symbol));
+      return found === undefined ? undefined : { unit: found.unit, isStated: true };
+    }
+    const isRatio = metric.unit.symbol === "" || metric.unit.symbol === "%";
+    const one: Unit = { symbol: "", factor: 1 };
+    const shown = metric.unit;
+    const all = [shown, ...(isRatio ? [one] : []), ...units.map(({ unit }) => unit)];
+    const fitting = all.find(
+      (unit) => shareInside(metric, unit, profile) >= 0.95 && isTypical(metric, unit, profile),
+    );
+    // Nobody gives an angle in radians without saying so, or spin in anything but turns a minute.
+    const onlyOne = metric.dimension === "angle" || metric.dimension === "rotation" || isRatio;
+    return { unit: fitting ?? shown, isStated: onlyOne && fitting !== undefined };
+  }
+
+  #other(kind: OtherKind | "unread", words: number, profile: Profile, unit: string | undefined): Candidate[] {
+    const { stated, read, texts } = profile;
+    const reasons = [byWords(words)];
+    const share = (test: (text: string) => boolean) =>
+      stated === 0
+        ? 0.5
+        : [...texts].reduce((sum, [text, count]) => sum + (test(text) ? count : 0), 0) /
+          [...texts.values()].reduce((sum, count) => sum + count, 0);
+    const fit = {
+      club: () => (share((text) => this.#club(text) !== undefined) >= 0.5 || read < 0.5 * stated ? 1 : 0),
+      block: () => (unit === undefined && texts.size < 0.6 * Math.max(stated, 4) ? 1 : 0.3),
+      player: () => (unit === undefined && (read < 0.5 * stated || stated === 0) ? 1 : 0.4),
+      session: () => (unit === undefined ? 1 : 0),
+      date: () => (share((text) => parseDate(text) !== undefined) >= 0.5 ? 1 : 0),
+      time: () => (share((text) => clockOf(text) !== undefined) >= 0.5 ? 1 : 0),
+      exclusion: () => (unit === undefined && texts.size <= 6 ? 1 : 0),
+      order: () => (unit === undefined && read >= 0.5 * stated && texts.size >= 0.5 * stated ? 1 : 0.2),
+      unread: () => 1.01, // what is listed as something else is that, though its words hold a metric's
+    }[kind]();
+    return fit === 0 ? [] : [{ meaning: { kind }, score: words * fit, reasons }];
+  }
+
+  /** What the cells alone tell: clubs, dates and times need no name. */
+  #byCells({ texts, stated, read }: Profile, named: readonly Candidate[]): Candidate[] {
+    if (stated < 3 || named.some(({ score }) => score >= 0.6)) return [];
+    const all = [...texts.keys()];
+    const share = (test: (text: string) => boolean) => all.filter(test).length / all.length;
+    const found = (kind: OtherKind, what: string): Candidate[] => [
+      { meaning: { kind }, score: 0.7, reasons: [`its cells are ${what}`] },
+    ];
+    if (read < stated && share((text) => this.#club(text) !== undefined) >= 0.7)
+      return found("club", "clubs");
+    if (share((text) => parseDate(text) !== undefined && !/^\d+$/.test(text)) >= 0.9)
+      return found("date", "dates");
+    if (share((text) => clockOf(text) !== undefined) >= 0.9) return found("time", "times of day");
+    return [];
+  }
+}
+
+function phraseOf(phrase: string, realm?: Realm): Phrase {
+  const words = wordsOf(phrase);
+  return { words, key: words.toSorted().join(" "), folded: fold(words.join("")), realm };
+}
+
+function fold(text: string): string {
+  return text.toLowerCase().replace(/[^\p{L}\p{N}#]/gu, "");
+}
+
+function byWords(score: number): string {
+  return score >= 0.95
+    ? "its name says so"
+    : score >= 0.8
+      ? "its name says so, beside other words"
+      : "its name resembles it";
+}
+
+/** How well the words of a header are those of one of the phrases: 0 to 1. */
+function wordScore({ words }: ParsedHeader, phrases: readonly Phrase[]): number {
+  if (words.length === 0) return 0;
+  const key = words.toSorted().join(" ");
+  const folded = fold(words.join(""));
+  return Math.max(0, ...phrases.map((phrase) => scoreOf(words, key, folded, phrase)));
+}
+
+function scoreOf(words: readonly string[], key: string, folded: string, phrase: Phrase): number {
+  if (key === phrase.key || folded === phrase.folded) return 1;
+  const realm = phrase.realm === undefined ? undefined : REALM_WORDS[phrase.realm];
+  const extra = without(words, phrase.words);
+  const missing = without(phrase.words, words);
+  if (missing.length === 0 && areNeutral(extra, realm)) return 0.9;
+  if (folded.length >= 5 && isSlip(folded, phrase.folded)) return 0.7;
+  if (missing.length === 0)
+    return Math.max(0.2, 0.55 - 0.1 * extra.length) * (phrase.words.length > 1 ? 1.2 : 1);
+  if (extra.length === 0) return areNeutral(missing, realm) ? 0.8 : 0.45;
+  return 0;
+}
+
+function isSlip(one: string, other: string): boolean {
+  return other.length >= 5 && distance(one, other) <= (other.length >= 9 ? 2 : 1);
+}
+
+function without(words: readonly string[], taken: readonly string[]): string[] {
+  const left = [...taken];
+  return words.filter((word) => {
+    const at = left.indexOf(word);
+    if (at >= 0) left.splice(at, 1);
+    return at < 0;
+  });
+}
+
+/** The share of the values that are plausible, whichever way they are signed; 1 where there are none. */
+export function shareInside(metric: Metric, unit: Unit, { numbers }: Profile): number {
+  const { plausible } = metric;
+  const read = numbers.filter((number) => number !== undefined);
+  if (plausible === null || read.length === 0) return 1;
+  const isSided = metric.directions.length > 0;
+  const inside = read.filter((number) => {
+    const value = number * unit.factor + (unit.offset ?? 0);
+    const isIn = (value: number) => value >= plausible.low - 1e-9 && value <= plausible.high + 1e-9;
+    return isIn(value) || (isSided && isIn(-value));
+  });
+  return inside.length / read.length;
+}
+
+/** A size below which a column of readings is plausible only by being small in the wrong unit. SI. */
+const TYPICAL: Readonly<Record<string, readonly [low: number, high: number]>> = {
+  "club-speed": [14, 65],
+  "ball-speed": [14, 95],
+  carry: [25, 320],
+  total: [25, 380],
+  apex: [4, 60],
+};
+
+/** Whether the middle value is of a size that people see. */
+function isTypical(metric: Metric, unit: Unit, { numbers }: Profile): boolean {
+  const range = TYPICAL[metric.name];
+  const sizes = numbers
+    .filter((number) => number !== undefined)
+    .map((number) => Math.abs(number) * unit.factor);
+  if (sizes.length === 0) return true;
+  const middle = sizes.sort((one, other) => one - other)[Math.floor(sizes.length / 2)] ?? 0;
+  // A share is a small number, percent a large one; so are radians and degrees.
+  const largest = (sizes.at(-1) ?? 0) / unit.factor;
+  if (unit.symbol === "%") return largest > 1.5;
+  if (metric.dimension === "angle") return unit.symbol === "rad" ? largest < 0.5 : largest >= 0.5;
+  return range === undefined || (middle >= range[0] && middle <= range[1]);
+}

@@ -1,0 +1,130 @@
+/** A proposal as the text of a `.drill` file. */
+
+import type { ProposedColumn } from "./columns.ts";
+import type { Form } from "./form.ts";
+
+export interface ProposedSource {
+  readonly name: string;
+  readonly form: Pick<Form, "separator" | "decimal" | "thousands" | "blanks" | "headerRow" | "doubts">;
+  readonly columns: readonly ProposedColumn[];
+  /** Header of the column that gives the order of the shots, where the rows do not stand in it. */
+  readonly orderedBy: string | null;
+  readonly dateOrder: "day-month-year" | "month-day-year" | null;
+  readonly isDateOrderKnown: boolean;
+}
+
+export interface ProposedSession {
+  readonly name: string;
+  readonly player: string | null;
+  readonly date: string | null;
+  readonly data: readonly { readonly path: string; readonly source: string }[];
+  /** How many rows it takes; null where the table is not parted. */
+  readonly rows: number | null;
+}
+
+export interface Writing {
+  readonly sources: readonly ProposedSource[];
+  readonly sessions: readonly ProposedSession[];
+  /** Players that the project does not declare yet. */
+  readonly newPlayers: readonly string[];
+  /** The plan that the sessions practised, where it is known. */
+  readonly plan: string | null;
+  /** Files to use, as `use` lines write them. */
+  readonly uses: readonly string[];
+}
+
+export function writeProposal({ sources, sessions, newPlayers, plan, uses }: Writing): string {
+  const parts = [
+    "// A proposal. What is marked `settle` is for you to decide; delete the remark when it is.",
+    ...(uses.length > 0 ? [uses.map((use) => `use ${quoted(use)}`).join("\n")] : []),
+    ...sources.map(writeSource),
+    ...newPlayers.map(writePlayer),
+    ...sessions.map((session) => writeSession(session, plan)),
+  ];
+  return `${parts.join("\n\n")}\n`;
+}
+
+function writeSource({ name, form, columns, orderedBy, ...dates }: ProposedSource): string {
+  const lines = [
+    ...form.doubts.map(settling),
+    ...(form.separator === null ? [] : [`separator ${form.separator}`]),
+    ...(form.decimal === "comma" ? ["decimal comma"] : []),
+    ...(form.thousands === null ? [] : [`thousands ${form.thousands}`]),
+    ...(form.blanks.length === 0 ? [] : [`no reading is ${form.blanks.map(quoted).join(", ")}`]),
+    ...(form.headerRow === 1 ? [] : [`header row ${form.headerRow}`]),
+    ...columns.flatMap((column) => writeColumn(column, dates)),
+    ...(orderedBy === null ? [] : [`shots in order of ${quoted(orderedBy)}`]),
+    ...unread(columns),
+  ];
+  return block(`source ${quoted(name)}`, lines);
+}
+
+function writeColumn(
+  { header, meaning, settle, signs, confidence }: ProposedColumn,
+  { dateOrder, isDateOrderKnown }: Pick<ProposedSource, "dateOrder" | "isDateOrderKnown">,
+): string[] {
+  if (meaning === null || meaning.kind === "order") return [];
+  const start = `column ${quoted(header)} is`;
+  const remarks = settle.map(settling);
+  switch (meaning.kind) {
+    case "metric": {
+      const unit = meaning.unit.symbol === "" ? "" : ` in ${meaning.unit.symbol}`;
+      const line = `${start} ${meaning.metric}${unit}`;
+      if (signs.length > 0) return [...remarks, ...signs.map((word) => `// ${line} positive ${word}`)];
+      const whole = meaning.positive === null ? line : `${line} positive ${meaning.positive}`;
+      return [...remarks, confidence === "doubtful" ? `// ${whole}` : whole];
+    }
+    case "category":
+      return [
+        ...remarks,
+        confidence === "doubtful" ? `// ${start} ${meaning.metric}` : `${start} ${meaning.metric}`,
+      ];
+    case "exclusion":
+      return [...remarks, `column ${quoted(header)} excludes when ${meaning.texts.map(quoted).join(", ")}`];
+    case "date": {
+      const order = dateOrder === null ? "" : ` as ${dateOrder}`;
+      const doubt = isDateOrderKnown
+        ? []
+        : [settling("Does the day or the month stand first? No row tells.")];
+      return [...remarks, ...doubt, `${start} date${order}`];
+    }
+    default:
+      return [
+        ...remarks,
+        confidence === "doubtful" ? `// ${start} ${meaning.kind}` : `${start} ${meaning.kind}`,
+      ];
+  }
+}
+
+function unread(columns: readonly ProposedColumn[]): string[] {
+  const names = columns
+    .filter(({ meaning, header }) => meaning === null && header.trim() !== "")
+    .map(({ header }) => quoted(header));
+  return names.length === 0 ? [] : [`// Not read: ${names.join(", ")}.`];
+}
+
+function writePlayer(name: string): string {
+  return block(`player ${quoted(name)}`, [settling("right-handed or left-handed?")]);
+}
+
+function writeSession({ name, player, date, data, rows }: ProposedSession, plan: string | null): string {
+  return block(`session ${quoted(name)}`, [
+    plan === null ? settling('Which plan was practised? plan "…"') : `plan ${quoted(plan)}`,
+    player === null ? settling('Who practised? player "…"') : `player ${quoted(player)}`,
+    ...(date === null ? [] : [`date ${date}`]),
+    ...data.map(({ path, source }) => `data ${quoted(path)} from ${quoted(source)}`),
+    ...(rows === null ? [] : [`// ${rows} ${rows === 1 ? "row" : "rows"}`]),
+  ]);
+}
+
+function settling(question: string): string {
+  return `// settle: ${question.replace(/[\r\n]+/g, " ")}`;
+}
+
+function block(head: string, lines: readonly string[]): string {
+  return lines.length === 0 ? `${head} {\n}` : `${head} {\n${lines.map((line) => `  ${line}\n`).join("")}}`;
+}
+
+function quoted(text: string): string {
+  return JSON.stringify(text);
+}
