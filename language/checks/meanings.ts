@@ -109,7 +109,7 @@ function isBefore(one: Position, other: Position): boolean {
   return one.line < other.line || (one.line === other.line && one.character < other.character);
 }
 
-const fileName = (uri: { toString(): string }) => uri.toString();
+export const fileName = (uri: { toString(): string }) => uri.toString();
 
 function surroundings(
   node: Plan | Drill,

@@ -42,6 +42,7 @@ import { check as sessionMustNameItsPlan } from "../checks/session-must-name-its
 import { check as sessionMustNameItsPlayer } from "../checks/session-must-name-its-player.ts";
 import { check as shareMustNotExceed100 } from "../checks/share-must-not-exceed-100.ts";
 import { check as shotsCouldDecideMoreOften } from "../checks/shots-could-decide-more-often.ts";
+import { check as shotsCouldSuitThePlayer } from "../checks/shots-could-suit-the-player.ts";
 import { check as statementMustBeStatedOnce } from "../checks/statement-must-be-stated-once.ts";
 import { check as sumMustBeOfLikeQuantities } from "../checks/sum-must-be-of-like-quantities.ts";
 import { check as targetCouldBeLeftOut } from "../checks/target-could-be-left-out.ts";
@@ -49,6 +50,7 @@ import { check as targetMustBeStated } from "../checks/target-must-be-stated.ts"
 import { check as targetsMustHoldTogether } from "../checks/targets-must-hold-together.ts";
 import { check as targetsShouldHoldForEverybody } from "../checks/targets-should-hold-for-everybody.ts";
 import { check as testCouldHaveSuccess } from "../checks/test-could-have-success.ts";
+import { check as toleranceShouldExceedTheInstrument } from "../checks/tolerance-should-exceed-the-instrument.ts";
 import { check as unitMustBeStated } from "../checks/unit-must-be-stated.ts";
 import { check as unitMustFit } from "../checks/unit-must-fit.ts";
 import { check as unitMustHaveAWorth } from "../checks/unit-must-have-a-worth.ts";
@@ -105,6 +107,7 @@ export const CHECKS = {
   "session-must-name-its-player": sessionMustNameItsPlayer,
   "share-must-not-exceed-100": shareMustNotExceed100,
   "shots-could-decide-more-often": shotsCouldDecideMoreOften,
+  "shots-could-suit-the-player": shotsCouldSuitThePlayer,
   "statement-must-be-stated-once": statementMustBeStatedOnce,
   "sum-must-be-of-like-quantities": sumMustBeOfLikeQuantities,
   "target-could-be-left-out": targetCouldBeLeftOut,
@@ -112,6 +115,7 @@ export const CHECKS = {
   "targets-must-hold-together": targetsMustHoldTogether,
   "targets-should-hold-for-everybody": targetsShouldHoldForEverybody,
   "test-could-have-success": testCouldHaveSuccess,
+  "tolerance-should-exceed-the-instrument": toleranceShouldExceedTheInstrument,
   "unit-must-be-stated": unitMustBeStated,
   "unit-must-fit": unitMustFit,
   "unit-must-have-a-worth": unitMustHaveAWorth,

@@ -48,7 +48,7 @@ export function lowerPlan(
     time: time ? lowerQuantity(time.quantity, NO_BINDINGS).value : null,
     needs: statements.filter(isNeeds).flatMap((line) => line.metrics.map((metric) => resolved(metric).name)),
     cautions: statements.filter(isCaution).map(({ text }) => text),
-    decisionLevel: (statements.find(isDecisionLevel)?.level ?? DECISION_LEVEL * 100) / 100,
+    decisionLevel: decisionLevelOf(plan),
     limits: statements.filter(isLoadLimit).map((limit) => ({
       count: limit.count,
       fullEffort: limit.fullEffort,
@@ -67,6 +67,11 @@ export function lowerPlan(
       .map((step) => lowerNextStep(step, fileName)),
     location: placeOf(plan, fileName),
   };
+}
+
+/** From 0 to 1. */
+export function decisionLevelOf({ statements }: Plan): number {
+  return (statements.find(isDecisionLevel)?.level ?? DECISION_LEVEL * 100) / 100;
 }
 
 /** The first baseline of the plan that stands before a block. */

@@ -1,6 +1,7 @@
 /** Sentences about ability that the shots asked for cannot show, or cannot refute, whatever the result. */
 import { firstThatDecides, MOST_SHOTS } from "../../../shared/statistics/shots-to-decide.ts";
 import { percent, shots as shotsInWords } from "../../criteria/wording.ts";
+import { once } from "../once.ts";
 import { everyGoal, isOpen, shotsAsked } from "../possibility/need.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { placeInWords } from "../words.ts";
@@ -21,7 +22,7 @@ export interface OutOfReach {
 const ROUND = [0.99, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.6, 0.5];
 
 /** Some twenty questions for each goal that is out of reach, one for each other. */
-export function outOfReach(subject: BlockInPlan): OutOfReach[] {
+export const outOfReach = once((subject: BlockInPlan): OutOfReach[] => {
   const asked = shotsAsked(subject);
   if (asked === 0 || asked > MOST_SHOTS || isOpen(subject)) return [];
   return everyGoal(subject.block.success).flatMap((goal) => {
@@ -31,7 +32,7 @@ export function outOfReach(subject: BlockInPlan): OutOfReach[] {
     const found = whatIsMissing(goal, goal.confidence, { shots: asked, baseline }, subject);
     return found === undefined ? [] : [found];
   });
-}
+});
 
 /** How many shots of the same plan a change is held against; undefined where that is not known. */
 export function baselineOf(goal: AbilityGoal, { others, block }: BlockInPlan): number | undefined {

@@ -3,6 +3,7 @@ import type { Player } from "../../../shared/plan-model.ts";
 import { fewestShotsFor } from "../../../shared/statistics/chances.ts";
 import { MOST_SHOTS } from "../../../shared/statistics/shots-to-decide.ts";
 import { shots as shotsInWords } from "../../criteria/wording.ts";
+import { once } from "../once.ts";
 import { everyGoal, isOpen, shotsAsked } from "../possibility/need.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { placeInWords } from "../words.ts";
@@ -33,9 +34,9 @@ const MOSTLY = 0.8;
 const MOST_FOR_A_GOAL = 200;
 
 /** Some twenty chances for each goal that is seldom decided, one for each other. */
-export function seldomDecided(subject: BlockInPlan): SeldomDecided[] {
+export const seldomDecided = once((subject: BlockInPlan): SeldomDecided[] => {
   return decide(subject, (metric) => spreadInPlan(metric, subject));
-}
+});
 
 /** Of a player: only those goals on which the plan itself says too little. */
 export function seldomDecidedFor(player: Player, subject: BlockInPlan): SeldomDecided[] {

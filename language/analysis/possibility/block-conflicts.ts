@@ -1,4 +1,5 @@
 /** The conflicts among the targets, requirements and left-out shots of a block. */
+import { once } from "../once.ts";
 import type { BlockInPlan } from "../subject.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { type Conflict, findConflict } from "./conflict.ts";
@@ -19,22 +20,11 @@ export interface BlockConflict extends Conflict<Demand> {
 /** More conflicts of one block than anybody reads at once. */
 const MOST_CONFLICTS = 8;
 
-const known = new WeakMap<BlockInPlan, readonly BlockConflict[]>();
-
 /**
  * Each conflict by itself: the line it is reported at is taken out before the next is looked for. Where there is none, the
  * cost is one question for each of the circumstances.
  */
-export function conflictsIn(subject: BlockInPlan): readonly BlockConflict[] {
-  let conflicts = known.get(subject);
-  if (conflicts === undefined) {
-    conflicts = find(subject);
-    known.set(subject, conflicts);
-  }
-  return conflicts;
-}
-
-function find(subject: BlockInPlan): BlockConflict[] {
+export const conflictsIn = once((subject: BlockInPlan): readonly BlockConflict[] => {
   const { block, vocabulary, isOwn } = subject;
   const conflicts: BlockConflict[] = [];
   let demands = demandsOf(subject);
@@ -69,7 +59,7 @@ function find(subject: BlockInPlan): BlockConflict[] {
     demands = demands.filter((demand) => demand !== culprit);
   }
   return conflicts;
-}
+});
 
 /** A single line that fails because of a window that no shot can be inside: that is said of the window. */
 function isSaidOfWindow([only, ...others]: readonly Demand[], vocabulary: Vocabulary): boolean {

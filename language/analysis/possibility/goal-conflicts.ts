@@ -1,6 +1,7 @@
 /** Goals that need shots which the block's requirements and left-out shots rule out, or which no shot can be. */
 import type { Criterion } from "../../../shared/plan-model.ts";
 import { listed } from "../../checks/wording.ts";
+import { once } from "../once.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { sentence } from "../words.ts";
 import { conflictsIn } from "./block-conflicts.ts";
@@ -19,7 +20,7 @@ export interface GoalConflict {
 }
 
 /** At most one for each goal. A question for each goal and the clubs and players it depends on. */
-export function goalConflictsIn(subject: BlockInPlan): GoalConflict[] {
+export const goalConflictsIn = once((subject: BlockInPlan): GoalConflict[] => {
   const demands = demandsOf(subject).filter(({ role }) => role !== "target");
   const isReported = conflictsIn(subject).some(({ demands }) =>
     demands.every(({ role }) => role !== "target"),
@@ -33,7 +34,7 @@ export function goalConflictsIn(subject: BlockInPlan): GoalConflict[] {
     }
     return [];
   });
-}
+});
 
 function isAboutMisses(goal: Criterion): boolean {
   return "bound" in goal && goal.bound === "most";
