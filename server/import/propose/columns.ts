@@ -213,10 +213,12 @@ function proposed(
         `Which clubs are ${unknown.map((text) => JSON.stringify(text)).join(", ")}? Say so: where ${JSON.stringify(unknown[0])} is …`,
       );
   }
-  const judgement = judged(score, `Is this the ${meaning.kind}?`);
+  const { kind } = meaning;
+  if (kind === "unread") return { ...base, meaning: null, confidence: "sure", reasons };
+  const judgement = judged(score, `Is this the ${kind}?`);
   return {
     ...base,
-    meaning: { kind: meaning.kind },
+    meaning: { kind },
     ...judgement,
     reasons,
     settle: [...judgement.settle, ...settle],

@@ -81,7 +81,15 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
   },
   "dynamic-loft": {
     realm: "club",
-    words: ["dynamic loft angle", "delivered loft", "impact loft", "loft at impact", "dl", "presented loft"],
+    words: [
+      "dynamic loft angle",
+      "delivered loft",
+      "impact loft",
+      "loft at impact",
+      "dl",
+      "d loft",
+      "presented loft",
+    ],
   },
   "spin-loft": { realm: "club", words: ["spin loft angle"] },
   "swing-direction": {
@@ -269,6 +277,7 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "carry side distance",
       "distance offline",
       "left right",
+      "l r",
       "offline distance",
       "side deviation",
       "carry deviation",
@@ -507,6 +516,7 @@ export const SAME_WORDS: Readonly<Record<string, string>> = {
   pos: "position",
   loc: "location",
   lofts: "loft",
+  sp: "spin",
   tgt: "target",
   targ: "target",
   flt: "flight",

@@ -5,7 +5,7 @@ import { clubLookup } from "../cells/clubs.ts";
 import { parseDate } from "../cells/date.ts";
 import { clockOf } from "../cells/moment.ts";
 import { symbolOf } from "../cells/unit-words.ts";
-import { areNeutral, type ParsedHeader, wordsOf } from "./header.ts";
+import { areNeutral, type ParsedHeader, parseHeader, wordsOf } from "./header.ts";
 import { METRIC_WORDS, OTHER_WORDS, REALM_WORDS, type Realm, UNREAD_WORDS } from "./header-words.ts";
 import type { Profile } from "./profile.ts";
 import type { Vocabulary } from "./vocabulary.ts";
@@ -27,6 +27,7 @@ export interface Candidate {
 
 interface Phrase {
   readonly words: readonly string[];
+  readonly known: ReadonlySet<string>;
   readonly key: string;
   readonly folded: string;
   readonly realm: Realm | undefined;
@@ -37,10 +38,14 @@ interface Entry {
   readonly phrases: readonly Phrase[];
 }
 
+/** No column's name is longer. */
+const LONGEST_NAME = 80;
+
 /** Finds what columns mean in the words of one vocabulary. */
 export class Meanings {
   readonly #entries: readonly Entry[];
   readonly #vocabulary: Vocabulary;
+  readonly #known = new Map<string, boolean>();
   readonly #club: (text: string) => string | undefined;
 
   constructor(vocabulary: Vocabulary) {
@@ -57,9 +62,16 @@ export class Meanings {
     this.#entries = [...metrics, ...others, unread];
   }
 
-  /** Whether the words of a column's name alone tell what it is. */
-  isKnown(header: ParsedHeader): boolean {
-    return this.#entries.some(({ phrases }) => wordScore(header, phrases) >= 0.85);
+  /** Whether a text is a column's name whose words alone tell what it is. */
+  isKnown(text: string): boolean {
+    if (text.length > LONGEST_NAME || !/[\p{L}#]/u.test(text)) return false;
+    let known = this.#known.get(text);
+    if (known === undefined) {
+      const header = parseHeader(text);
+      known = this.#entries.some(({ phrases }) => wordScore(header, phrases) >= 0.85);
+      this.#known.set(text, known);
+    }
+    return known;
   }
 
   /** What a column may mean, the likeliest first. */
@@ -109,7 +121,9 @@ export class Meanings {
   ): { unit: Unit; isStated: boolean } | undefined {
     const units = this.#vocabulary.units.get(metric.dimension) ?? [];
     if (symbol !== undefined) {
-      const found = units.find(({ names }) => names.some((name) => (symbolOf(name) ?? name) === symbol));
+      // What is no speed in milliseconds is metres a second without its stroke.
+      const stated = symbol === "ms" && metric.dimension === "speed" ? "m/s" : symbol;
+      const found = units.find(({ names }) => names.some((name) => (symbolOf(name) ?? name) === stated));
       return found === undefined ? undefined : { unit: found.unit, isStated: true };
     }
     const isRatio = metric.unit.symbol === "" || metric.unit.symbol === "%";
@@ -165,7 +179,13 @@ export class Meanings {
 
 function phraseOf(phrase: string, realm?: Realm): Phrase {
   const words = wordsOf(phrase);
-  return { words, key: words.toSorted().join(" "), folded: fold(words.join("")), realm };
+  return {
+    words,
+    known: new Set(words),
+    key: words.toSorted().join(" "),
+    folded: fold(words.join("")),
+    realm,
+  };
 }
 
 function fold(text: string): string {
@@ -190,11 +210,12 @@ function wordScore({ words }: ParsedHeader, phrases: readonly Phrase[]): number 
 
 function scoreOf(words: readonly string[], key: string, folded: string, phrase: Phrase): number {
   if (key === phrase.key || folded === phrase.folded) return 1;
+  if (folded.length >= 5 && isSlip(folded, phrase.folded)) return 0.7;
+  if (!words.some((word) => phrase.known.has(word))) return 0;
   const realm = phrase.realm === undefined ? undefined : REALM_WORDS[phrase.realm];
   const extra = without(words, phrase.words);
   const missing = without(phrase.words, words);
   if (missing.length === 0 && areNeutral(extra, realm)) return 0.9;
-  if (folded.length >= 5 && isSlip(folded, phrase.folded)) return 0.7;
   if (missing.length === 0)
     return Math.max(0.2, 0.55 - 0.1 * extra.length) * (phrase.words.length > 1 ? 1.2 : 1);
   if (extra.length === 0) return areNeutral(missing, realm) ? 0.8 : 0.45;
@@ -202,7 +223,8 @@ function scoreOf(words: readonly string[], key: string, folded: string, phrase: 
 }
 
 function isSlip(one: string, other: string): boolean {
-  return other.length >= 5 && distance(one, other) <= (other.length >= 9 ? 2 : 1);
+  const most = other.length >= 9 ? 2 : 1;
+  return other.length >= 5 && Math.abs(one.length - other.length) <= most && distance(one, other) <= most;
 }
 
 function without(words: readonly string[], taken: readonly string[]): string[] {

@@ -11,7 +11,6 @@ import { SEPARATORS } from "../table/separators.ts";
 import { type ProposedColumn, proposeColumns } from "./columns.ts";
 import { type Form, findForm } from "./form.ts";
 import { Groups } from "./groups.ts";
-import { parseHeader } from "./header.ts";
 import { Meanings } from "./meanings.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 import { type ProposedSession, type ProposedSource, writeProposal } from "./write.ts";
@@ -79,7 +78,7 @@ export class ProposalReader {
   }
 
   open(path: string): FileProposal {
-    const isKnown = (name: string) => this.#meanings.isKnown(parseHeader(name));
+    const isKnown = (name: string) => this.#meanings.isKnown(name);
     const file = new FileProposal(path, this.#options, isKnown);
     this.#files.push(file);
     return file;
