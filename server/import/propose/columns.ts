@@ -5,7 +5,8 @@ import type { Direction, Hand, Metric, Unit } from "../../../shared/plan-model.t
 import { clubLookup } from "../cells/clubs.ts";
 import type { Form } from "./form.ts";
 import { type ParsedHeader, parseHeader } from "./header.ts";
-import { type Candidate, type Meaning, Meanings, type OtherKind } from "./meanings.ts";
+import { METRIC_WORDS } from "./header-words.ts";
+import { type Candidate, type Meaning, Meanings, type OtherKind, shareInside } from "./meanings.ts";
 import { type Profile, profileOf } from "./profile.ts";
 import { evidenceOf, type Reading, settleSigns } from "./relations.ts";
 import type { Vocabulary } from "./vocabulary.ts";
@@ -67,6 +68,7 @@ export function proposeColumns(form: Form, vocabulary: Vocabulary, hand: Hand | 
     return { place, header, parsed, profile, candidates, chosen: undefined, taken: undefined };
   });
   choose(drafts);
+  shareUnits(drafts);
   const repeated = new Set(form.names.filter((name, place) => form.names.indexOf(name) !== place));
   const readings = readingsOf(drafts, hand);
   const evidence = evidenceOf(readings);
@@ -108,6 +110,31 @@ function choose(drafts: readonly Draft[]): void {
     if (candidate.score < (draft.candidates[0]?.score ?? 0) - 0.25) continue;
     draft.chosen = candidate;
     given.add(key);
+  }
+}
+
+/**
+ * A column that states no unit gets that of its like: tables do not give one speed in miles and another in metres, nor the
+ * carry and the side. Heights are another matter.
+ */
+function shareUnits(drafts: readonly Draft[]): void {
+  const like = ({ metric: { name, dimension } }: { readonly metric: Metric }) => {
+    const isOfTheGround = METRIC_WORDS[name]?.realm === "ball" && name !== "apex";
+    return dimension === "length" && !isOfTheGround ? name : dimension;
+  };
+  const metrics = drafts.flatMap((draft) =>
+    draft.chosen?.meaning.kind === "metric" ? [{ draft, meaning: draft.chosen.meaning }] : [],
+  );
+  for (const { draft, meaning } of metrics) {
+    if (meaning.isUnitStated || draft.chosen === undefined) continue;
+    const stated = metrics.filter(
+      (other) => other.meaning.isUnitStated && like(other.meaning) === like(meaning),
+    );
+    const units = new Map(stated.map((other) => [other.meaning.unit.symbol, other.meaning.unit]));
+    const [unit] = units.values();
+    if (unit === undefined || units.size > 1 || shareInside(meaning.metric, unit, draft.profile) < 0.95)
+      continue;
+    draft.chosen = { ...draft.chosen, meaning: { ...meaning, unit } };
   }
 }
 
