@@ -19,7 +19,7 @@ declare const DecompressionStream: new (
   };
 };
 
-/** The packed bytes are no gzip, or end too early. */
+/** The packed bytes are no gzip, or end too early. The message says so after a comma. */
 export class DamagedPackingError extends Error {
   override readonly name = "DamagedPackingError";
 }
@@ -69,6 +69,7 @@ async function damageOf<T>(reading: Promise<T>): Promise<T> {
   try {
     return await reading;
   } catch (error) {
-    throw new DamagedPackingError(error instanceof Error ? error.message : "", { cause: error });
+    const message = "the packing is damaged, cut short, or holds more than one file. Copy or pack it again.";
+    throw new DamagedPackingError(message, { cause: error });
   }
 }

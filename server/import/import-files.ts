@@ -76,40 +76,58 @@ function whole(content: Uint8Array, sha256: string): Pieces {
   };
 }
 
-async function readPieces(pieces: Pieces, reading: FileImport, { signal, progress }: Watcher): Promise<void> {
-  let bytes = 0;
-  const raw = watched(pieces, (piece) => {
-    signal?.throwIfAborted();
-    bytes += piece.length;
-    progress?.(reading.path, bytes, pieces.size);
-  });
+async function readPieces(pieces: Pieces, reading: FileImport, watcher: Watcher): Promise<void> {
+  const raw = watched(pieces, reading.path, watcher);
   try {
-    const first = await raw.next();
-    if (!first.done) {
-      const all = startingWith(first.value, raw);
-      for await (const piece of isPacked(first.value) ? unpacked(all) : all) {
-        reading.push(piece);
-        if (reading.hasFailed) break;
-      }
+    for await (const piece of plain(raw)) {
+      reading.push(piece);
+      if (reading.hasFailed) break;
     }
   } catch (error) {
     if (!(error instanceof DamagedPackingError)) throw error;
-    reading.isUnreadable(
-      "The file is packed with gzip, but the packing is damaged, cut short, or holds more than one file. Copy or pack it again.",
-    );
+    reading.isUnreadable(`The file is packed with gzip, but ${error.message}`);
   }
   while (!(await raw.next()).done); // what is left is part of the file's hash
   reading.end(pieces.sha256());
 }
 
-/** The pieces, one after the other, told to `take`. Unlike a generator it goes on when a loop over it was left. */
-function watched(pieces: Pieces, take: (piece: Uint8Array) => void): AsyncIterator<Uint8Array, undefined> {
+/**
+ * The bytes of a file as they were before it was packed, piece by piece, for whoever reads a table without a session.
+ * @throws DamagedPackingError, and the reason of the signal where it is aborted.
+ */
+export function contentOf(
+  content: Uint8Array | Pieces,
+  name: string,
+  watcher: Watcher = {},
+): AsyncIterable<Uint8Array> {
+  return plain(watched(content instanceof Uint8Array ? whole(content, "") : content, name, watcher));
+}
+
+async function* plain(raw: AsyncIterator<Uint8Array, undefined>): AsyncGenerator<Uint8Array> {
+  const first = await raw.next();
+  if (first.done) return;
+  const all = startingWith(first.value, raw);
+  if (isPacked(first.value)) yield* unpacked(all);
+  else yield* all;
+}
+
+/**
+ * The pieces, one after the other, while somebody watches. Unlike a generator it goes on when a loop over it was left.
+ */
+function watched(
+  pieces: Pieces,
+  name: string,
+  { signal, progress }: Watcher,
+): AsyncIterator<Uint8Array, undefined> {
   const iterator = pieces[Symbol.asyncIterator]();
+  let bytes = 0;
   return {
     async next() {
       const { done, value } = await iterator.next();
       if (done) return { done, value: undefined };
-      take(value);
+      signal?.throwIfAborted();
+      bytes += value.length;
+      progress?.(name, bytes, pieces.size);
       return { done: false, value };
     },
   };

@@ -26,6 +26,8 @@ export class Groups {
   canBe = { dayFirst: true, monthFirst: true };
   isOrderNeeded = false;
   isCut = false;
+  /** Every player's name or code, as written. */
+  readonly players = new Set<string>();
   readonly #columns: GroupColumns;
   readonly #found = new Map<
     string,
@@ -44,6 +46,7 @@ export class Groups {
     const [player, dateText, session] = [this.#columns.player, this.#columns.date, this.#columns.session].map(
       textAt,
     );
+    if (player != null) this.players.add(player);
     const day = dateText == null ? undefined : parseDate(dateText);
     if (day !== undefined) {
       this.canBe.dayFirst &&= day.dayFirst !== undefined;

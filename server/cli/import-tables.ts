@@ -1,0 +1,184 @@
+/** From tables on disk to a proposal, and to the files that were asked for. */
+import { closeSync, existsSync, openSync, renameSync, rmSync, writeFileSync, writeSync } from "node:fs";
+import { dirname, extname, relative, resolve, sep } from "node:path";
+import { DamagedPackingError } from "../import/gunzip.ts";
+import { contentOf } from "../import/import-files.ts";
+import { CodedCopy } from "../import/people/coded-copy.ts";
+import type { PlayerCodes } from "../import/people/codes.ts";
+import { type Proposal, type ProposalOptions, ProposalReader } from "../import/propose/propose.ts";
+import { dataFilesOnDisk, UnreadableDataError } from "../node/data-files.ts";
+import { PathError } from "../node/path-error.ts";
+import { nameOfPath, pathOfName } from "../node/path-names.ts";
+import { keyPlace, readKey, writeKey } from "../node/player-key.ts";
+import { libraryVocabulary } from "../node/vocabulary.ts";
+import type { Io } from "./io.ts";
+import { knownDeclarations } from "./known-declarations.ts";
+
+export interface ImportOptions {
+  readonly output: string | undefined;
+  readonly force: boolean;
+  readonly plan: string | undefined;
+  readonly player: string | undefined;
+  readonly codePlayers: boolean;
+  readonly key: string;
+}
+
+export interface Imported {
+  readonly proposal: Proposal;
+  /** What was written, and what to bear in mind: sentences. */
+  readonly notes: readonly string[];
+}
+
+/** @throws PathError, UsageError */
+export async function importInto(
+  tables: readonly string[],
+  options: ImportOptions,
+  io: Io,
+): Promise<Imported> {
+  const { cwd } = io;
+  const output = options.output === undefined ? undefined : pathOfName(options.output, cwd);
+  const paths = tables.map((table) => pathOfName(table, cwd));
+  if (output !== undefined) assertFree(output, paths, options, cwd);
+  const home = output === undefined ? cwd : dirname(output);
+  const known = await knownDeclarations(
+    { plan: options.plan, player: options.player },
+    output ?? resolve(cwd, "proposal.drill"),
+    cwd,
+  );
+  const settings: ProposalOptions = { vocabulary: await libraryVocabulary(), ...known };
+  const notes: string[] = [];
+  const sources = options.codePlayers ? await codedCopies(paths, settings, options, cwd, notes) : paths;
+  const proposal = await proposeFor(sources, settings, home, cwd);
+  if (output !== undefined && proposal.text !== "") {
+    writeWhole(output, proposal.text, cwd);
+    notes.push(`Written to ${nameOfPath(output, cwd)}.`);
+  }
+  return { proposal, notes };
+}
+
+/** @throws PathError */
+function assertFree(
+  path: string,
+  tables: readonly string[],
+  { force }: { force: boolean },
+  cwd: string,
+): void {
+  const name = nameOfPath(path, cwd);
+  if (tables.includes(path))
+    throw new PathError(`${name} is the table itself, which is never changed. Give another name.`);
+  if (!force && existsSync(path)) {
+    throw new PathError(`${name} is there already. Give another name, or --force to overwrite it.`);
+  }
+}
+
+async function proposeFor(
+  paths: readonly string[],
+  settings: ProposalOptions,
+  home: string,
+  cwd: string,
+): Promise<Proposal> {
+  const reader = new ProposalReader(settings);
+  for (const path of paths) {
+    const file = reader.open(relative(home, path).split(sep).join("/"));
+    await readInto((bytes) => file.push(bytes), path, cwd);
+    file.end();
+  }
+  return reader.proposal();
+}
+
+/** @throws PathError where there is no such table, or it cannot be read */
+async function readInto(take: (bytes: Uint8Array) => void, path: string, cwd: string): Promise<void> {
+  const name = nameOfPath(path, cwd);
+  try {
+    const content = await dataFilesOnDisk(cwd).read(name);
+    if (content === undefined)
+      throw new PathError(
+        `There is no file ${name}. Check the spelling; paths count from the working folder.`,
+      );
+    for await (const bytes of contentOf(content, name)) take(bytes);
+  } catch (error) {
+    if (error instanceof DamagedPackingError)
+      throw new PathError(`${name} is packed with gzip, but ${error.message}`);
+    if (error instanceof UnreadableDataError) throw new PathError(error.message);
+    throw error;
+  }
+}
+
+/** Writes a copy of each table with codes for names, and the key. The paths of the copies. */
+async function codedCopies(
+  paths: readonly string[],
+  settings: ProposalOptions,
+  options: ImportOptions,
+  cwd: string,
+  notes: string[],
+): Promise<string[]> {
+  const place = keyPlace(options.key, cwd);
+  const codes = readKey(place, cwd);
+  const tables = [];
+  for (const path of paths) {
+    const file = new ProposalReader(settings).open(path);
+    await readInto((bytes) => file.push(bytes), path, cwd);
+    file.end();
+    const player = file.table?.columns.findIndex(({ meaning }) => meaning?.kind === "player") ?? -1;
+    if (file.table === undefined || player < 0) {
+      throw new PathError(
+        `${nameOfPath(path, cwd)} has no column that is known to hold players, so there is nothing to code. Rename its column to Player, or import it without --code-players.`,
+      );
+    }
+    for (const name of file.table.groups.players) codes.codeOf(name);
+    const copy = copyPath(path);
+    assertFree(copy, paths, options, cwd);
+    tables.push({ path, copy, form: file.table.form, player });
+  }
+  writeKey(place, codes); // first: a copy without its key is worth nothing
+  for (const { path, copy, form, player } of tables) {
+    await writeCopy(path, copy, new CodedCopy(form, player, codes), cwd);
+    notes.push(
+      `${nameOfPath(copy, cwd)} has codes for names. ${nameOfPath(path, cwd)} still has the names: keep it out of the repository.`,
+    );
+  }
+  notes.push(
+    `${options.key} tells which code is whose${place.repository === undefined ? "" : ", and git passes it over"}. ${counted(codes)}`,
+  );
+  return tables.map(({ copy }) => copy);
+}
+
+function counted(codes: PlayerCodes): string {
+  const count = codes.rows().length;
+  return `It has ${count} ${count === 1 ? "player" : "players"}.`;
+}
+
+/** `data/season-coded.csv` beside `data/season.csv.gz` */
+function copyPath(path: string): string {
+  const plain = path.replace(/\.gz$/i, "");
+  const ending = extname(plain);
+  const isDelimited = /^\.(?:csv|tsv|txt)$/i.test(ending);
+  return `${ending === "" ? plain : plain.slice(0, -ending.length)}-coded${isDelimited ? ending : ".csv"}`;
+}
+
+async function writeCopy(path: string, copy: string, coded: CodedCopy, cwd: string): Promise<void> {
+  const half = `${copy}.unfinished`;
+  const file = openSync(half, "w");
+  try {
+    await readInto((bytes) => writeSync(file, coded.push(bytes)), path, cwd);
+    writeSync(file, coded.end());
+  } catch (error) {
+    closeSync(file);
+    rmSync(half, { force: true });
+    throw error;
+  }
+  closeSync(file);
+  renameSync(half, copy);
+}
+
+/** @throws PathError */
+function writeWhole(path: string, text: string, cwd: string): void {
+  try {
+    writeFileSync(path, text);
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : "";
+    throw new PathError(
+      `${nameOfPath(path, cwd)} cannot be written: ${reason.replaceAll(path, nameOfPath(path, cwd))}.`,
+    );
+  }
+}

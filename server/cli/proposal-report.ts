@@ -1,0 +1,72 @@
+/** What a proposal rests on, for whoever has to settle it. */
+import { plural } from "../../shared/plural.ts";
+import type { ProposedColumn } from "../import/propose/columns.ts";
+import type { Proposal } from "../import/propose/propose.ts";
+import type { ProposedSource } from "../import/propose/write.ts";
+import type { Palette } from "../report/palette.ts";
+import { printable } from "../report/printable.ts";
+
+export function proposalReport(proposal: Proposal, notes: readonly string[], palette: Palette): string {
+  const { sources, sessions, failed, open } = proposal;
+  const lines = [
+    ...failed.map(({ path, problem }) => `${path}: ${problem}`),
+    ...sources.flatMap((source) => [palette.strong(sourceLine(source)), ...columnLines(source.columns), ""]),
+    ...notes,
+    ...(sources.length === 0
+      ? []
+      : [
+          `${plural(sessions.length, "session")}. ${open === 0 ? "Nothing is left to settle." : `${plural(open, "question")} to settle: see the lines marked so.`}`,
+        ]),
+  ];
+  return `${lines.map(printable).join("\n")}\n`;
+}
+
+function sourceLine({ name, form }: ProposedSource): string {
+  const written =
+    form.separator === null
+      ? "JSON"
+      : `${form.separator} between cells, decimal ${form.decimal}, column names in line ${form.headerRow}`;
+  return `${name} (${written})`;
+}
+
+function columnLines(columns: readonly ProposedColumn[]): string[] {
+  const rows = columns.map((column) => [
+    column.meaning === null ? "not read" : column.confidence,
+    JSON.stringify(column.header),
+    meaningOf(column),
+    [...column.reasons, ...column.settle].join("; "),
+    column.samples.length === 0
+      ? ""
+      : `such as ${column.samples.map((sample) => JSON.stringify(sample)).join(", ")}`,
+  ]);
+  const widths = [0, 1, 2].map((at) => Math.max(0, ...rows.map((row) => row[at]?.length ?? 0)));
+  return rows.map(
+    (row) =>
+      `  ${row
+        .map((cell, at) => cell.padEnd(widths[at] ?? 0))
+        .join("  ")
+        .trimEnd()}`,
+  );
+}
+
+function meaningOf({ meaning, signs }: ProposedColumn): string {
+  if (meaning === null) return "";
+  switch (meaning.kind) {
+    case "metric": {
+      const unit = meaning.unit.symbol === "" ? "" : ` in ${meaning.unit.symbol}`;
+      const side =
+        signs.length > 0
+          ? `, positive ${signs.join(" or ")}?`
+          : meaning.positive === null
+            ? ""
+            : `, positive ${meaning.positive}`;
+      return `${meaning.metric}${unit}${side}`;
+    }
+    case "category":
+      return meaning.metric;
+    case "exclusion":
+      return `set aside when ${meaning.texts.map((text) => JSON.stringify(text)).join(", ")}`;
+    default:
+      return meaning.kind;
+  }
+}
