@@ -35,7 +35,7 @@ export function comfortable(
   if (goal.confidence === null) return undefined;
   switch (goal.kind) {
     case "share":
-      return ofShare(goal.share, `at ${goal.bound}`, goal.confidence, "who truly hits");
+      return ofShare(goal.share, `at ${goal.bound}`, goal.confidence, (rate) => `who truly hits ${rate}`);
     case "statistic":
       return ofStatistic(goal, goal.confidence, spreadOf, metricCalled);
     case "change":
@@ -46,10 +46,15 @@ export function comfortable(
 }
 
 /** Half way from the share to all of the shots, or to none. */
-function ofShare(share: number, bound: Bound, confidence: number, who: string): Comfortable {
+function ofShare(
+  share: number,
+  bound: Bound,
+  confidence: number,
+  who: (rate: string) => string,
+): Comfortable {
   const rate = bound === "at least" ? (1 + share) / 2 : share / 2;
   return {
-    who: `${who} ${percent(Number(rate.toPrecision(2)))}`,
+    who: who(percent(Number(rate.toPrecision(2)))),
     chance: ({ shots }) => shareChances(shots, rate, share, confidence, bound).met,
     isSteady: false,
     assumed: undefined,
@@ -74,7 +79,12 @@ function ofStatistic(
       const share = "share" in statistic ? statistic.share : 0.5;
       const within = Number.isFinite(claim.high) ? share : 1 - share;
       if (isRange) return undefined;
-      return ofShare(within, "at least", confidence, "whose shots are truly within the limit for");
+      return ofShare(
+        within,
+        "at least",
+        confidence,
+        (rate) => `of whose shots ${rate} are truly within the limit`,
+      );
     }
     case "spread":
       if (isRange || !Number.isFinite(claim.high)) return undefined;

@@ -1,0 +1,388 @@
+/** Sentences about ability that so few shots cannot answer, each beside one that they can. */
+import { describe, test } from "vitest";
+import { type Case, expectReported, expectSilence } from "./plans.ts";
+
+const REACH = "confidence-must-be-within-reach";
+const MISS = "confidence-could-allow-a-miss";
+const SELDOM = "shots-could-decide-more-often";
+const BASELINE = "baseline-could-be-longer";
+const INSTRUMENT = "tolerance-should-exceed-the-instrument";
+const PLAYER = "shots-could-suit-the-player";
+
+const session = (around: {
+  plan: string;
+  player?: string;
+  instrument?: string;
+  mark?: "player" | "instrument";
+}) => {
+  const { plan, player = "", instrument, mark } = around;
+  const line = (keyword: "player" | "instrument", name: string) => {
+    const text = `${keyword} "${name}"`;
+    return `  ${mark === keyword ? `«${text}»` : text}\n`;
+  };
+  return `
+plan "Gate" {
+  for 7-iron
+${plan}
+}
+
+player "P-07" {
+  right-handed
+${player}
+}
+${instrument === undefined ? "" : `\ninstrument "Bay unit" {\n${instrument}\n}\n`}
+source "Bay" {
+  column "Carry" is carry in m
+}
+
+session "First" {
+  plan "Gate"
+${line("player", "P-07")}  data "first.csv" from "Bay"
+${instrument === undefined ? "" : line("instrument", "Bay unit")}}
+`;
+};
+
+const CASES: Readonly<Record<string, Case>> = {
+  "a share that all hits do not show": {
+    wrong: `10 shots
+      success «at least 80 % of shots with carry at least 150 yd at 90 % confidence»`,
+    code: REACH,
+    says: ["At 90 % confidence, no result of 10 shots can show this", "at least 11 shots", "85 % confidence"],
+    right: `10 shots
+      success at least 80 % of shots with carry at least 150 yd at 80 % confidence`,
+  },
+  "a few bad shots that no good ones rule out": {
+    wrong: `20 shots
+      success «at most 5 % of shots with carry below 120 yd at 90 % confidence»`,
+    code: REACH,
+    says: ["at least 45 shots"],
+    right: `20 shots
+      success at most 25 % of shots with carry below 120 yd at 90 % confidence`,
+  },
+  "all of them, for ever": {
+    wrong: `20 shots
+      success «at least 100 % of shots with carry at least 150 yd at 80 % confidence»`,
+    code: REACH,
+    says: ["no number of shots can", "a little less"],
+    right: `20 shots
+      success at least 100 % of shots with carry at least 150 yd`,
+  },
+  "a high percentile of ten shots": {
+    wrong: `10 shots
+      success «90th percentile of carry at most 165 yd at 80 % confidence»`,
+    code: REACH,
+    says: ["at least 16 shots"],
+    right: `10 shots
+      success 90th percentile of carry at most 165 yd`,
+  },
+  "a low percentile of ten shots": {
+    wrong: `10 shots
+      success «10th percentile of carry at least 140 yd at 90 % confidence»`,
+    code: REACH,
+    says: ["at least 22 shots"],
+    right: `30 shots
+      success 10th percentile of carry at least 140 yd at 80 % confidence`,
+  },
+  "a median of three shots": {
+    wrong: `3 shots
+      success «median carry at least 150 yd at 90 % confidence»`,
+    code: REACH,
+    says: ["at least 4 shots", "85 % confidence"],
+    right: `8 shots
+      success median carry at least 150 yd at 90 % confidence`,
+  },
+  "the middle of a dozen shots": {
+    wrong: `12 shots
+      success «middle 80 % of carry spans at most 14 yd at 80 % confidence»`,
+    code: REACH,
+    says: ["at least 22 shots"],
+    right: `12 shots
+      success middle 80 % of carry spans at most 14 yd`,
+  },
+  "an average of one shot": {
+    wrong: `1 shot
+      success «average carry at least 150 yd at 80 % confidence»`,
+    code: REACH,
+    says: ["at least 2 shots"],
+    right: `6 shots
+      success average carry at least 150 yd at 80 % confidence`,
+  },
+  "a spread of one shot": {
+    wrong: `1 shot
+      success «spread of carry at most 6 yd at 80 % confidence»`,
+    code: REACH,
+    says: ["at least 2 shots"],
+    right: `10 shots
+      success spread of carry at most 6 yd at 80 % confidence`,
+  },
+  "the area of two shots": {
+    wrong: `2 shots
+      success «area of the 80 % ellipse of offline and carry at most 250 yd² at 80 % confidence»`,
+    code: REACH,
+    says: ["at least 3 shots"],
+    right: `12 shots
+      success area of the 80 % ellipse of offline and carry at most 250 yd² at 80 % confidence`,
+  },
+  "a change against a single shot": {
+    wrong: `
+plan "Gate" {
+  block "Before" baseline {
+    1 shot
+  }
+  block "After" test {
+    12 shots
+    success «carry gains at least 5 yd against "Before" at 80 % confidence»
+  }
+}`,
+    code: REACH,
+    says: ["against 1 shot before", "needs more shots too"],
+    right: `
+plan "Gate" {
+  block "Before" baseline {
+    8 shots
+  }
+  block "After" test {
+    12 shots
+    success carry gains at least 5 yd against "Before" at 80 % confidence
+  }
+}`,
+  },
+  "a shift of medians of two and two": {
+    wrong: `
+plan "Gate" {
+  block "Before" baseline {
+    2 shots
+  }
+  block "After" test {
+    2 shots
+    success «median of carry gains at least 5 yd against "Before" at 90 % confidence»
+  }
+}`,
+    code: REACH,
+    says: ["against 2 shots before", "at least 3 shots", "80 % confidence"],
+    right: `
+plan "Gate" {
+  block "Before" baseline {
+    6 shots
+  }
+  block "After" test {
+    6 shots
+    success median of carry gains at least 5 yd against "Before" at 90 % confidence
+  }
+}`,
+  },
+  "a goal of a drill, with fewer shots in one block": {
+    wrong: `
+drill "Gate" (number: ratio = 12) {
+  number shots
+  target start-direction within ±2°
+  success at least 80 % of shots on target at 80 % confidence
+}
+
+plan "Plan" {
+  block "All" from "Gate"
+  block "Few" from «"Gate" with number = 6» {
+  }
+}`,
+    code: REACH,
+    says: ["no result of 6 shots can show the goal in line 5", "at least 8 shots"],
+    right: `
+drill "Gate" (number: ratio = 12) {
+  number shots
+  target start-direction within ±2°
+  success at least 80 % of shots on target at 80 % confidence
+}
+
+plan "Plan" {
+  block "All" from "Gate"
+  block "More" from "Gate" with number = 16 {
+  }
+}`,
+  },
+  "one of several goals, in a group": {
+    wrong: `8 shots
+      success any of {
+        average carry at least 150 yd at 80 % confidence
+        «at least 90 % of shots with carry at least 140 yd at 80 % confidence»
+      }`,
+    code: REACH,
+    says: ["at least 16 shots"],
+    right: `8 shots
+      success any of {
+        average carry at least 150 yd at 80 % confidence
+        at least 70 % of shots with carry at least 140 yd at 80 % confidence
+      }`,
+  },
+  "a percentile that can only be met": {
+    wrong: `12 shots
+      success «90th percentile of carry at least 150 yd at 90 % confidence»`,
+    code: MISS,
+    says: ["can show that this is missed", "at least 22 shots"],
+    right: `24 shots
+      success 90th percentile of carry at least 150 yd at 90 % confidence`,
+  },
+  "a share that only the best days show": {
+    wrong: `10 shots
+      success «at least 70 % of shots with carry at least 150 yd at 90 % confidence»`,
+    code: SELDOM,
+    says: ["truly hits 85 %", "about 2 of 10", "About 37 shots", "estimate"],
+    right: `10 shots
+      success at least 70 % of shots with carry at least 150 yd at 80 % confidence`,
+  },
+  "a spread of five shots": {
+    wrong: `5 shots
+      success «spread of carry at most 6 yd at 95 % confidence»`,
+    code: SELDOM,
+    says: ["70 % of the limit", "About 28 shots"],
+    right: `12 shots
+      success spread of carry at most 6 yd at 80 % confidence`,
+  },
+  "an average in a range that the plan's own spread blurs": {
+    wrong: `5 shots
+      success {
+        «average carry within 4 yd of 150 yd at 90 % confidence»
+        spread of carry at most 8 yd
+      }`,
+    code: SELDOM,
+    says: ["whose spread is 8 yd", "line 7", "estimate"],
+    right: `5 shots
+      success {
+        average carry within 4 yd of 150 yd at 90 % confidence
+        spread of carry at most 2 yd
+      }`,
+  },
+  "a gain against three shots": {
+    wrong: `
+plan "Gate" {
+  block "Before" baseline {
+    3 shots
+  }
+  block "After" test {
+    12 shots
+    success {
+      «carry gains at least 4 yd against "Before" at 90 % confidence»
+      spread of carry at most 8 yd
+    }
+  }
+}`,
+    code: BASELINE,
+    says: ["no number of shots now would do", "About 37 shots before"],
+    right: `
+plan "Gate" {
+  block "Before" baseline {
+    10 shots
+  }
+  block "After" test {
+    12 shots
+    success {
+      carry gains at least 8 yd against "Before" at 90 % confidence
+      spread of carry at most 8 yd
+    }
+  }
+}`,
+  },
+  "a range that the instrument cannot tell": {
+    wrong: session({
+      plan: `  block "Start" test {
+    10 shots
+    target face-angle within ±0.5°
+    success at least 6 of 10 shots on target
+  }`,
+      instrument: "  coverage factor 2\n  reads face-angle within 1° random",
+      mark: "instrument",
+    }),
+    code: INSTRUMENT,
+    says: ['"Bay unit" cannot tell at 95 %', "line 6", "off by 0.5°", "at least ±0.98°"],
+    right: session({
+      plan: `  block "Start" test {
+    10 shots
+    target face-angle within ±1°
+    success at least 6 of 10 shots on target
+  }`,
+      instrument: "  coverage factor 2\n  reads face-angle within 1° random",
+    }),
+  },
+  "a difference of two uncertain readings": {
+    wrong: session({
+      plan: `  decide at 80 %
+  block "Start" test {
+    10 shots
+    success at least 6 of 10 shots with face-to-path within ±0.8°
+  }`,
+      instrument: "  reads face-angle within 0.5° random\n  reads club-path within 0.5° random",
+      mark: "instrument",
+    }),
+    code: INSTRUMENT,
+    says: ["at 80 %", "face-to-path may be off by 0.71°", "±0.91°"],
+    right: session({
+      plan: `  decide at 80 %
+  block "Start" test {
+    10 shots
+    success at least 6 of 10 shots with face-to-path within ±1°
+  }`,
+      instrument: "  reads face-angle within 0.5° random\n  reads club-path within 0.5° random",
+    }),
+  },
+  "an average that all readings of the day shift alike": {
+    wrong: session({
+      plan: `  block "Start" test {
+    30 shots
+    success average club-path within ±0.5° at 90 % confidence
+  }`,
+      instrument: "  reads club-path within 0.3° random and 0.5° systematic",
+      mark: "instrument",
+    }),
+    code: INSTRUMENT,
+    says: ["line 6", "club-path may be off by 0.5°", "±0.65°"],
+    right: session({
+      plan: `  block "Start" test {
+    30 shots
+    success average club-path within ±0.8° at 90 % confidence
+  }`,
+      instrument: "  reads club-path within 0.3° random and 0.5° systematic",
+    }),
+  },
+  "what is stated for another club": {
+    wrong: session({
+      plan: `  block "Start" test {
+    10 shots
+    success at least 6 of 10 shots with carry within 3 yd of 150 yd
+  }`,
+      instrument: "  reads carry within 1 yd random\n  reads carry within 3 yd random for 7-iron",
+      mark: "instrument",
+    }),
+    code: INSTRUMENT,
+    says: ["off by 3 yd", "±5.9 yd"],
+    right: session({
+      plan: `  block "Start" test {
+    10 shots
+    success at least 6 of 10 shots with carry within 3 yd of 150 yd
+  }`,
+      instrument: "  reads carry within 1 yd random\n  reads carry within 3 yd random for driver",
+    }),
+  },
+  "a player who scatters": {
+    wrong: session({
+      plan: `  block "Start" test {
+    6 shots
+    success average carry within 5 yd of 150 yd at 90 % confidence
+  }`,
+      player: "  usual carry 148 yd spread 9 yd with 7-iron",
+      mark: "player",
+    }),
+    code: PLAYER,
+    says: ["as is usual of P-07", "spread is 9 yd", "About 23 shots", "estimate"],
+    right: session({
+      plan: `  block "Start" test {
+    6 shots
+    success average carry within 5 yd of 150 yd at 90 % confidence
+  }`,
+      player: "  usual carry 148 yd spread 3 yd with 7-iron\n  usual carry 230 yd spread 15 yd with driver",
+    }),
+  },
+};
+
+describe.each(Object.entries(CASES))("%s", (_, plans) => {
+  test("is reported, with what would do", () => expectReported(plans));
+  test("is not seen where there is none", () => expectSilence(plans));
+});
