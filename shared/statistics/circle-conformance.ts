@@ -26,6 +26,7 @@ export function circleConformance(
   if (uncertainty === 0) return distance <= radius + slack ? 1 : 0;
   if (!(uncertainty > 0 && distance >= 0 && radius >= 0)) return Number.NaN;
   const [r, d] = [radius / uncertainty, distance / uncertainty];
+  if (Number.isNaN(r) || Number.isNaN(d)) return Number.NaN;
   // An error across the radius carries the place outwards, by 1/2d on average.
   if (Math.max(r, d) > STRAIGHT) return normalCdf(r - d - 0.5 / Math.max(r, d));
   const inside = poisson((r * r) / 2);

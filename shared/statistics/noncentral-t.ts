@@ -13,11 +13,12 @@ export function noncentralCdf(t: number, degreesOfFreedom: number, noncentrality
 
 /**
  * The t with P(T ≤ t) = p, by halving: some sixty to a hundred values of the distribution, a few milliseconds. NaN for a p
- * outside 0 … 1 (excluded), no degrees of freedom, or a noncentrality without end.
+ * outside 0 … 1 (excluded), degrees of freedom below one half, or a noncentrality without end.
  */
 export function noncentralQuantile(p: number, degreesOfFreedom: number, noncentrality: number): number {
-  if (!(p > 0 && p < 1 && degreesOfFreedom > 0 && Number.isFinite(noncentrality))) return Number.NaN;
   const isBelow = (t: number) => noncentralCdf(t, degreesOfFreedom, noncentrality) < p;
+  const isLaw = Number.isFinite(noncentralCdf(0, degreesOfFreedom, noncentrality));
+  if (!(p > 0 && p < 1 && isLaw && Number.isFinite(noncentrality))) return Number.NaN;
   let low = noncentrality - 1;
   let high = noncentrality + 1;
   for (let reach = 2; !isBelow(low); reach *= 2) low = noncentrality - reach;

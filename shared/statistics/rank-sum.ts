@@ -15,6 +15,7 @@ const MOST_STEPS = 2_000_000;
 export function rankSumLimit(n: number, m: number, confidence: number): RankLimit | undefined {
   const error = allowedError(confidence);
   const [fewer, more] = n < m ? [n, m] : [m, n];
+  if (!(fewer >= 1)) return undefined;
   return (fewer * n * m) / 2 <= MOST_STEPS
     ? rankByCounting(counted(fewer, more), error)
     : rankBySeries(smooth(fewer, more), error);

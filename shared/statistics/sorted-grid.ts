@@ -12,7 +12,8 @@ export interface SortedGrid {
 }
 
 /**
- * The k-th smallest entry, 1 for the smallest; exactly one of the entries, equal ones counted each. NaN where k is none.
+ * The k-th smallest entry, 1 for the smallest; exactly one of the entries, equal ones counted each. NaN where k is none, or entries are not
+ * finite.
  *
  * Halves the range of values and counts the entries below by one walk down the stairs that separate them. O(rows +
  * columns) a walk, about sixty walks for ordinary readings.
@@ -20,7 +21,7 @@ export interface SortedGrid {
 export function kthSmallest(grid: SortedGrid, k: number): number {
   let low = grid.at(0, grid.first(0));
   let high = grid.at(grid.rows - 1, grid.columns - 1);
-  if (!(k >= 1) || walk(grid, high).upTo < k) return Number.NaN;
+  if (!Number.isFinite(high - low) || !(k >= 1) || walk(grid, high).upTo < k) return Number.NaN;
   const lowest = walk(grid, low);
   if (lowest.upTo >= k) return low;
   let above = lowest.above;
