@@ -4,7 +4,7 @@ import { change } from "./change/evaluate.ts";
 import { count } from "./count/evaluate.ts";
 import type { CountedShots, CriterionKind, CriterionOf, Outcome } from "./criterion.ts";
 import { ellipse } from "./ellipse/evaluate.ts";
-import { group } from "./group/evaluate.ts";
+import { groupKind } from "./group/evaluate.ts";
 import { load } from "./load/evaluate.ts";
 import { run } from "./run/evaluate.ts";
 import { share } from "./share/evaluate.ts";
@@ -14,7 +14,7 @@ const kinds: { readonly [Kind in Criterion["kind"]]: CriterionKind<Kind> } = {
   change,
   count,
   ellipse,
-  group,
+  group: groupKind({ sentence, metrics: metricsReadBy, evaluate }),
   load,
   run,
   share,

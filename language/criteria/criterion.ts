@@ -1,6 +1,8 @@
 /** What every kind of criterion is given and gives back. A kind is a folder beside this file. */
 import type { Against, Criterion, Hand, Metric, Subject } from "../../shared/plan-model.ts";
 import type { Evidence, Interval as Limits, Tally, Verdict } from "../../shared/score-report.ts";
+import type { Chances } from "./chances.ts";
+import type { Counted } from "./required.ts";
 import type { Truth } from "./verdict.ts";
 
 /** The shots of a block that count, in the order they were hit, seen by a criterion. */
@@ -26,9 +28,11 @@ export interface CountedShots {
   readonly requiredMetrics: readonly string[];
   /** For each shot how far its reading of a metric may be off; null where readings are taken as exact. */
   readonly uncertainty: (metric: string) => readonly StandardUncertainty[] | null;
+  /** How probable it is that each shot counts; null where every reading that decides it is exact, or far enough from its limits. */
+  readonly chances: (counted: Counted) => Chances | null;
   /** How probable it must be that uncertain readings met or missed, from 0.5 to 1. */
   readonly decisionLevel: number;
-  /** Swings made so far, set-aside shots included. */
+  /** Swings made so far, and those that the plan still asks for; set-aside shots included. */
   readonly swings: { readonly block: Swings; readonly session: Swings };
   /** What a change is held against, or in a sentence why there is nothing. */
   readonly against: (against: Against, metric: string) => Comparison | string;
@@ -40,10 +44,17 @@ export interface StandardUncertainty {
   readonly systematic: number;
 }
 
-export interface Swings {
+/** A number of swings, and how many of them are at 90 % effort or more, those of unknown effort included. */
+export interface Effort {
   readonly all: number;
-  /** At 90 % effort or more, those of unknown effort included. */
   readonly fullEffort: number;
+}
+
+export interface Swings extends Effort {
+  /** How many have no effort, neither measured nor stated in the plan: they are taken for full. */
+  readonly unknownEffort: number;
+  /** Those that the plan asks for and that are not made yet. */
+  readonly toCome: Effort;
 }
 
 /** Other shots of the player, or numbers known of them. `name` as in `against …`. Values SI, target frame. */

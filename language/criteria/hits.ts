@@ -6,7 +6,9 @@ import {
   type Tally as Standing,
   tally,
 } from "../../shared/statistics/counting.ts";
+import { doubtOfCount } from "./chances.ts";
 import type { CountedShots, Outcome } from "./criterion.ts";
+import { doubtfulShots, withDoubt } from "./doubt.ts";
 import { missingReadings, notHitYet, openShots, shortOf } from "./open-shots.ts";
 import {
   type Counted,
@@ -33,8 +35,30 @@ export function plannedShots(shots: CountedShots): number {
   return Math.max(shots.asked, shots.size);
 }
 
+/** A count that says something else of itself: what was asked for and seen, each as in an outcome. */
+export type OwnWords = Partial<Pick<Outcome, "required" | "observed" | "brief" | "value">>;
+
 /** The verdict on a count over the shots hit, as soon as no further shot can change it. */
-export function judgeCount(claim: CountClaim, shots: CountedShots): Outcome {
+export function judgeCount(claim: CountClaim, shots: CountedShots, words: OwnWords = {}): Outcome {
+  const asRead = { ...judgeAsRead(claim, shots), ...words };
+  const chances = shots.chances(claim);
+  if (chances === null || asRead.verdict === "not-measured") return asRead;
+  const toCome = Math.max(0, claim.outOf - shots.size);
+  const doubt = doubtOfCount({ ...claim, toCome }, chances, shots.decisionLevel);
+  const wanted = `${claim.count} or ${claim.bound === "least" ? "more" : "fewer"}`;
+  const outcome = withDoubt(asRead, doubt, wanted, shots);
+  const truths = countedTruths(claim, shots).slice(0, claim.outOf);
+  return {
+    ...outcome,
+    deciding:
+      doubt.decision === "undecided"
+        ? doubtfulShots(chances, shots).filter((index) => index < claim.outOf)
+        : decidingShots(doubt.decision, claim.bound, truths),
+  };
+}
+
+/** The same with every reading taken as exact. */
+function judgeAsRead(claim: CountClaim, shots: CountedShots): Outcome {
   const truths = countedTruths(claim, shots).slice(0, claim.outOf);
   const standing = tally(truths, claim.outOf);
   const result = countVerdict(standing, claim.count, `at ${claim.bound}`);

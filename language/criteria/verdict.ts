@@ -13,3 +13,14 @@ export function verdictOfAll(verdicts: readonly Verdict[]): Verdict | null {
   if (verdicts.every((verdict) => verdict === "not-measured")) return "not-measured";
   return verdicts.every((verdict) => verdict === "met") ? "met" : "undecided";
 }
+
+/**
+ * The verdict on so many of several: met if as many are; missed if fewer can still be; else not measured if none is
+ * measured; else undecided.
+ */
+export function verdictOfSome(verdicts: readonly Verdict[], needed: number): Verdict {
+  const ended = (verdict: Verdict) => verdicts.filter((each) => each === verdict).length;
+  if (ended("met") >= needed) return "met";
+  if (verdicts.length - ended("missed") < needed) return "missed";
+  return ended("not-measured") === verdicts.length ? "not-measured" : "undecided";
+}

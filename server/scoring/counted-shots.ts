@@ -1,9 +1,23 @@
 /** The shots of one block as columns, so that every criterion reads a metric or a condition once for all shots. */
-import { metricsIn, type PlayerTraits, questionOf, reading } from "../../language/criteria/condition.ts";
-import type { Comparison, CountedShots, Swings } from "../../language/criteria/criterion.ts";
-import { allOf, type Truth } from "../../language/criteria/verdict.ts";
-import type { Against, Block, Condition, Metric, Statement } from "../../shared/plan-model.ts";
+import {
+  metricsIn,
+  type PlayerTraits,
+  questionOf,
+  reading,
+  type ShotQuestion,
+} from "../../language/criteria/condition.ts";
+import type { CountedShots, StandardUncertainty } from "../../language/criteria/criterion.ts";
+import type { Counted } from "../../language/criteria/required.ts";
+import { allOf, anyOf, not, type Truth } from "../../language/criteria/verdict.ts";
+import type { Block, Condition, Metric, Statement } from "../../shared/plan-model.ts";
 import type { Shot } from "../../shared/session-data.ts";
+import { type Asked, chancesOf } from "./uncertainty/chances.ts";
+import {
+  type ErrorsOf,
+  EXACT,
+  type ReadingErrors,
+  systematicUncertainty,
+} from "./uncertainty/reading-errors.ts";
 
 /** One truth a shot. */
 export type Truths = readonly Truth[];
@@ -26,16 +40,34 @@ export interface BlockColumns {
   readonly forCriteria: CountedShots;
 }
 
-/** What is known around a block. */
-export interface Around {
+/** What holds for all shots of a session. */
+export interface Frame {
   readonly player: PlayerTraits;
   readonly vocabulary: ReadonlyMap<string, Metric>;
-  readonly swings: (block: Block) => { readonly block: Swings; readonly session: Swings };
-  readonly against: (block: Block) => (against: Against, metric: string) => Comparison | string;
+  readonly errorsOf: ErrorsOf;
+  readonly decisionLevel: number;
 }
 
-export function columnsOf(block: Block, asked: number, shots: readonly Shot[], around: Around): BlockColumns {
-  const { player, vocabulary } = around;
+/** What is known around the shots. */
+export type Surroundings = Pick<CountedShots, "swings" | "against">;
+
+const NO_EFFORT = { all: 0, fullEffort: 0 };
+const NO_SWINGS = { ...NO_EFFORT, unknownEffort: 0, toCome: NO_EFFORT };
+
+/** Of shots that others are held against: nothing is asked around them. */
+export const NO_SURROUNDINGS: Surroundings = {
+  swings: { block: NO_SWINGS, session: NO_SWINGS },
+  against: () => "there is nothing to hold it against",
+};
+
+export function columnsOf(
+  block: Block,
+  asked: number,
+  shots: readonly Shot[],
+  frame: Frame,
+  surroundings: Surroundings,
+): BlockColumns {
+  const { player, vocabulary, errorsOf, decisionLevel } = frame;
   const truthsOf = (condition: Condition): Truths => {
     const isTrue = questionOf(condition, player);
     return shots.map((shot) => isTrue(shot));
@@ -68,12 +100,47 @@ export function columnsOf(block: Block, asked: number, shots: readonly Shot[], a
       subject.kind === "on-target" ? metricsOf(block.targets) : metricsIn(subject.condition),
     admitted,
     requiredMetrics: metricsOf(block.requirements),
-    uncertainty: () => null,
-    decisionLevel: 0.95,
-    swings: around.swings(block),
-    against: around.against(block),
+    uncertainty: (metric) => {
+      const errors = shots.map((shot) => errorsOf(metric, shot));
+      return errors.every((each) => each === null) ? null : errors.map(standardUncertainty);
+    },
+    chances: (counted) => {
+      const { question, conditions } = countedQuestion(counted, block, player);
+      return errorsOf === EXACT ? null : chancesOf({ question, conditions }, shots, frame);
+    },
+    decisionLevel,
+    ...surroundings,
   };
   return { targets, requirements, onTarget, forCriteria };
+}
+
+/** Whether a shot counts, as `countedTruths` has it, to be asked with other readings than it has. */
+function countedQuestion(
+  { subject, bound }: Counted,
+  { targets, requirements }: Block,
+  player: PlayerTraits,
+): Asked {
+  const conditionsOf = (statements: readonly Statement[]) => statements.map(({ condition }) => condition);
+  const wanted = subject.kind === "on-target" ? conditionsOf(targets) : [subject.condition];
+  const required = conditionsOf(requirements);
+  const areMet = (conditions: readonly Condition[]): ShotQuestion => {
+    const questions = conditions.map((condition) => questionOf(condition, player));
+    return (shot) => allOf(questions.map((question) => question(shot)));
+  };
+  const isWanted: ShotQuestion = wanted.length === 0 ? () => undefined : areMet(wanted);
+  const isAdmitted = areMet(required);
+  return {
+    conditions: [...wanted, ...required],
+    question:
+      bound === "least"
+        ? (shot) => allOf([isWanted(shot), isAdmitted(shot)])
+        : (shot) => anyOf([isWanted(shot), not(isAdmitted(shot))]),
+  };
+}
+
+function standardUncertainty(errors: ReadingErrors | null): StandardUncertainty {
+  if (errors === null) return { random: 0, systematic: 0 };
+  return { random: errors.random, systematic: systematicUncertainty(errors) };
 }
 
 function metricsOf(statements: readonly Statement[]): readonly string[] {

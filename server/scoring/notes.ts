@@ -1,25 +1,36 @@
 /** What a reader of the whole report should know, in sentences. */
 import { metricsIn, writeCondition } from "../../language/criteria/condition.ts";
 import { metricsReadBy } from "../../language/criteria/criteria.ts";
-import { listed, percent, roundedPercent, shots as shotsInWords } from "../../language/criteria/wording.ts";
+import { listed, shots as shotsInWords } from "../../language/criteria/wording.ts";
 import type { Plan, ScoringInput } from "../../shared/plan-model.ts";
-import type { BlockResult } from "../../shared/score-report.ts";
 import type { SessionData } from "../../shared/session-data.ts";
+import { operands } from "./estimates.ts";
 import type { SortedShots } from "./set-aside.ts";
 
-export function notesOn(
-  input: ScoringInput,
-  data: SessionData,
-  sorted: SortedShots,
-  results: readonly BlockResult[],
-): string[] {
+export function notesOn(input: ScoringInput, data: SessionData, sorted: SortedShots): string[] {
   return [
-    "Readings taken as exact: no instrument is stated.",
+    ...instrumentNotes(input),
     ...handNotes(input),
     ...(data.shots.length === 0 ? ["The data holds no shots."] : metricNotes(input, data)),
     ...goalNotes(input.plan),
     ...doubtNotes(sorted),
-    ...abilityNotes(input.plan, results),
+  ];
+}
+
+/** That readings are taken as exact: all of them, or those that nothing is stated of. */
+function instrumentNotes({ plan, instrument, metrics }: ScoringInput): string[] {
+  if (instrument === null) return ["Readings taken as exact: no instrument is stated."];
+  const isStated = (metric: string, above: readonly string[] = []): boolean => {
+    if (instrument.uncertainties.some((line) => line.metric === metric)) return true;
+    const formula = metrics.get(metric)?.formula ?? null;
+    if (formula === null || above.includes(metric)) return false;
+    return operands(formula).some((operand) => isStated(operand, [...above, metric]));
+  };
+  const isNumber = (metric: string) => metrics.get(metric)?.categories.length === 0;
+  const exact = [...new Set(metricsUsed(plan))].filter((metric) => isNumber(metric) && !isStated(metric));
+  if (exact.length === 0) return [];
+  return [
+    `Readings of ${listed(exact)} taken as exact: instrument "${instrument.name}" says nothing of them.`,
   ];
 }
 
@@ -76,29 +87,4 @@ function doubtNotes({ blocks }: SortedShots): string[] {
       return `Block "${block.name}": ${kept} because readings are missing to tell whether to leave out "${writeCondition(statement.condition)}".`;
     }),
   );
-}
-
-/**
- * That several verdicts about ability, each of which may be wrong, are less sure together. Each is right with a
- * probability of at least its confidence, so if they are independent all are with at least the product.
- */
-function abilityNotes(plan: Plan, results: readonly BlockResult[]): string[] {
-  const decided = new Set(
-    results
-      .flatMap(({ criteria }) => criteria)
-      .filter(({ verdict }) => verdict === "met" || verdict === "missed")
-      .map(({ id }) => id),
-  );
-  const confidences = plan.blocks
-    .flatMap(({ success }) => success)
-    .filter(({ id }) => decided.has(id))
-    .map((criterion) => ("confidence" in criterion ? criterion.confidence : null))
-    .filter((confidence) => confidence !== null);
-  if (confidences.length < 2) return [];
-  const levels = [...new Set(confidences)].sort((one, other) => one - other).map(percent);
-  const together = confidences.reduce((product, confidence) => product * confidence, 1);
-  const all = confidences.length === 2 ? "both" : `all ${confidences.length}`;
-  return [
-    `Each of the ${confidences.length} verdicts about ability, at ${listed(levels)} confidence, can be wrong on its own: the chance that ${all} are right may be no more than ${roundedPercent(together)}.`,
-  ];
 }

@@ -3,9 +3,24 @@ import type { ScoringInput } from "../../shared/plan-model.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
 import type { SessionData } from "../../shared/session-data.ts";
 import { type DataFiles, importFiles, type Watcher } from "../import/import-files.ts";
+import { type OtherSession, sessionsWanted } from "./earlier/other-sessions.ts";
+import { planContent } from "./plan-content.ts";
 import { scoreSession } from "./score-session.ts";
 
 export type { DataFiles };
+
+/** Every platform has it; the types of none of them are known here. */
+declare const TextEncoder: new () => { encode(text: string): Uint8Array };
+
+/** What is known around a session. */
+export interface Surrounding {
+  /** The version of this tool. */
+  readonly version: string;
+  /** The other sessions of the project, whoever practised. Only those are read that the score needs. */
+  readonly others?: readonly OtherSession[];
+  /** The revision in which a file stands exactly as it is now; null where there is none. */
+  readonly revisionOf?: (file: string) => Promise<string | null>;
+}
 
 /** A report, and the shots it was made from. */
 export interface ScoredSession {
@@ -20,9 +35,18 @@ export interface ScoredSession {
 export async function runSession(
   input: ScoringInput,
   dataFiles: DataFiles,
-  tool: { readonly version: string },
+  { version, others = [], revisionOf = async () => null }: Surrounding,
   watcher: Watcher = {},
 ): Promise<ScoredSession> {
   const data = await importFiles(input, dataFiles, watcher);
-  return { report: scoreSession(input, data, tool), data };
+  const known = await Promise.all(
+    sessionsWanted(input, others).map(async (session) => ({ session, read: await session.read() })),
+  );
+  const report = scoreSession(input, data, {
+    version,
+    sha256: dataFiles.sha256(new TextEncoder().encode(planContent(input.plan))),
+    revision: await revisionOf(input.plan.location.file),
+    others: known,
+  });
+  return { report, data };
 }

@@ -1,47 +1,88 @@
 /**
  * Scores one session: its shots against the goals of its plan.
  *
- * Pure and reproducible: the same input, data and version give the same report.
+ * Pure and reproducible: the same input, data, other sessions and version give the same report, to the last byte.
  */
 import { verdictOfAll } from "../../language/criteria/verdict.ts";
 import type { ScoringInput } from "../../shared/plan-model.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
 import type { SessionData } from "../../shared/session-data.ts";
+import { abilityCautions } from "./cautions/ability.ts";
+import { apartCautions } from "./cautions/apart.ts";
+import { driftCautions } from "./cautions/drift.ts";
+import { impossibleShots } from "./cautions/impossible.ts";
+import { pickedBaselineCautions } from "./cautions/picked-baseline.ts";
+import { withPlannedClubs } from "./clubs.ts";
+import { columnsOf, type Frame, type Surroundings } from "./counted-shots.ts";
+import { comparisons } from "./earlier/against.ts";
+import type { KnownSession } from "./earlier/other-sessions.ts";
+import { frameOf } from "./frame.ts";
+import { nextStep } from "./next-step.ts";
 import { notesOn } from "./notes.ts";
 import { scoreBlock } from "./score-block.ts";
-import { sortShots } from "./set-aside.ts";
+import { scoreFindings } from "./score-findings.ts";
+import { type BlockShots, sortShots } from "./set-aside.ts";
+import { swingsOfBlock, swingsOfSession } from "./swings/effort.ts";
+import { loadCautions, loadNotes, loadOf, swingHistory } from "./swings/load.ts";
+
+/** What is known beside the session itself. */
+export interface Known {
+  /** Version of this tool. */
+  readonly version: string;
+  /** Of the plan's text: see the report. */
+  readonly sha256?: string | null;
+  readonly revision?: string | null;
+  /** Other sessions, as far as they were wanted. */
+  readonly others?: readonly KnownSession[];
+}
 
 /** The report on a session. Where the player's hand is not stated, direction words are a right-hander's, and a note says so. */
-export function scoreSession(input: ScoringInput, data: SessionData, tool: { version: string }): ScoreReport {
-  const { plan, session, player, metrics } = input;
-  const hand = player.hand ?? "right";
-  const traits = { hand, level: player.level };
-  const sorted = sortShots(plan, data, traits);
-  const none = { all: 0, fullEffort: 0 };
-  const around = {
-    player: traits,
-    vocabulary: metrics,
-    swings: () => ({ block: none, session: none }),
-    against: () => () => "not compared yet",
-  };
-  const blocks = sorted.blocks.map((block) => scoreBlock(block, around));
+export function scoreSession(input: ScoringInput, read: SessionData, known: Known): ScoreReport {
+  const { plan, session, player, instrument, metrics } = input;
+  const { version, sha256 = null, revision = null, others = [] } = known;
+  const data = withPlannedClubs(plan, read);
+  const frame = frameOf(input);
+  const sorted = sortShots(plan, data, frame.player);
+  const swings = swingsOfSession(sorted, data);
+  const against = comparisons(input, sorted.blocks, frame, others);
+  const around = (block: BlockShots): Surroundings => ({
+    swings: { block: swingsOfBlock(block), session: swings },
+    against: against(block.block),
+  });
+  const blocks = sorted.blocks.map((block) => {
+    const isBaseline = block.block.kind === "baseline";
+    const findings = isBaseline ? scoreFindings(plan.findings, block, frame, around(block)) : [];
+    return scoreBlock(block, frame, around(block), findings);
+  });
+  const history = swingHistory(input, swings, others);
+  const load = loadOf(input, history);
   return {
     format: "drillwright/score-report",
     version: 1,
-    tool: tool.version,
-    plan: { name: plan.name, location: plan.location, sha256: null, revision: null },
+    tool: version,
+    plan: { name: plan.name, location: plan.location, sha256, revision },
     session: { name: session.name, date: session.date, location: session.location },
     player: { name: player.name, hand: player.hand },
     data: [...data.files],
     assignment: data.assignment,
-    instrument: input.instrument?.name ?? null,
+    instrument: instrument?.name ?? null,
     verdict: verdictOfAll(blocks.map(({ verdict }) => verdict).filter((verdict) => verdict !== null)),
     blocks,
-    load: { swings: 0, fullEffort: 0, limits: [] },
-    next: null,
-    cautions: [],
+    load,
+    next: nextStep(plan, blocks),
+    cautions: [
+      ...loadCautions(input, load, history),
+      ...abilityCautions(plan, blocks),
+      ...pickedBaselineCautions(input, sorted.blocks),
+      ...sorted.blocks.flatMap((block) => shotCautions(block, frame, around(block))),
+    ],
     setAside: [...sorted.setAside],
-    findings: [...data.findings],
-    notes: notesOn(input, data, sorted, blocks),
+    findings: [...data.findings, ...impossibleShots(data.shots, metrics)],
+    notes: [...notesOn(input, data, sorted), ...loadNotes(input, history)],
   };
+}
+
+function shotCautions(block: BlockShots, frame: Frame, surroundings: Surroundings): string[] {
+  const { forCriteria } = columnsOf(block.block, block.asked, block.counted, frame, surroundings);
+  return [...driftCautions(block.block, forCriteria), ...apartCautions(block, frame)];
 }

@@ -10,13 +10,14 @@ import type { Block, Plan, Statement } from "../../shared/plan-model.ts";
 import type { SetAside } from "../../shared/score-report.ts";
 import type { SessionData, Shot } from "../../shared/session-data.ts";
 
-/** A block with the shots that count for it, in the order they were hit. */
+/** A block with its shots. */
 export interface BlockShots {
   readonly block: Block;
   /** How many shots the block asks for. */
   readonly asked: number;
-  /** How many of the session's shots were given to the block. */
-  readonly hit: number;
+  /** The session's shots that were given to the block, in the order they were hit. */
+  readonly given: readonly Shot[];
+  /** Those of them that count. */
   readonly counted: readonly Shot[];
   /** How many the data or a `leave out` of the block set aside; surplus shots are not among them. */
   readonly leftOut: number;
@@ -40,7 +41,7 @@ export function sortShots(plan: Plan, data: SessionData, player: PlayerTraits): 
   const setAside: SetAside[] = [];
   for (const shot of data.shots) {
     const found = shot.block === null ? undefined : byName.get(shot.block);
-    if (found !== undefined) found.hit++;
+    found?.given.push(shot);
     const reason = whyNot(shot, found);
     if (reason === null) found?.counted.push(shot);
     else setAside.push({ row: shot.row, block: shot.block, ...reason });
@@ -67,8 +68,8 @@ interface FillingBlock {
   /** Whether every further shot counts. */
   readonly isOpen: boolean;
   readonly leaveOut: readonly LeaveOut[];
+  readonly given: Shot[];
   readonly counted: Shot[];
-  hit: number;
   leftOut: number;
 }
 
@@ -83,8 +84,8 @@ function openBlock(block: Block, player: PlayerTraits): FillingBlock {
       isTrue: questionOf(statement.condition, player),
       doubts: 0,
     })),
+    given: [],
     counted: [],
-    hit: 0,
     leftOut: 0,
   };
 }

@@ -1,6 +1,6 @@
 /** The shots of a block as a criterion sees them, in a compact notation. */
 import { metricsIn } from "../../language/criteria/condition.ts";
-import type { CountedShots } from "../../language/criteria/criterion.ts";
+import type { CountedShots, Swings } from "../../language/criteria/criterion.ts";
 import type { Truth } from "../../language/criteria/verdict.ts";
 import type { Hand } from "../../shared/plan-model.ts";
 import { metricCalled } from "./words.ts";
@@ -39,10 +39,8 @@ export function shotsLike(pattern: string, circumstances: Circumstances = {}): C
     requiredMetrics: circumstances.admitted === undefined ? [] : ["attack-angle"],
     uncertainty: () => null,
     decisionLevel: 0.95,
-    swings: {
-      block: { all: pattern.length, fullEffort: pattern.length },
-      session: { all: pattern.length, fullEffort: pattern.length },
-    },
+    chances: () => null,
+    swings: { block: swings(pattern.length), session: swings(pattern.length) },
     against: () => "there is nothing to compare with",
   };
 }
@@ -58,5 +56,15 @@ export function shotsWith(
   return {
     ...shotsLike("U".repeat(readings.length), circumstances),
     values: (name) => (name === metric ? values : readings.map(() => undefined)),
+  };
+}
+
+/** So many swings at full effort, and none to come. */
+export function swings(count: number): Swings {
+  return {
+    all: count,
+    fullEffort: count,
+    unknownEffort: 0,
+    toCome: { all: 0, fullEffort: 0 },
   };
 }

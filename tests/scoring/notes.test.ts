@@ -1,4 +1,4 @@
-import { describe, expect, test } from "vitest";
+import { expect, test } from "vitest";
 import { plan, score, table } from "./practice.ts";
 
 const EXACT = "Readings taken as exact: no instrument is stated.";
@@ -50,35 +50,4 @@ test("a goal about shots on target where there is no target", () => {
     EXACT,
     'Block "Gate" has no target, so no shot of it can be said to be on target.',
   ]);
-});
-
-describe("several verdicts about ability", () => {
-  const sure = "average carry at least 150 yd at 90 % confidence";
-  const unsure = "at least 50 % of shots with carry at least 150 yd at 80 % confidence";
-  const eight = table(`carry\n${"160\n161\n".repeat(4)}`.trim());
-  const abilityNotes = (...success: string[]) =>
-    score(plan({ shots: 8, success }), eight).notes.filter((note) => note.includes("ability"));
-
-  test("are less sure together, and a note says how sure", () => {
-    expect(abilityNotes(sure, unsure, unsure)).toEqual([
-      "Each of the 3 verdicts about ability, at 80 % and 90 % confidence, can be wrong on its own: the chance that all 3 are right may be no more than 58 %.",
-    ]);
-    expect(abilityNotes(sure, sure)).toEqual([
-      "Each of the 2 verdicts about ability, at 90 % confidence, can be wrong on its own: the chance that both are right may be no more than 81 %.",
-    ]);
-  });
-
-  test("are counted over all blocks of the plan", () => {
-    const blocks = ["Gate", "Test"].map((name) => ({ name, shots: 4, success: sure }));
-    const shots = eight.map((shot, index) => ({ ...shot, block: index < 4 ? "Gate" : "Test" }));
-    expect(score(plan(...blocks), shots).notes.join("\n")).toContain("Each of the 2 verdicts about ability");
-  });
-
-  test("a single one, those about the shots hit, and those that decide nothing need no note", () => {
-    expect(abilityNotes(sure)).toEqual([]);
-    expect(
-      abilityNotes(sure, "average carry at least 150 yd", "8 in a row with carry at least 150 yd"),
-    ).toEqual([]);
-    expect(abilityNotes(sure, "average carry at least 160.5 yd at 90 % confidence")).toEqual([]);
-  });
 });

@@ -7,15 +7,20 @@
  */
 import { metricsOfSubject } from "../condition.ts";
 import type { CriterionKind } from "../criterion.ts";
-import { judgeCount } from "../hits.ts";
+import { judgeCount, plannedShots } from "../hits.ts";
 import { predicate } from "../required.ts";
 
 export const count: CriterionKind<"count"> = {
   sentence: (criterion, isRequiring) => {
     const { bound, count, outOf } = criterion;
-    const first = outOf === 1 ? "1 shot" : `the first ${outOf} shots`;
+    const first = outOf === Infinity ? "all shots" : outOf === 1 ? "1 shot" : `the first ${outOf} shots`;
     return `At ${bound} ${count} of ${first} ${predicate(criterion, isRequiring, count)}.`;
   },
   metrics: ({ subject }) => metricsOfSubject(subject),
-  evaluate: (criterion, shots) => judgeCount(criterion, shots),
+  // A finding counts over all shots there are.
+  evaluate: (criterion, shots) =>
+    judgeCount(
+      criterion.outOf === Infinity ? { ...criterion, outOf: plannedShots(shots) } : criterion,
+      shots,
+    ),
 };

@@ -1,12 +1,15 @@
 /**
  * `3 in a row on target`: so many hits one after the other, somewhere in the block. A shot that could not be judged
  * neither breaks a run that might be nor completes one for certain. A shot that fails a requirement of the block is no
- * hit and ends a run (`required.ts`).
+ * hit and ends a run (`required.ts`). Where readings may be off, the probability of a run decides, shot by shot from the
+ * random errors and averaged over those that all shots share.
  */
 import type { RunCriterion } from "../../../shared/plan-model.ts";
 import { type RunResult, runVerdict, type Tally, tally } from "../../../shared/statistics/counting.ts";
+import { doubtOfRun } from "../chances.ts";
 import { metricsOfSubject } from "../condition.ts";
 import type { CountedShots, CriterionKind, Outcome } from "../criterion.ts";
+import { doubtfulShots, withDoubt } from "../doubt.ts";
 import { judged, observedHits, plannedShots, settlesUnmeasured, tallyOf } from "../hits.ts";
 import { missingReadings, notHitYet, notJudged, shortOf } from "../open-shots.ts";
 import {
@@ -40,7 +43,7 @@ function evaluate({ length, subject }: RunCriterion, shots: CountedShots): Outco
   const result = runVerdict(truths, planned, length);
   const { verdict } = result;
   const phrase = qualified(counted, hasRequirements(shots));
-  const outcome = {
+  const outcome: Omit<Outcome, "observed" | "brief" | "value" | "settles"> = {
     verdict,
     required: `${length} in a row ${phrase}`,
     shotsUsed: judged(standing),
@@ -58,7 +61,7 @@ function evaluate({ length, subject }: RunCriterion, shots: CountedShots): Outco
       settles: settlesUnmeasured(truths, standing, counted, shots),
     };
   }
-  return {
+  const asRead: Outcome = {
     ...outcome,
     observed: joined(
       longestInWords(result, standing, phrase),
@@ -69,6 +72,13 @@ function evaluate({ length, subject }: RunCriterion, shots: CountedShots): Outco
     value: result.longest,
     settles: verdict === "undecided" ? settles(length, truths, planned, counted, shots) : null,
   };
+  const chances = shots.chances(counted);
+  if (chances === null) return asRead;
+  const doubt = doubtOfRun(length, standing.toCome, chances, shots.decisionLevel);
+  const uncertain = withDoubt(asRead, doubt, length === 1 ? "a shot" : `${length} in a row`, shots);
+  return doubt.decision === "undecided"
+    ? { ...uncertain, deciding: doubtfulShots(chances, shots) }
+    : uncertain;
 }
 
 function wanted(subject: RunCriterion["subject"]): Counted {

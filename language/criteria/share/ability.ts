@@ -1,6 +1,9 @@
 /**
  * A share as ability: what the player hits in the long run, judged by exact binomial tails and at the planned number of
  * shots only. A verdict looked for after every shot would be wrong about twice as often as promised.
+ *
+ * Where readings may be off there are two doubts at once. Shots that cannot be told to count at the plan's level are then
+ * treated like shots without a reading: what is decided holds with all of them missed and with all of them hit.
  */
 import type { ShareCriterion } from "../../../shared/plan-model.ts";
 import type { Interval as Limits } from "../../../shared/score-report.ts";
@@ -12,7 +15,9 @@ import {
   shareVerdict,
 } from "../../../shared/statistics/proportion.ts";
 import type { Decision } from "../../../shared/statistics/verdict.ts";
+import { sureTruths } from "../chances.ts";
 import type { CountedShots, Outcome } from "../criterion.ts";
+import { SURER } from "../doubt.ts";
 import {
   briefHits,
   decidingShots,
@@ -27,10 +32,12 @@ import { countedTruths, FATES, hasRequirements, qualified, requirementCautions }
 import type { Truth } from "../verdict.ts";
 import {
   impossibleConfidence,
+  joined,
   percent,
   roundedPercent,
   settlesAbility,
   shots as shotsInWords,
+  unlessZero,
 } from "../wording.ts";
 
 export function judgeAbility(criterion: ShareCriterion, confidence: number, shots: CountedShots): Outcome {
@@ -40,6 +47,7 @@ export function judgeAbility(criterion: ShareCriterion, confidence: number, shot
   const standing = tally(truths, planned);
   const known = judged(standing);
   const phrase = qualified(criterion, hasRequirements(shots));
+  const sure = surelyCounted(criterion, truths, shots);
   const outcome = {
     required: `in the long run, at ${bound} ${percent(share)} of shots ${phrase}, at ${percent(confidence)} confidence`,
     shotsUsed: known,
@@ -60,17 +68,40 @@ export function judgeAbility(criterion: ShareCriterion, confidence: number, shot
   }
   const observed = standing.hits / known;
   const inPercent = ` (${roundedPercent(observed, share)})`;
-  const verdict = judge(criterion, confidence, standing);
+  const standings = { asRead: standing, sure: tally(sure, planned) };
+  const verdict = judge(criterion, confidence, standings.sure);
   return {
     ...outcome,
     verdict,
-    observed: observedHits(standing, phrase, inPercent),
+    observed: joined(observedHits(standing, phrase, inPercent), doubtful(standings)),
     brief: briefHits(standing, inPercent),
     value: observed,
-    interval: limits(criterion, confidence, standing),
-    settles: verdict === "undecided" ? settles(criterion, confidence, standing, truths, shots) : null,
-    deciding: decidingShots(verdict, bound, truths),
+    interval: limits(criterion, confidence, standings.sure),
+    settles: verdict === "undecided" ? settles(criterion, confidence, standings, truths, shots) : null,
+    deciding: decidingShots(verdict, bound, verdict === "undecided" ? sure : truths),
   };
+}
+
+/** How the shots stand with every reading as exact, and how they surely stand. */
+interface Standings {
+  readonly asRead: Standing;
+  readonly sure: Standing;
+}
+
+/** Whether each shot counts, where that is as sure as the plan asks for. */
+function surelyCounted(
+  criterion: ShareCriterion,
+  truths: readonly Truth[],
+  shots: CountedShots,
+): readonly Truth[] {
+  const chances = shots.chances(criterion);
+  return chances === null ? truths : sureTruths(chances, shots.decisionLevel);
+}
+
+/** `6 surely, 8 possibly`, where readings leave a doubt. */
+function doubtful({ asRead, sure }: Standings): string | null {
+  if (sure.unknown === asRead.unknown) return null;
+  return `as far as the readings tell, ${sure.hits} surely and up to ${sure.hits + sure.unknown} possibly`;
 }
 
 /**
@@ -109,7 +140,7 @@ function limits({ share }: ShareCriterion, confidence: number, standing: Standin
 function settles(
   criterion: ShareCriterion,
   confidence: number,
-  standing: Standing,
+  { asRead: standing, sure }: Standings,
   truths: readonly Truth[],
   shots: CountedShots,
 ): string {
@@ -119,9 +150,14 @@ function settles(
     const planned = plannedShots(shots);
     return `${notHitYet(standing.toCome)}: ability is judged on all ${planned}, and ${whatShows(criterion, confidence, planned)}`;
   }
-  const { allMissed, allHit } = extremes(criterion, confidence, standing);
+  const { allMissed, allHit } = extremes(criterion, confidence, sure);
   if (allMissed !== allHit) {
-    return `${missingReadings(truths, criterion.subject, shots)} for ${notJudged(standing.unknown)}`;
+    const surer = sure.unknown > standing.unknown ? SURER : null;
+    const missing = unlessZero(
+      standing.unknown,
+      (unknown) => `${missingReadings(truths, criterion.subject, shots)} for ${notJudged(unknown)}`,
+    );
+    return joined(missing, surer);
   }
   const known = judged(standing);
   return settlesAbility(shareShotsToDecide(standing.hits, known, criterion.share, confidence), known);

@@ -39,18 +39,14 @@ function judgeShotsHit(criterion: ShareCriterion, shots: CountedShots): Outcome 
   const count = bound === "least" ? Math.ceil(exact - SLACK) : Math.floor(exact + SLACK);
   const phrase = qualified(criterion, hasRequirements(shots));
   const inShots = outOf === 0 ? "" : ` (${count} of ${outOf})`;
-  const outcome = {
-    ...judgeCount({ bound, count, outOf, subject }, shots),
-    required: `at ${bound} ${percent(share)} of shots ${phrase}${inShots}`,
-  };
   const standing = tally(countedTruths(criterion, shots), outOf);
-  if (judged(standing) === 0) return outcome;
-  const observed = standing.hits / judged(standing);
-  const inPercent = ` (${roundedPercent(observed, share)})`;
-  return {
-    ...outcome,
+  const known = judged(standing);
+  const observed = standing.hits / known;
+  const inPercent = known === 0 ? "" : ` (${roundedPercent(observed, share)})`;
+  return judgeCount({ bound, count, outOf, subject }, shots, {
+    required: `at ${bound} ${percent(share)} of shots ${phrase}${inShots}`,
     observed: observedHits(standing, phrase, inPercent),
     brief: briefHits(standing, inPercent),
-    value: observed,
-  };
+    value: known === 0 ? null : observed,
+  });
 }

@@ -1,0 +1,39 @@
+/** Shots that follow one another: a statement about ability takes them for independent of each other. */
+import { metricsReadBy } from "../../../language/criteria/criteria.ts";
+import type { CountedShots } from "../../../language/criteria/criterion.ts";
+import { confidencesOf } from "../../../language/criteria/group/evaluate.ts";
+import { listed } from "../../../language/criteria/wording.ts";
+import type { Block, Criterion } from "../../../shared/plan-model.ts";
+import { orderOfShots } from "../../../shared/statistics/order-of-shots.ts";
+
+/** Of the metrics that goals about ability read, in the order in which the shots were hit. Never a correction. */
+export function driftCautions(block: Block, shots: CountedShots): string[] {
+  const metrics = [...new Set(block.success.flatMap((criterion) => readForAbility(criterion, shots)))];
+  const orders = metrics.map((metric) => ({
+    metric,
+    order: orderOfShots(shots.values(metric).filter((value) => value !== undefined)),
+  }));
+  const drifting = orders.filter(({ order }) => order?.drifts).map(({ metric }) => metric);
+  const following = orders
+    .filter(({ order }) => order?.followsOn && !order.drifts)
+    .map(({ metric }) => metric);
+  return [
+    said(drifting, (are) => `${are === "is" ? "drifts" : "drift"} from the first shot to the last`),
+    said(following, (are) => `of a shot ${are} not independent of the one before`),
+  ].flatMap((text) =>
+    text === null
+      ? []
+      : `Block "${block.name}": ${text}, so goals about ability are less sure than they say.`,
+  );
+}
+
+function said(metrics: readonly string[], predicate: (are: "is" | "are") => string): string | null {
+  if (metrics.length === 0) return null;
+  return `${listed(metrics)} ${predicate(metrics.length === 1 ? "is" : "are")}`;
+}
+
+function readForAbility(criterion: Criterion, shots: CountedShots): readonly string[] {
+  if (confidencesOf(criterion).length === 0) return [];
+  if (criterion.kind === "group") return criterion.criteria.flatMap((part) => readForAbility(part, shots));
+  return "subject" in criterion ? shots.metricsOf(criterion.subject) : metricsReadBy(criterion);
+}

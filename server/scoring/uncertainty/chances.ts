@@ -1,0 +1,174 @@
+/** How probable it is that shots count, where their readings may be off. */
+import type { Chances, ShotChances } from "../../../language/criteria/chances.ts";
+import {
+  type PlayerTraits,
+  type Readings,
+  reading,
+  type ShotQuestion,
+} from "../../../language/criteria/condition.ts";
+import { type Limits, limitsIn } from "../../../language/criteria/limits.ts";
+import type { Truth } from "../../../language/criteria/verdict.ts";
+import type { Condition, Metric } from "../../../shared/plan-model.ts";
+import type { Shot } from "../../../shared/session-data.ts";
+import { deriveCategories, namings } from "../../import/derive/categories.ts";
+import { chancesOfShot, type UncertainReading, type UncertainShot, uncertainShot } from "./cells.ts";
+import { type ErrorsOf, type ReadingErrors, totalUncertainty } from "./reading-errors.ts";
+
+/** What is asked of every shot. */
+export interface Asked {
+  readonly question: ShotQuestion;
+  /** The conditions that the question is made of. */
+  readonly conditions: readonly Condition[];
+}
+
+export interface Circumstances {
+  readonly player: PlayerTraits;
+  readonly vocabulary: ReadonlyMap<string, Metric>;
+  readonly errorsOf: ErrorsOf;
+}
+
+/** A reading so many standard deviations away from a limit does not come to lie on its other side. */
+const FAR = 7;
+
+/**
+ * The chances of each shot; null where no reading is uncertain, or all are far enough from their limits. The cost is that
+ * of asking each shot once for each of its cells.
+ */
+export function chancesOf(
+  asked: Asked,
+  shots: readonly Shot[],
+  circumstances: Circumstances,
+): Chances | null {
+  const { player, vocabulary, errorsOf } = circumstances;
+  const limitsByClub = new Map<string, Limits>();
+  const limitsFor = (shot: Shot): Limits => {
+    const names = shot.derived.filter((metric) => (vocabulary.get(metric)?.categories.length ?? 0) > 0);
+    const key = JSON.stringify([shot.club, names]);
+    let limits = limitsByClub.get(key);
+    if (limits === undefined) {
+      const computed = (metric: string) => (names.includes(metric) ? vocabulary.get(metric) : undefined);
+      limits = new Map();
+      for (const condition of asked.conditions) {
+        for (const [metric, found] of limitsIn(condition, shot.club, player, computed)) {
+          limits.set(metric, new Set([...(limits.get(metric) ?? []), ...found]));
+        }
+      }
+      limitsByClub.set(key, limits);
+    }
+    return limits;
+  };
+  const withNames = renaming(vocabulary, player);
+  const uncertain = shots.flatMap((shot, place): Worked | [] => {
+    const readings = uncertainReadings(shot, limitsFor(shot), vocabulary, errorsOf);
+    const question = (changed: Readings) => asked.question(withNames(changed, shot.derived));
+    return readings.length === 0 ? [] : { place, shot: uncertainShot(shot, readings, question) };
+  });
+  return uncertain.length === 0 ? null : chances(shots.map(asked.question), uncertain);
+}
+
+/** The readings of a shot that may come to lie on the other side of a limit. */
+function uncertainReadings(
+  shot: Shot,
+  limits: Limits,
+  vocabulary: ReadonlyMap<string, Metric>,
+  errorsOf: ErrorsOf,
+): UncertainReading[] {
+  const found = new Map<string, UncertainReading>();
+  for (const [metric, held] of limits) {
+    const value = reading(shot.values, metric);
+    const errors = errorsOf(metric, shot);
+    if (value === undefined || errors === null) continue;
+    const same = meaningOf(metric, shot, vocabulary);
+    const before = found.get(same);
+    const all = [...new Set([...(before?.limits ?? []), ...held])].sort((one, other) => one - other);
+    found.set(same, { metrics: [...(before?.metrics ?? []), metric], value, errors, limits: all });
+  }
+  return [...found.values()].filter(({ value, errors, limits }) =>
+    limits.some((limit) => Math.abs(value - limit) < FAR * reachOf(errors)),
+  );
+}
+
+/** The metric that another one, computed by a formula that only names it, is the same as. */
+function meaningOf(metric: string, shot: Shot, vocabulary: ReadonlyMap<string, Metric>): string {
+  const seen = new Set<string>();
+  for (let name = metric; !seen.has(name); ) {
+    const formula = vocabulary.get(name)?.formula ?? null;
+    if (formula?.kind !== "metric" || !shot.derived.includes(name)) return name;
+    seen.add(name);
+    name = formula.name;
+  }
+  return metric;
+}
+
+function reachOf({ random, shared }: ReadingErrors): number {
+  return [...shared.values()].reduce((total, slope) => total + Math.abs(slope), random);
+}
+
+/** Gives a shot the names that follow from its readings, in place of those that were computed before. */
+function renaming(vocabulary: ReadonlyMap<string, Metric>, player: PlayerTraits) {
+  const rules = namings(vocabulary.values(), player);
+  const isName = new Set(rules.map(({ metric }) => metric));
+  return (shot: Readings, derived: readonly string[]): Readings => {
+    const names = derived.filter((metric) => isName.has(metric));
+    if (names.length === 0) return shot;
+    const categories = { ...shot.categories };
+    for (const name of names) delete categories[name];
+    deriveCategories(categories, shot, rules);
+    return { ...shot, categories };
+  };
+}
+
+/** A shot by its place, with its readings as they are worked with. */
+interface Worked {
+  readonly place: number;
+  readonly shot: UncertainShot;
+}
+
+/** @param known the answers of all shots; those of the uncertain ones do not count */
+function chances(known: readonly Truth[], uncertain: readonly Worked[]): Chances {
+  const readings = uncertain.flatMap(({ shot }) => shot.readings);
+  const sources = [...new Set(readings.flatMap(({ errors }) => [...errors.shared.keys()]))].sort();
+  const slopes = new Map(
+    readings.map((each) => [each, sources.map((source) => each.errors.shared.get(source) ?? 0)]),
+  );
+  const slopesOf = (each: UncertainReading) => slopes.get(each) ?? [];
+  const certain = known.map((truth) => Number(truth === true));
+  const possible = known.map((truth) => Number(truth !== false));
+
+  const withUncertain = (shift: ReadingNumber, deviation: ReadingNumber): ShotChances => {
+    const all = { certain: [...certain], possible: [...possible] };
+    for (const { place, shot } of uncertain) {
+      const chances = chancesOfShot(shot, shift, deviation);
+      all.certain[place] = chances.certain;
+      all.possible[place] = chances.possible;
+    }
+    return all;
+  };
+  let overall: ShotChances | undefined;
+  return {
+    ratios: sources.map((_, index) =>
+      readings.reduce(
+        (largest, each) => Math.max(largest, ratio(slopesOf(each)[index] ?? 0, each.errors.random)),
+        0,
+      ),
+    ),
+    given: (errors) =>
+      withUncertain(
+        (each) => slopesOf(each).reduce((sum, slope, index) => sum + slope * (errors[index] ?? 0), 0),
+        (each) => each.errors.random,
+      ),
+    overall: () => {
+      overall ??= withUncertain(
+        () => 0,
+        (each) => totalUncertainty(each.errors),
+      );
+      return overall;
+    },
+  };
+}
+
+type ReadingNumber = (reading: UncertainReading) => number;
+
+function ratio(slope: number, random: number): number {
+  return slope === 0 ? 0 : Math.abs(slope) / random;
+}
