@@ -29,6 +29,9 @@ const options = {
 /** What the oldest editor runs that the manifest admits. */
 const node = { ...options, platform: "node", target: "node22" } as const satisfies BuildOptions;
 
+/** Editors in a browser load one script only. What it imports later is run later. */
+const browser = { ...options, platform: "browser", target: "es2024" } as const satisfies BuildOptions;
+
 /** Writes the scripts, and the licences of what went into them, to `stage`. */
 export async function bundleScripts(root: string, stage: string): Promise<void> {
   const script = (options: BuildOptions, source: string, file: string) =>
@@ -36,6 +39,7 @@ export async function bundleScripts(root: string, stage: string): Promise<void> 
   const bundles = await Promise.all([
     script({ ...node, plugins: [clientApart] }, "extension/extension.ts", "extension.cjs"),
     script(node, "extension/language-client/node.ts", "client.cjs"),
+    script(browser, "extension/browser.ts", "extension.browser.js"),
   ]);
   const inputs = Object.assign({}, ...bundles.map(({ metafile }) => metafile?.inputs));
   await writeFile(join(stage, "third-party-notices.txt"), await thirdPartyNotices({ inputs }, root));

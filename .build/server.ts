@@ -37,7 +37,7 @@ const options = {
   logOverride: { "empty-import-meta": "silent" }, // used by programs that run from their sources only
 } as const satisfies BuildOptions;
 
-const [, commandLine, languageServer] = await Promise.all([
+const [, commandLine, languageServer, worker] = await Promise.all([
   build({
     ...options,
     entryPoints: ["server/cli/launch.ts"],
@@ -47,11 +47,19 @@ const [, commandLine, languageServer] = await Promise.all([
   }),
   build({ ...options, entryPoints: ["server/cli/main.ts"], outfile: "dist/cli/main.cjs" }),
   build({ ...options, entryPoints: ["server/lsp/main.ts"], outfile: "dist/extension/server/lsp.cjs" }),
+  build({
+    ...options,
+    entryPoints: ["server/lsp/browser.ts"],
+    outfile: "dist/extension/server/lsp.browser.js",
+    platform: "browser",
+    target: "es2024",
+    format: "iife",
+  }),
 ]);
 chmodSync(join(root, "dist/cli/drillwright.cjs"), 0o755);
 copyFileSync(join(root, "dist/extension/server/lsp.cjs"), join(root, "dist/cli/lsp.cjs"));
 
-await writeNotices([languageServer.metafile], "dist/extension/server");
+await writeNotices([languageServer.metafile, worker.metafile], "dist/extension/server");
 await writeNotices([commandLine.metafile, languageServer.metafile], "dist/cli");
 
 /** The licences of all that went into these bundles. */

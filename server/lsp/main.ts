@@ -7,13 +7,19 @@ import { NodeFileSystem } from "langium/node";
 import { createConnection, ProposedFeatures } from "vscode-languageserver/node";
 import { createEditorServices } from "../../language/editor/editor-module.ts";
 import { toolVersion } from "../node/version.ts";
+import { ClientFileSystem } from "./client-file-system.ts";
+import { MixedFileSystem } from "./mixed-file-system.ts";
 import { serverModule, sharedServerModule } from "./server-module.ts";
 import { newServerState, startServer } from "./start-server.ts";
 
 const connection = createConnection(ProposedFeatures.all);
 const state = newServerState();
 const services = createEditorServices(
-  { connection, ...NodeFileSystem },
+  {
+    connection,
+    fileSystemProvider: () =>
+      new MixedFileSystem(NodeFileSystem.fileSystemProvider(), new ClientFileSystem(connection)),
+  },
   { module: serverModule(state), sharedModule: sharedServerModule },
 );
 

@@ -6,7 +6,7 @@
  */
 declare const types: unique symbol;
 
-/** Asked by the editor, answered by the server. */
+/** Asked by one side, answered by the other: by the server, where nothing else is said. */
 export interface RequestMessage<Params, Result> {
   readonly method: `drillwright/${string}`;
   readonly [types]?: (params: Params) => Result;

@@ -24,4 +24,12 @@ export const runs: readonly (SuiteRun & { readonly name: string })[] = [
     trusted: false,
     host: "editor",
   },
+  {
+    name: "in a browser, in a folder on no disk",
+    suite: suite("editor"),
+    extension,
+    folder: folder("examples"),
+    trusted: true,
+    host: "browser",
+  },
 ];
