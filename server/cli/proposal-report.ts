@@ -49,11 +49,12 @@ function columnLines(columns: readonly ProposedColumn[]): string[] {
   );
 }
 
-function meaningOf({ meaning, signs }: ProposedColumn): string {
+function meaningOf({ meaning, signs, units }: ProposedColumn): string {
   if (meaning === null) return "";
   switch (meaning.kind) {
     case "metric": {
-      const unit = meaning.unit.symbol === "" ? "" : ` in ${meaning.unit.symbol}`;
+      const stated = meaning.unit.symbol === "" ? "" : ` in ${meaning.unit.symbol}`;
+      const unit = units.length > 0 ? ` in ${units.join(" or ")}?` : stated;
       const side =
         signs.length > 0
           ? `, positive ${signs.join(" or ")}?`

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { assign } from "../../server/import/assignment/assign.ts";
 import type { Hit } from "../../server/import/cells/hits.ts";
-import type { Block, Plan } from "../../shared/plan-model.ts";
+import type { Block, Plan, Session } from "../../shared/plan-model.ts";
 import { block, NOWHERE, scoringInput } from "../support/scoring-input.ts";
 
 interface Described {
@@ -21,10 +21,22 @@ interface Situation {
   readonly blocks: readonly Block[];
   readonly plan?: Partial<Plan>;
   readonly starts?: readonly (readonly [block: string, row: number])[];
+  /** Starts by time of day, in seconds, or by row, in a table by its path. */
+  readonly stated?: readonly {
+    readonly block: string;
+    readonly row?: number;
+    readonly time?: number;
+    readonly file?: string;
+  }[];
+  /** The tables as the session writes their paths; the shots call them the same with `data/` in front. */
+  readonly data?: readonly string[];
 }
 
 /** Assigns shots that stand on the lines from 2 on. Blocks come back as runs: `Gate 3, Test 2`. */
-function assigned(described: readonly Described[], { blocks, plan = {}, starts = [] }: Situation) {
+function assigned(
+  described: readonly Described[],
+  { blocks, plan = {}, starts = [], stated = [], data }: Situation,
+) {
   const hits = described.map(
     ({ club, named, aside, file = "shots.csv", line, time }, place): Hit => ({
       row: { file, line: line ?? place + 2 },
@@ -39,11 +51,26 @@ function assigned(described: readonly Described[], { blocks, plan = {}, starts =
       excluded: aside ? 'marked "N" in column "Use"' : null,
     }),
   );
-  const session = {
+  const session: Pick<Session, "starts"> = {
     starts: starts.map(([block, row]) => ({ block, row, time: null, file: null, location: NOWHERE })),
   };
-  const input = scoringInput({ blocks, plan, session });
-  const { blocks: given, assignment } = assign(hits, input, [...new Set(hits.map(({ row }) => row.file))]);
+  session.starts.push(
+    ...stated.map(({ block, row = null, time = null, file = null }) => ({
+      block,
+      row,
+      time,
+      file,
+      location: NOWHERE,
+    })),
+  );
+  const paths = data?.map((path) => ({ path, source: "Bay table", location: NOWHERE }));
+  const input = scoringInput({
+    blocks,
+    plan,
+    session: { ...session, ...(paths === undefined ? {} : { data: paths }) },
+  });
+  const files = data?.map((path) => `data/${path}`) ?? [...new Set(hits.map(({ row }) => row.file))];
+  const { blocks: given, assignment } = assign(hits, input, files);
   return { runs: runs(given), ...assignment };
 }
 
@@ -271,5 +298,111 @@ describe("in the order of the plan, with clubs", () => {
       plan: { clubs: ["7-iron", "driver"] },
     });
     expect(result.runs).toBe("Wake up 2, Gate 3");
+  });
+});
+
+describe("by the time of day", () => {
+  const at = (...minutes: number[]) => minutes.map((minute) => ({ time: 36000 + 60 * minute }));
+
+  test("a block starts with the first shot at its time or after it", () => {
+    const result = assigned([...at(0, 1, 2), {}, ...at(12, 13)], {
+      blocks: gateAndTest,
+      stated: [
+        { block: "Gate", time: 36000 + 30 },
+        { block: "Test", time: 36000 + 600 },
+      ],
+    });
+    expect([result.method, result.runs]).toEqual(["starts", "none 1, Gate 3, Test 2"]);
+    expect(result.explanation).toBe("Blocks start at the times that the session states.");
+  });
+
+  test("a time past the last shot, and times in a table that has none, are pointed out", () => {
+    const late = assigned(at(0, 1), { blocks: gateAndTest, stated: [{ block: "Test", time: 40000 }] });
+    expect(late.runs).toBe("none 2");
+    expect(late.explanation).toContain(
+      '11:06:40, when "Test" should start, is past the last shot, so it has none.',
+    );
+    const untold = assigned(shots(2), { blocks: gateAndTest, stated: [{ block: "Test", time: 38520 }] });
+    expect(untold.explanation).toContain(
+      '"Test" should start at 10:42, but the table does not tell when shots were hit',
+    );
+  });
+});
+
+test("a start may name its table, in the words of the session", () => {
+  const described = ["data/a.csv", "data/b.csv"].flatMap((file) => [2, 3, 4].map((line) => ({ file, line })));
+  const result = assigned(described, {
+    blocks: gateAndTest,
+    data: ["a.csv", "b.csv"],
+    stated: [
+      { block: "Gate", row: 3, file: "a.csv" },
+      { block: "Test", row: 4, file: "b.csv" },
+    ],
+  });
+  expect(result.runs).toBe("none 1, Gate 4, Test 1");
+  expect(result.explanation).toBe("Blocks start on the rows that the session states.");
+});
+
+describe("by pauses, where the numbers do not add up", () => {
+  /** Shots half a minute apart, with pauses of so many seconds between the groups. */
+  const groups = (pause: number, ...sizes: number[]) => {
+    let start = 36000;
+    return sizes.flatMap((size) => {
+      const group = Array.from({ length: size }, (_, place) => ({ time: start + 30 * place }));
+      start += 30 * size + pause;
+      return group;
+    });
+  };
+
+  test("each group of shots is a block", () => {
+    const result = assigned(groups(240, 4, 2), { blocks: gateAndTest });
+    expect([result.method, result.runs]).toEqual(["order", "Gate 4, Test 2"]);
+    expect(result.explanation).toContain(
+      "The shots come in 2 groups with clear pauses between them (5 min), as many as there are blocks",
+    );
+  });
+
+  test.each([
+    ["the numbers add up", groups(240, 2, 3), "Gate 3, Test 2"],
+    ["no pause is clear", groups(30, 4, 2), "Gate 3, Test 3"],
+    ["there are more groups than blocks", groups(240, 2, 2, 2), "Gate 3, Test 3"],
+    ["a shot has no time", [...groups(240, 4, 1), {}], "Gate 3, Test 3"],
+    ["times go back", groups(240, 4, 2).toReversed(), "Gate 3, Test 3"],
+  ])("not where %s", (_, described, runs) => {
+    expect(assigned(described, { blocks: gateAndTest }).runs).toBe(runs);
+  });
+
+  test("not where a club speaks against it", () => {
+    const blocks = [block("Wake up", 3, "gap-wedge"), block("Gate", 3, "7-iron")];
+    const described = groups(240, 2, 5).map((shot, place) => ({
+      ...shot,
+      club: place < 3 ? "gap-wedge" : "7-iron",
+    }));
+    expect(assigned(described, { blocks }).runs).toBe("Wake up 3, Gate 4");
+  });
+});
+
+describe("starts to be written into the session", () => {
+  test("are suggested where the numbers do not add up", () => {
+    expect(assigned(shots(7), { blocks: gateAndTest }).suggestedStarts).toEqual([
+      { block: "Gate", row: 2, file: null },
+      { block: "Test", row: 5, file: null },
+    ]);
+    expect(assigned(shots(5), { blocks: gateAndTest }).suggestedStarts).toBeUndefined();
+  });
+
+  test("name their table where there are several", () => {
+    const described = ["data/a.csv", "data/b.csv"].flatMap((file) => [2, 3].map((line) => ({ file, line })));
+    expect(assigned(described, { blocks: gateAndTest, data: ["a.csv", "b.csv"] }).suggestedStarts).toEqual([
+      { block: "Gate", row: 2, file: "a.csv" },
+      { block: "Test", row: 3, file: "b.csv" },
+    ]);
+  });
+
+  test("are the same reading when they are written down", () => {
+    const described = shots(9);
+    const { runs, suggestedStarts = [] } = assigned(described, { blocks: gateAndTest });
+    const stated = suggestedStarts.map(({ block, row }) => ({ block, row }));
+    expect(assigned(described, { blocks: gateAndTest, stated }).runs).toBe(runs);
   });
 });

@@ -80,7 +80,7 @@ describe("a side is taken from", () => {
     ["Side (m), left is positive", "offline", "left"],
     ["Attack (down = +)", "attack-angle", "down"],
     ["Face (open +)", "face-angle", "open"],
-    ["Low point (+ ahead)", "low-point", "ahead"],
+    ["Low point (cm, + ahead)", "low-point", "ahead"],
   ])("the header %j", (header, metric, side) => {
     const { columns } = propose(
       [

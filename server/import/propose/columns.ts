@@ -34,8 +34,9 @@ export interface ProposedColumn {
   readonly samples: readonly string[];
   /** What the coach must settle before the column can be relied on: questions. */
   readonly settle: readonly string[];
-  /** The ways in which a doubtful sign can be read, one word each; the column is not read before one is chosen. */
+  /** The sides and the units to choose from where the table does not tell; the column is not read before one is chosen. */
   readonly signs: readonly string[];
+  readonly units: readonly string[];
 }
 
 /** A column while it is being understood. */
@@ -134,7 +135,7 @@ function shareUnits(drafts: readonly Draft[]): void {
     const [unit] = units.values();
     if (unit === undefined || units.size > 1 || shareInside(meaning.metric, unit, draft.profile) < 0.95)
       continue;
-    draft.chosen = { ...draft.chosen, meaning: { ...meaning, unit } };
+    draft.chosen = { ...draft.chosen, meaning: { ...meaning, unit, units: [unit] } };
   }
 }
 
@@ -192,7 +193,13 @@ function proposed(
   vocabulary: Vocabulary,
 ): ProposedColumn {
   const { header, chosen, profile, taken } = draft;
-  const base = { header, samples: profile.samples, settle: [] as string[], signs: [] as string[] };
+  const base = {
+    header,
+    samples: profile.samples,
+    settle: [] as string[],
+    signs: [] as string[],
+    units: [] as string[],
+  };
   if (chosen === undefined || chosen.meaning.kind === "unread") {
     const reasons = taken === undefined ? (chosen?.reasons ?? []) : [`${taken} is in another column`];
     return { ...base, meaning: null, confidence: "sure", reasons };
@@ -261,7 +268,7 @@ function judged(score: number, question: string): { confidence: Confidence; sett
 
 function metricColumn(
   { profile, parsed }: Draft,
-  { metric, unit, isUnitStated }: Extract<Meaning, { kind: "metric" }>,
+  { metric, unit, isUnitStated, units: possible }: Extract<Meaning, { kind: "metric" }>,
   {
     base,
     reasons,
@@ -277,9 +284,15 @@ function metricColumn(
 ): ProposedColumn {
   if (score < LIKELY && settle.length === 0) settle.push(`Is this ${metric.name}?`);
   let confidence: Confidence = score >= SURE ? "sure" : score >= LIKELY ? "likely" : "doubtful";
+  const units = isUnitStated || possible.length < 2 ? [] : possible.map(({ symbol }) => symbol);
   if (!isUnitStated) {
-    confidence = confidence === "sure" ? "likely" : confidence;
-    settle.push(`The table does not state the unit: is it ${unit.symbol === "" ? "one" : unit.symbol}?`);
+    confidence = units.length > 0 ? "doubtful" : confidence === "sure" ? "likely" : confidence;
+    if (units.length > 0)
+      settle.push(`The unit is not stated: ${units.join(" or ")}? Keep one of these lines.`);
+    else
+      reasons.push(
+        `its values are of a size for ${unit.symbol === "" ? "one" : unit.symbol}, or its like are in it`,
+      );
   }
   const { positive, signs, why } = signFor(metric, parsed, profile, readings.get(metric.name));
   if (why !== "") reasons.push(why);
@@ -296,6 +309,7 @@ function metricColumn(
     reasons,
     settle,
     signs,
+    units,
   };
 }
 

@@ -72,10 +72,12 @@ export class Groups {
     return this.canBe.monthFirst && !this.canBe.dayFirst;
   }
 
-  /** In the order in which they were met; rows without a player where there is a column for players are left out. */
+  /** In the order in which they were met. Rows that say nothing in a column that parts the table are nobody's. */
   list(): Group[] {
     return [...this.#found.values()]
       .filter(({ player }) => player !== null || this.#columns.player === undefined)
+      .filter(({ date }) => date !== null || this.#columns.date === undefined)
+      .filter(({ session }) => session !== null || this.#columns.session === undefined)
       .map((group) => {
         const [dayFirst = "", monthFirst = ""] = group.date?.split("|") ?? [];
         const date = this.isMonthFirst ? monthFirst : dayFirst || monthFirst;

@@ -14,7 +14,14 @@ export type OtherKind = keyof typeof OTHER_WORDS;
 
 /** `unread` is something that no word of the language stands for. */
 export type Meaning =
-  | { readonly kind: "metric"; readonly metric: Metric; readonly unit: Unit; readonly isUnitStated: boolean }
+  | {
+      readonly kind: "metric";
+      readonly metric: Metric;
+      readonly unit: Unit;
+      readonly isUnitStated: boolean;
+      /** Where the unit is not stated, all in which the values would be of a size that people see; the likeliest first. */
+      readonly units: readonly Unit[];
+    }
   | { readonly kind: "category"; readonly metric: Metric }
   | { readonly kind: OtherKind | "unread" };
 
@@ -95,13 +102,13 @@ export class Meanings {
     const reasons = [byWords(words)];
     const choice = this.#unitOf(metric, symbol, profile);
     if (choice === undefined) return [];
-    const { unit, isStated } = choice;
+    const { unit, isStated, units } = choice;
     const inside = shareInside(metric, unit, profile);
     if (isStated) reasons.push(`its unit is ${unit.symbol === "" ? "one" : unit.symbol}`);
     if (inside < 0.5) return [];
     if (inside < 0.95) reasons.push(`${Math.round(100 * (1 - inside))} % of the values are implausible`);
     const score = words * (isStated ? 1 : 0.97) * (inside < 0.95 ? 0.6 : 1);
-    return [{ meaning: { kind: "metric", metric, unit, isUnitStated: isStated }, score, reasons }];
+    return [{ meaning: { kind: "metric", metric, unit, isUnitStated: isStated, units }, score, reasons }];
   }
 
   #category(metric: Metric, words: number, { texts, stated, read }: Profile): Candidate[] {
@@ -118,24 +125,27 @@ export class Meanings {
     metric: Metric,
     symbol: string | undefined,
     profile: Profile,
-  ): { unit: Unit; isStated: boolean } | undefined {
+  ): { unit: Unit; isStated: boolean; units: readonly Unit[] } | undefined {
     const units = this.#vocabulary.units.get(metric.dimension) ?? [];
     if (symbol !== undefined) {
       // What is no speed in milliseconds is metres a second without its stroke.
       const stated = symbol === "ms" && metric.dimension === "speed" ? "m/s" : symbol;
       const found = units.find(({ names }) => names.some((name) => (symbolOf(name) ?? name) === stated));
-      return found === undefined ? undefined : { unit: found.unit, isStated: true };
+      return found === undefined ? undefined : { unit: found.unit, isStated: true, units: [] };
     }
     const isRatio = metric.unit.symbol === "" || metric.unit.symbol === "%";
     const one: Unit = { symbol: "", factor: 1 };
     const shown = metric.unit;
     const all = [shown, ...(isRatio ? [one] : []), ...units.map(({ unit }) => unit)];
-    const fitting = all.find(
+    const fitting = all.filter(
       (unit) => shareInside(metric, unit, profile) >= 0.95 && isTypical(metric, unit, profile),
     );
+    const usual = fitting.filter(({ symbol }) => isUsual(symbol, metric));
+    const possible = [...new Map(usual.map((unit) => [unit.symbol, unit])).values()];
     // Nobody gives an angle in radians without saying so, or spin in anything but turns a minute.
     const onlyOne = metric.dimension === "angle" || metric.dimension === "rotation" || isRatio;
-    return { unit: fitting ?? shown, isStated: onlyOne && fitting !== undefined };
+    const unit = (onlyOne ? fitting[0] : possible[0]) ?? shown;
+    return { unit, isStated: onlyOne && fitting.length > 0, units: possible };
   }
 
   #other(kind: OtherKind | "unread", words: number, profile: Profile, unit: string | undefined): Candidate[] {
@@ -149,7 +159,7 @@ export class Meanings {
     const fit = {
       club: () => (share((text) => this.#club(text) !== undefined) >= 0.5 || read < 0.5 * stated ? 1 : 0),
       block: () => (unit === undefined && texts.size < 0.6 * Math.max(stated, 4) ? 1 : 0.3),
-      player: () => (unit === undefined && (read < 0.5 * stated || stated === 0) ? 1 : 0.4),
+      player: () => (unit === undefined && share((text) => /\p{L}/u.test(text)) >= 0.5 ? 1 : 0.4),
       session: () => (unit === undefined ? 1 : 0),
       date: () => (share((text) => parseDate(text) !== undefined) >= 0.5 ? 1 : 0),
       time: () => (share((text) => clockOf(text) !== undefined) >= 0.5 ? 1 : 0),
@@ -248,6 +258,23 @@ export function shareInside(metric: Metric, unit: Unit, { numbers }: Profile): n
     return isIn(value) || (isSided && isIn(-value));
   });
   return inside.length / read.length;
+}
+
+/** The units in which people give lengths and speeds without saying so: those of the ground, of heights, of the club. */
+const USUAL_UNITS = {
+  ground: ["yd", "m"],
+  height: ["ft", "m", "yd"],
+  club: ["in", "cm", "mm"],
+  speed: ["mph", "m/s", "km/h"],
+} as const;
+
+function isUsual(symbol: string, { name, dimension }: Metric): boolean {
+  const realm = METRIC_WORDS[name]?.realm;
+  if (dimension === "speed") return USUAL_UNITS.speed.some((unit) => unit === symbol);
+  if (dimension !== "length" || realm === undefined) return true;
+  const usual =
+    realm === "club" ? USUAL_UNITS.club : name === "apex" ? USUAL_UNITS.height : USUAL_UNITS.ground;
+  return usual.some((unit) => unit === symbol);
 }
 
 /** A size below which a column of readings is plausible only by being small in the wrong unit. SI. */

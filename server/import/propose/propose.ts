@@ -95,7 +95,7 @@ export class ProposalReader {
       const key = JSON.stringify({
         ...source,
         name: "",
-        columns: source.columns.map(({ header, meaning, signs }) => [header, meaning, signs]),
+        columns: source.columns.map(({ header, meaning, signs, units }) => [header, meaning, signs, units]),
       });
       const known = sources.get(key);
       const named = known ?? {

@@ -60,7 +60,7 @@ function writeSource({ name, form, columns, orderedBy, ...dates }: ProposedSourc
 }
 
 function writeColumn(
-  { header, meaning, settle, signs, confidence }: ProposedColumn,
+  { header, meaning, settle, signs, units, confidence }: ProposedColumn,
   { dateOrder, isDateOrderKnown }: Pick<ProposedSource, "dateOrder" | "isDateOrderKnown">,
 ): string[] {
   if (meaning === null || meaning.kind === "order") return [];
@@ -68,11 +68,13 @@ function writeColumn(
   const remarks = settle.map(settling);
   switch (meaning.kind) {
     case "metric": {
-      const unit = meaning.unit.symbol === "" ? "" : ` in ${meaning.unit.symbol}`;
-      const line = `${start} ${meaning.metric}${unit}`;
-      if (signs.length > 0) return [...remarks, ...signs.map((word) => `// ${line} positive ${word}`)];
-      const whole = meaning.positive === null ? line : `${line} positive ${meaning.positive}`;
-      return [...remarks, confidence === "doubtful" ? `// ${whole}` : whole];
+      const sides = signs.length > 0 ? signs : [meaning.positive];
+      const symbols = units.length > 0 ? units : [meaning.unit.symbol];
+      const lines = symbols.flatMap((unit) =>
+        sides.map((side) => `${start} ${meaning.metric}${inUnit(unit)}${positive(side)}`),
+      );
+      const isOpen = lines.length > 1 || confidence === "doubtful";
+      return [...remarks, ...lines.map((line) => (isOpen ? `// ${line}` : line))];
     }
     case "category":
       return [
@@ -94,6 +96,14 @@ function writeColumn(
         confidence === "doubtful" ? `// ${start} ${meaning.kind}` : `${start} ${meaning.kind}`,
       ];
   }
+}
+
+function inUnit(symbol: string): string {
+  return symbol === "" ? "" : ` in ${symbol}`;
+}
+
+function positive(side: string | null): string {
+  return side === null ? "" : ` positive ${side}`;
 }
 
 function unread(columns: readonly ProposedColumn[]): string[] {

@@ -1,0 +1,218 @@
+/** `drillwright import`. */
+import { execFileSync } from "node:child_process";
+import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
+import { describe, expect, test } from "vitest";
+import { drillwright, folderWith } from "./command-line.ts";
+import { LIBRARY, PLAN } from "./practice.ts";
+
+const TABLE = "Club;Carry (m);Path (R+);Side\n7i;150;1,5;3 L\n7i;151;-0,5;4 R\n7i;149;0,5;1 L\n";
+const SEASON =
+  "Player,Date,Carry (m),Note\nAda Holt,2026-10-12,150,\nBo Lund,2026-10-12,151,with ada holt\nAda Holt,2026-10-13,152,=1+1\n";
+
+describe("a proposal", () => {
+  test("is written as text that can be settled; how sure it is stands beside", async () => {
+    const { code, stdout, stderr } = await drillwright({ "data/monday.csv": TABLE }, [
+      "import",
+      "data/monday.csv",
+    ]);
+    expect(code).toBe(0);
+    expect(stdout).toMatchInlineSnapshot(`
+      "// A proposal. What is marked \`settle\` is for you to decide; delete the remark when it is.
+
+      source "monday table" {
+        separator semicolon
+        decimal comma
+        column "Club" is club
+        column "Carry (m)" is carry in m
+        column "Path (R+)" is club-path in ° positive right
+        column "Side" is offline in m
+      }
+
+      session "monday" {
+        // settle: Which plan was practised? plan "…"
+        // settle: Who practised? player "…"
+        data "data/monday.csv" from "monday table"
+      }
+      "
+    `);
+    expect(stderr).toMatchInlineSnapshot(`
+      "monday table (semicolon between cells, decimal comma, column names in line 1)
+        sure    "Club"       club                            its name says so  such as "7i"
+        sure    "Carry (m)"  carry in m                      its name says so; its unit is m  such as "150", "151", "149"
+        sure    "Path (R+)"  club-path in °, positive right  its name says so; its unit is °; its name says which way is positive  such as "1,5", "-0,5", "0,5"
+        likely  "Side"       offline in m                    its name says so; its values are of a size for m, or its like are in it; its cells name the side  such as "3 L", "4 R", "1 L"
+
+      1 session. 2 questions to settle: see the lines marked so.
+      "
+    `);
+  });
+
+  test("knows plan and player by name, and checks clean when nothing is left to settle", async () => {
+    const folder = folderWith({
+      "plans/irons.drill": PLAN,
+      "library/range.drill": LIBRARY,
+      "data/monday.csv": TABLE,
+    });
+    const words = [
+      "import",
+      "data/monday.csv",
+      "--plan",
+      "Start line",
+      "--player",
+      "P-01",
+      "--output",
+      "sessions/../monday.drill",
+    ];
+    const { code, stdout, stderr } = await drillwright(folder, words);
+    expect([code, stdout]).toEqual([0, ""]);
+    expect(stderr).toContain("Written to monday.drill.");
+    const text = readFileSync(join(folder, "monday.drill"), "utf8");
+    expect(text).toContain('use "./plans/irons"\nuse "./library/range"\n');
+    expect(text).toContain('plan "Start line"\n  player "P-01"\n');
+    expect(await drillwright(folder, ["check"])).toMatchObject({ code: 0 });
+    expect(await drillwright(folder, ["score", "monday.drill", "--fail-on", "never"])).toMatchObject({
+      code: 0,
+    });
+  });
+
+  test("without a plan shows what to settle when it is checked", async () => {
+    const folder = folderWith({ "monday.csv": TABLE });
+    await drillwright(folder, ["import", "monday.csv", "--output", "monday.drill"]);
+    const { code, stdout } = await drillwright(folder, ["check"]);
+    expect(code).toBe(3);
+    expect(stdout.match(/error [\w-]+/g)).toEqual([
+      "error session-must-name-its-plan",
+      "error session-must-name-its-player",
+    ]);
+  });
+
+  test("has a session for each player and day of a table", async () => {
+    const { stdout } = await drillwright({ "season.csv.gz": new Uint8Array(gzipSync(SEASON)) }, [
+      "import",
+      "season.csv.gz",
+    ]);
+    expect(stdout.match(/^(?:session|player) .*(?= \{)/gm)).toEqual([
+      'player "Ada Holt"',
+      'player "Bo Lund"',
+      'session "season Ada Holt 2026-10-12"',
+      'session "season Bo Lund 2026-10-12"',
+      'session "season Ada Holt 2026-10-13"',
+    ]);
+  });
+
+  test("is made for several tables at once; those alike share a source", async () => {
+    const files = { "a.csv": TABLE, "b.csv": TABLE, "c.csv": "Weather\nfine\n" };
+    const { code, stdout, stderr } = await drillwright(files, ["import", "a.csv", "b.csv", "c.csv"]);
+    expect(code).toBe(4);
+    expect(stdout.match(/^source .*|data .*/gm)).toEqual([
+      'source "a table" {',
+      'data "a.csv" from "a table"',
+      'data "b.csv" from "a table"',
+    ]);
+    expect(stderr).toContain("c.csv: No column is known to mean anything.");
+  });
+});
+
+describe("what is there is not overwritten", () => {
+  test("unless --force says so, and never a table", async () => {
+    const folder = folderWith({ "monday.csv": TABLE, "monday.drill": "// mine\n" });
+    const write = (...more: string[]) => drillwright(folder, ["import", "monday.csv", "--output", ...more]);
+    expect(await write("monday.drill")).toMatchObject({
+      code: 2,
+      stderr: expect.stringContaining("monday.drill is there already."),
+    });
+    expect(readFileSync(join(folder, "monday.drill"), "utf8")).toBe("// mine\n");
+    expect(await write("monday.drill", "--force")).toMatchObject({ code: 0 });
+    expect(readFileSync(join(folder, "monday.drill"), "utf8")).toContain("source");
+    expect(await write("monday.csv", "--force")).toMatchObject({
+      code: 2,
+      stderr: expect.stringContaining("never changed"),
+    });
+    expect(readFileSync(join(folder, "monday.csv"), "utf8")).toBe(TABLE);
+  });
+});
+
+test.each([
+  [["import", "lost.csv"], 2, "There is no file lost.csv"],
+  [["import", "."], 2, "it is a folder"],
+  [["import"], 2, "import"],
+  [["import", "a.csv", "--plan", "Ironz"], 2, 'declares a plan "Ironz"'],
+  [["import", "damaged.csv.gz"], 2, "damaged"],
+  [["import", "empty.csv"], 4, "The file is empty."],
+  [["import", "book.xlsx"], 4, "workbook"],
+  [["import", "a.csv", "--code-players"], 2, "no column that is known to hold players"],
+])("%j is told what is wrong", async (words, code, message) => {
+  const files = {
+    "a.csv": TABLE,
+    "damaged.csv.gz": Uint8Array.of(0x1f, 0x8b, 8, 0, 1, 2, 3),
+    "empty.csv": "",
+    "book.xlsx": "PK\u0003\u0004xyz",
+  };
+  const answer = await drillwright(files, words);
+  expect(answer.code).toBe(code);
+  expect(answer.stderr).toContain(message);
+  expect(answer.stdout).toBe("");
+});
+
+describe("codes for players", () => {
+  const repository = () => {
+    const folder = folderWith({ "data/season.csv": SEASON, ".gitignore": "dist/" });
+    execFileSync("git", ["init", "-q"], { cwd: folder });
+    return folder;
+  };
+
+  test("stand in a copy; the key stays here and out of the repository; the table is as it was", async () => {
+    const folder = repository();
+    const { code, stdout, stderr } = await drillwright(folder, [
+      "import",
+      "data/season.csv",
+      "--code-players",
+    ]);
+    expect([code, stderr]).toEqual([
+      0,
+      expect.stringContaining("data/season.csv still has the names: keep it out of the repository."),
+    ]);
+    expect(readFileSync(join(folder, "data/season-coded.csv"), "utf8")).toBe(
+      "Player,Date,Carry (m),Note\nP-01,2026-10-12,150,\nP-02,2026-10-12,151,with P-01\nP-01,2026-10-13,152,'=1+1\n",
+    );
+    expect(readFileSync(join(folder, "player-key.csv"), "utf8")).toBe(
+      "code,name\nP-01,Ada Holt\nP-02,Bo Lund\n",
+    );
+    expect(statSync(join(folder, "player-key.csv")).mode & 0o077).toBe(0);
+    expect(readFileSync(join(folder, ".gitignore"), "utf8")).toBe("dist/\n/player-key.csv\n");
+    expect(readFileSync(join(folder, "data/season.csv"), "utf8")).toBe(SEASON);
+    expect(stdout).toContain('data "data/season-coded.csv"');
+    expect(stdout + stderr).not.toMatch(/Ada|Holt|Lund/);
+  });
+
+  test("are the same the next time, and go on from there", async () => {
+    const folder = repository();
+    writeFileSync(join(folder, "player-key.csv"), 'code,name\nP-07,"HOLT, Ada"\nP-01,ada  holt\n');
+    await drillwright(folder, ["import", "data/season.csv", "--code-players"]);
+    expect(readFileSync(join(folder, "player-key.csv"), "utf8")).toBe(
+      'code,name\nP-07,"HOLT, Ada"\nP-01,ada  holt\nP-02,Bo Lund\n',
+    );
+  });
+
+  test("are not written where the key would leave the folder, or is known to git", async () => {
+    const folder = repository();
+    const away = await drillwright(folder, [
+      "import",
+      "data/season.csv",
+      "--code-players",
+      "--key",
+      "../key.csv",
+    ]);
+    expect(away).toMatchObject({ code: 2, stderr: expect.stringContaining("is not in the working folder") });
+    writeFileSync(join(folder, "player-key.csv"), "code,name\n");
+    execFileSync("git", ["add", "player-key.csv"], { cwd: folder });
+    const known = await drillwright(folder, ["import", "data/season.csv", "--code-players"]);
+    expect(known).toMatchObject({
+      code: 2,
+      stderr: expect.stringContaining("already part of the repository"),
+    });
+    expect(existsSync(join(folder, "data/season-coded.csv"))).toBe(false);
+  });
+});
