@@ -17,6 +17,8 @@ const SERVER = "server";
 /** What is taken as it is: from where, and under which name. */
 const FILES: readonly (readonly [from: string, to: string])[] = [
   ["extension/package.nls.json", "package.nls.json"],
+  ["extension/package.nls.de.json", "package.nls.de.json"],
+  ["extension/l10n", "l10n"],
   ["extension/language-configuration.json", "language-configuration.json"],
   ["extension/drillwright.tmLanguage.json", "drillwright.tmLanguage.json"],
   ["extension/markdown.tmLanguage.json", "markdown.tmLanguage.json"],

@@ -54,8 +54,8 @@ async function tellFailure({ server, output }: Workbench, name: CommandName, err
   output.error(`${COMMANDS[name].id}: ${reason}`);
   const remedies = server.isRunning ? [COMMANDS.showOutput] : [COMMANDS.restartServer, COMMANDS.showOutput];
   const remedy = await window.showErrorMessage(
-    l10n.t("“{0}” failed: {1}", COMMANDS[name].title, reason),
-    ...remedies.map(({ id, title }) => ({ id, title })),
+    l10n.t("“{0}” failed: {1}", l10n.t(COMMANDS[name].title), reason),
+    ...remedies.map(({ id, title }) => ({ id, title: l10n.t(title) })),
   );
   if (remedy !== undefined) await commands.executeCommand(remedy.id);
 }
