@@ -1,6 +1,11 @@
 /** What the plans, drills and windows of a file mean, for the checks that look at that. */
-import { type AstNode, AstUtils, CstUtils, type LangiumDocument } from "langium";
-import type { Against, Block as BlockModel, Position } from "../../shared/plan-model.ts";
+import { type AstNode, AstUtils, type LangiumDocument } from "langium";
+import type {
+  Against,
+  Block as BlockModel,
+  Metric as MetricModel,
+  Position,
+} from "../../shared/plan-model.ts";
 import { Vocabulary } from "../analysis/possibility/vocabulary.ts";
 import type { BlockInPlan } from "../analysis/subject.ts";
 import {
@@ -8,12 +13,10 @@ import {
   type Document,
   type Drill,
   isBlock,
-  isDimension,
   isDrill,
   isForClubs,
   isMetric,
   isPlan,
-  isWindow,
   Metric,
   type Plan,
 } from "../generated/tree/ast.ts";
@@ -23,6 +26,7 @@ import { IncompleteError } from "../lowering/unresolved.ts";
 import { lowerMetric } from "../lowering/vocabulary.ts";
 import type { Names } from "../names/names.ts";
 import type { TextRange } from "./check.ts";
+import { faultyParts } from "./faulty-parts.ts";
 
 /** A block, or a drill by itself, in which every parameter stands for its default. Files are named by their URI. */
 export interface Meaning extends BlockInPlan {
@@ -66,7 +70,7 @@ export class Meanings {
   vocabulary(document: LangiumDocument<Document> = this.document): Vocabulary {
     let vocabulary = this.vocabularies.get(document);
     if (vocabulary === undefined) {
-      vocabulary = new Vocabulary(metricsIn(document, this.names));
+      vocabulary = new Vocabulary(this.metricsIn(document));
       this.vocabularies.set(document, vocabulary);
     }
     return vocabulary;
@@ -76,8 +80,35 @@ export class Meanings {
   isSound(node: AstNode): boolean {
     const document = AstUtils.getDocument<Document>(node);
     if (document !== this.document) return document.parseResult.parserErrors.length === 0;
-    this.faulty ??= faultyNodes(document, this.errorsFound());
+    this.faulty ??= faultyParts(document, this.errorsFound());
     return !this.isBroken(node) && !this.faulty.has(node) && !this.faulty.has(document.parseResult.value);
+  }
+
+  /** What lowering a node gives; undefined where something is not known, or may have holes. */
+  attempt<T>(node: AstNode, lower: () => T): T | undefined {
+    try {
+      return lower();
+    } catch (error) {
+      if (error instanceof IncompleteError || this.mayHaveHoles(AstUtils.getDocument(node))) return undefined;
+      throw error;
+    }
+  }
+
+  /** Whether something that the file refers to could not be read as a whole. */
+  private mayHaveHoles(document: LangiumDocument<Document>): boolean {
+    return this.names
+      .visibleDocuments(document)
+      .some(({ parseResult }) => parseResult.parserErrors.length + parseResult.lexerErrors.length > 0);
+  }
+
+  private metricsIn(document: LangiumDocument<Document>): Map<string, MetricModel> {
+    const metrics = new Map<string, MetricModel>();
+    for (const node of this.names.visible(document, Metric.$type)) {
+      if (!isMetric(node) || metrics.has(node.name)) continue;
+      const metric = this.attempt(node, () => lowerMetric(node));
+      if (metric !== undefined) metrics.set(node.name, metric);
+    }
+    return metrics;
   }
 
   private lower(node: Plan | Drill): Meaning[] {
@@ -88,7 +119,8 @@ export class Meanings {
     return blocks.flatMap((block) => {
       const drill = isBlock(block) ? block.use?.drill?.ref : undefined;
       if (!this.isSound(block) || (drill !== undefined && !this.isSound(drill))) return [];
-      const model = attempt(() => lowerBlock(block as Block, { ...surroundings(node, block), fileName }));
+      const around = { ...surroundings(node, block), fileName };
+      const model = this.attempt(node, () => lowerBlock(block as Block, around));
       if (model === undefined) return [];
       others.set(model.name, model);
       return [{ node: block, block: model, others, vocabulary, isOwn: isWithin(block) }];
@@ -119,44 +151,4 @@ function surroundings(
   const clubs = node.statements.filter(isForClubs).flatMap((line) => line.clubs);
   const firstClub = clubs[0]?.ref?.name ?? null;
   return { firstClub, baseline: baselineBefore(block as Block, node.statements.filter(isBlock)) };
-}
-
-/** Undefined where something is not known. */
-export function attempt<T>(lower: () => T): T | undefined {
-  try {
-    return lower();
-  } catch (error) {
-    if (error instanceof IncompleteError) return undefined;
-    throw error;
-  }
-}
-
-function metricsIn(document: LangiumDocument<Document>, names: Names) {
-  const metrics = new Map<string, NonNullable<ReturnType<typeof attempt<ReturnType<typeof lowerMetric>>>>>();
-  for (const node of names.visible(document, Metric.$type)) {
-    if (!isMetric(node) || metrics.has(node.name)) continue;
-    const metric = attempt(() => lowerMetric(node));
-    if (metric !== undefined) metrics.set(node.name, metric);
-  }
-  return metrics;
-}
-
-/**
- * What errors lie in: of a block the block alone; of a plan, a drill or another declaration that; and where the words are
- * in doubt that plans are made of, the whole file.
- */
-function faultyNodes(document: LangiumDocument<Document>, errors: readonly TextRange[]): Set<AstNode> {
-  const faulty = new Set<AstNode>();
-  const root = document.parseResult.value;
-  for (const { start } of errors) {
-    const leaf =
-      root.$cstNode && CstUtils.findLeafNodeAtOffset(root.$cstNode, document.textDocument.offsetAt(start));
-    for (let at = leaf?.astNode; at !== undefined; at = at.$container) {
-      if (isWindow(at) || isMetric(at) || isDimension(at)) faulty.add(root);
-      if (at.$container !== root && !isBlock(at)) continue;
-      faulty.add(at);
-      break;
-    }
-  }
-  return faulty;
 }

@@ -5,7 +5,7 @@ import { lowerInstrument } from "../lowering/instrument.ts";
 import { decisionLevelOf } from "../lowering/plan.ts";
 import { instrumentOf, lowerPlayer, planOf, playerOf } from "../lowering/session.ts";
 import type { CheckContext } from "./check.ts";
-import { attempt, fileName, type Meaning } from "./meanings.ts";
+import { fileName, type Meaning } from "./meanings.ts";
 
 export interface SessionMeaning {
   readonly blocks: readonly Meaning[];
@@ -16,7 +16,7 @@ export interface SessionMeaning {
 
 /** Undefined where the session, its plan, its player or its instrument is not all known, or has an error in it. */
 export function meaningOf(session: Session, { meanings }: CheckContext): SessionMeaning | undefined {
-  return attempt(() => {
+  return meanings.attempt(session, () => {
     const plan = planOf(session);
     const player = playerOf(session);
     const instrument = instrumentOf(session);

@@ -2,7 +2,6 @@ import { emptyWindow } from "../analysis/possibility/window-conflicts.ts";
 import { lowerCondition } from "../lowering/amounts.ts";
 import { NO_BINDINGS } from "../types/parameters.ts";
 import { defineCheck } from "./check.ts";
-import { attempt } from "./meanings.ts";
 
 /** A window that no shot can be inside. */
 export const check = defineCheck({
@@ -11,7 +10,7 @@ export const check = defineCheck({
   reason: "Every plan that refers to the window would ask for what cannot be.",
   run(variant, { meanings, report }) {
     if (!meanings.isSound(variant)) return;
-    const condition = attempt(() => lowerCondition(variant.condition, NO_BINDINGS));
+    const condition = meanings.attempt(variant, () => lowerCondition(variant.condition, NO_BINDINGS));
     const message = condition && emptyWindow(condition, meanings.vocabulary());
     if (message !== undefined) report({ message, node: variant, property: "condition" });
   },
