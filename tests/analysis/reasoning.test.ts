@@ -41,21 +41,20 @@ const expression: fc.Arbitrary<Expression> = fc.letrec<{ all: Expression }>((tie
   ),
 })).all;
 
+/** Not a number where something is divided by 0 on the way, as no shot has such a reading. */
 function evaluated(at: Expression, values: Values): number {
   if (at.kind === "number") return at.value;
   if (at.kind === "metric") return values[at.name] ?? Number.NaN;
-  const [left, right] = [evaluated(at.left, values), evaluated(at.right, values)];
-  switch (at.operator) {
-    case "+":
-      return left + right;
-    case "-":
-      return left - right;
-    case "*":
-      return left * right;
-    case "/":
-      return left / right;
-  }
+  const result = OPERATIONS[at.operator](evaluated(at.left, values), evaluated(at.right, values));
+  return Number.isFinite(result) ? result : Number.NaN;
 }
+
+const OPERATIONS = {
+  "+": (left: number, right: number) => left + right,
+  "-": (left: number, right: number) => left - right,
+  "*": (left: number, right: number) => left * right,
+  "/": (left: number, right: number) => left / right,
+};
 
 /** A range around a number; the number may be at an end. */
 const around = (value: number) =>
