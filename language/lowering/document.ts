@@ -19,8 +19,11 @@ import {
   isPlan,
   isPlayer,
   isSession,
+  isSessionDate,
   isSource,
   Metric,
+  type Plan,
+  type Player,
   type Session,
 } from "../generated/tree/ast.ts";
 import { lowerCurriculum } from "./curriculum.ts";
@@ -44,6 +47,20 @@ const FORMAT = "drillwright/plan-model";
 const VERSION = 1;
 
 type File = LangiumDocument<Document>;
+
+/** A declaration, by the file it stands in and its name. */
+export interface Declared {
+  readonly file: string;
+  readonly name: string;
+}
+
+/** A session as others may look for it. */
+export interface SessionFacts extends Declared {
+  /** Year-month-day, or null where it is not stated. */
+  readonly date: string | null;
+  readonly plan: Declared;
+  readonly player: Declared;
+}
 
 export class Lowering {
   private readonly services: DrillwrightServices;
@@ -106,6 +123,20 @@ export class Lowering {
       instrument: instrument === undefined ? null : lowerInstrument(instrument, this.fileName),
       metrics: this.metrics(files),
       clubs: this.clubs(files),
+    };
+  }
+
+  /** What a session says of itself. @throws IncompleteError where it does not say its plan or its player */
+  facts(session: Session): SessionFacts {
+    const declared = (node: Plan | Player | Session) => ({
+      file: this.fileName(AstUtils.getDocument(node).uri),
+      name: node.name,
+    });
+    return {
+      ...declared(session),
+      date: session.statements.find(isSessionDate)?.date ?? null,
+      plan: declared(planOf(session)),
+      player: declared(playerOf(session)),
     };
   }
 

@@ -1,12 +1,17 @@
-/** Scores the sessions of a project, each by itself: what is wrong with one keeps no other from being scored. */
+/**
+ * Scores the sessions of a project, each by itself: what is wrong with one keeps no other from being scored. A session may
+ * be held against others of the project; those are read when they are needed, and once.
+ */
 import { placeOf } from "../../language/lowering/place.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
 import { dataFilesOnDisk, UnreadableDataError } from "../node/data-files.ts";
 import type { Project, ProjectFile } from "../node/load-project.ts";
+import { revisionsIn } from "../node/revision.ts";
 import type { NotScored } from "../report/score-output.ts";
 import { runSession } from "../scoring/run-session.ts";
 import type { ChosenSession } from "./choose-sessions.ts";
+import { otherSessions } from "./other-sessions.ts";
 import { errorsIn } from "./plan-errors.ts";
 
 export interface Scored {
@@ -27,6 +32,8 @@ export async function scoreSessions(
   const notScored: NotScored[] = [];
   const relevant = new Set(chosen.length > 0 ? [] : project.files);
   const dataFiles = dataFilesOnDisk(cwd);
+  const others = otherSessions(project, dataFiles);
+  const revisionOf = revisionsIn(cwd);
   for (const { session, file } of chosen) {
     const reached = project.reach(file.name);
     for (const each of reached) relevant.add(each);
@@ -44,7 +51,8 @@ export async function scoreSessions(
       continue;
     }
     try {
-      reports.push((await runSession(project.lowering.session(session), dataFiles, tool)).report);
+      const around = { ...tool, others: others.except(session), revisionOf };
+      reports.push((await runSession(project.lowering.session(session), dataFiles, around)).report);
     } catch (error) {
       if (error instanceof IncompleteError) fail("plan-errors", error.message);
       else if (error instanceof UnreadableDataError) fail("data-unreadable", error.message);

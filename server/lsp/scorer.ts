@@ -1,5 +1,5 @@
 /** Scores one session as its files stand, with tables that are read once until they change. */
-import type { DocumentValidator } from "langium";
+import type { DocumentValidator, LangiumDocuments } from "langium";
 import { type Diagnostic, DiagnosticSeverity } from "vscode-languageserver";
 import type { DrillwrightServices } from "../../language/core-module.ts";
 import type { Session } from "../../language/generated/tree/ast.ts";
@@ -9,6 +9,7 @@ import type { ScoreReport } from "../../shared/score-report.ts";
 import { type ReadingsAt, readingsAt } from "../report/readings.ts";
 import { CachedDataFiles } from "./cached-data-files.ts";
 import { type File, fileOf, planOf } from "./declared.ts";
+import { otherSessions } from "./other-sessions.ts";
 
 /** A session that was scored, and what was measured at the rows of its data, in words. */
 export interface ScoredSession {
@@ -24,6 +25,7 @@ export interface ScoringHost {
 
 export class Scorer {
   readonly dataFiles: CachedDataFiles;
+  private readonly documents: LangiumDocuments;
   private readonly lowering: Lowering;
   private readonly version: string;
   private readonly validator: DocumentValidator;
@@ -32,6 +34,7 @@ export class Scorer {
 
   constructor(services: DrillwrightServices, lowering: Lowering, { sha256, version }: ScoringHost) {
     this.dataFiles = new CachedDataFiles(services.shared.workspace.FileSystemProvider, sha256);
+    this.documents = services.shared.workspace.LangiumDocuments;
     this.validator = services.validation.DocumentValidator;
     this.lowering = lowering;
     this.version = version;
@@ -45,9 +48,11 @@ export class Scorer {
     if (!this.isSound(fileOf(plan))) return "The plan is scored when its mistakes are mended.";
     try {
       const input = this.lowering.session(session);
+      const others = otherSessions(session, this.documents, this.lowering, this.dataFiles);
       // Importing and scoring are loaded with the first session: most files are opened without one.
       const { runSession } = await import("../scoring/run-session.ts");
-      const { report, data } = await runSession(input, this.dataFiles, { version: this.version });
+      const around = { version: this.version, others };
+      const { report, data } = await runSession(input, this.dataFiles, around);
       return { report, readingsAt: readingsAt(input, data) };
     } catch (error) {
       if (!(error instanceof IncompleteError)) throw error;

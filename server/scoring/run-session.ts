@@ -35,18 +35,27 @@ export interface ScoredSession {
 export async function runSession(
   input: ScoringInput,
   dataFiles: DataFiles,
-  { version, others = [], revisionOf = async () => null }: Surrounding,
+  surrounding: Surrounding,
   watcher: Watcher = {},
 ): Promise<ScoredSession> {
   const data = await importFiles(input, dataFiles, watcher);
+  return { report: await scoreData(input, data, dataFiles, surrounding), data };
+}
+
+/** The report on shots that were read already. */
+export async function scoreData(
+  input: ScoringInput,
+  data: SessionData,
+  { sha256 }: Pick<DataFiles, "sha256">,
+  { version, others = [], revisionOf = async () => null }: Surrounding,
+): Promise<ScoreReport> {
   const known = await Promise.all(
     sessionsWanted(input, others).map(async (session) => ({ session, read: await session.read() })),
   );
-  const report = scoreSession(input, data, {
+  return scoreSession(input, data, {
     version,
-    sha256: dataFiles.sha256(new TextEncoder().encode(planContent(input.plan))),
+    sha256: sha256(new TextEncoder().encode(planContent(input.plan))),
     revision: await revisionOf(input.plan.location.file),
     others: known,
   });
-  return { report, data };
 }

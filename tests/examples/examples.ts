@@ -5,8 +5,10 @@ import { posix } from "node:path";
 import { type LangiumDocument, URI } from "langium";
 import { NodeFileSystem } from "langium/node";
 import { createCoreServices } from "../../language/core-module.ts";
-import { type Document, isSession } from "../../language/generated/tree/ast.ts";
+import { type Document, isSession, type Session } from "../../language/generated/tree/ast.ts";
 import { Lowering } from "../../language/lowering/document.ts";
+import { importFiles } from "../../server/import/import-files.ts";
+import type { OtherSession } from "../../server/scoring/earlier/other-sessions.ts";
 import { runSession } from "../../server/scoring/run-session.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
 
@@ -42,13 +44,23 @@ export async function scoreExamples(): Promise<ReadonlyMap<ExamplePath, ScoreRep
   const { documents, drillwright } = await buildExamples();
   const paths = new Map([...documents].map(([path, { uri }]) => [uri.toString(), path]));
   const lowering = new Lowering(drillwright, (uri) => paths.get(uri.toString()) ?? uri.toString());
+  const sessions = [...documents].flatMap(([path, document]) =>
+    document.parseResult.value.declarations.filter(isSession).map((session) => ({ path, session })),
+  );
+  const others = sessions.map(({ session }): OtherSession & { readonly of: Session } => ({
+    of: session,
+    ...lowering.facts(session),
+    read: async () => {
+      const input = lowering.session(session);
+      return { input, data: await importFiles(input, dataFiles) };
+    },
+  }));
   const reports = new Map<ExamplePath, ScoreReport>();
-  for (const [path, document] of documents) {
-    for (const session of document.parseResult.value.declarations.filter(isSession)) {
-      if (reports.has(path)) throw new Error(`${path} declares two sessions; the examples keep one a file.`);
-      const { report } = await runSession(lowering.session(session), dataFiles, { version: "test" });
-      reports.set(path, report);
-    }
+  for (const { path, session } of sessions) {
+    if (reports.has(path)) throw new Error(`${path} declares two sessions; the examples keep one a file.`);
+    const around = { version: "test", others: others.filter(({ of }) => of !== session) };
+    const { report } = await runSession(lowering.session(session), dataFiles, around);
+    reports.set(path, report);
   }
   return reports;
 }

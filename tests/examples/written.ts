@@ -3,6 +3,8 @@ import type {
   BlockResult,
   ConditionResult,
   CriterionResult,
+  FindingResult,
+  Load,
   ScoreReport,
   SetAside,
   Tally,
@@ -17,6 +19,9 @@ export function writeReport(report: ScoreReport): string {
     ...data.map(({ file, shots }) => `data: ${file}, ${shots} shots`),
     `blocks by ${assignment.method}: ${assignment.explanation}`,
     ...report.blocks.flatMap((block) => ["", ...blockLines(block)]),
+    ...section("swings", loadLines(report.load)),
+    ...section("next", nextLines(report)),
+    ...section("cautions", report.cautions),
     ...section("set aside", report.setAside.map(setAsideLine)),
     ...section(
       "findings",
@@ -36,20 +41,52 @@ function blockLines({
   targets,
   requirements,
   criteria,
+  findings,
 }: BlockResult): string[] {
   const counts = `asked ${shots.asked}, hit ${shots.hit}, counted ${shots.counted}`;
   return [
     `${name} (${kind}): ${verdict ?? "no goals"}; ${counts}${onTarget ? `; all targets met ${tallyText(onTarget)}` : ""}`,
     ...[...targets, ...requirements].map(conditionLine),
     ...criteria.flatMap(criterionLines),
+    ...findings.flatMap(findingLines),
   ];
+}
+
+function findingLines({
+  name,
+  verdict,
+  strength,
+  criteria,
+  suspects,
+  checks,
+  tries,
+}: FindingResult): string[] {
+  return [
+    `  looked for: ${name}: ${verdict}${strength === null ? "" : `, strength ${strength}`}`,
+    ...criteria.flatMap(criterionLines).map((line) => `  ${line}`),
+    ...suspects.map((text) => `    suspect: ${text}`),
+    ...checks.map((text) => `    check: ${text}`),
+    ...tries.map(({ text }) => `    try: ${text}`),
+  ];
+}
+
+function loadLines({ swings, fullEffort, limits }: Load): string[] {
+  return [
+    `${swings}, ${fullEffort} of them at full effort`,
+    ...limits.map(({ text, isExceeded }) => `${text}${isExceeded ? ", exceeded" : ""}`),
+  ];
+}
+
+function nextLines({ next }: ScoreReport): string[] {
+  if (next === null) return [];
+  return [`${next.move}${next.plan === null ? "" : ` to ${next.plan}`}: ${next.reason}`];
 }
 
 function conditionLine({ text, tally, misses }: ConditionResult): string {
   return `  ${text}: ${tallyText(tally)}${misses.length > 0 ? `; missed in lines ${linesOf(misses)}` : ""}`;
 }
 
-function criterionLines({ text, verdict, evidence }: CriterionResult): string[] {
+function criterionLines({ text, verdict, evidence, parts }: CriterionResult): string[] {
   const { required, observed, interval, settles, rows, cautions } = evidence;
   return [
     `  [${verdict}] ${text}`,
@@ -60,7 +97,9 @@ function criterionLines({ text, verdict, evidence }: CriterionResult): string[] 
       : [`    at ${interval.confidence * 100} % confidence: ${interval.text}, by ${interval.method}`]),
     ...(settles === null ? [] : [`    settles: ${settles}`]),
     ...cautions.map((caution) => `    caution: ${caution}`),
+    ...(evidence.isEstimate ? ["    an estimate"] : []),
     ...(rows.length > 0 ? [`    lines: ${linesOf(rows)}`] : []),
+    ...parts.flatMap(criterionLines).map((line) => `  ${line}`),
   ];
 }
 

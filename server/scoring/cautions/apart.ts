@@ -27,10 +27,11 @@ export function apartCautions({ block, counted }: BlockShots, { vocabulary, play
       .map(({ row, value }) => `${placeOf(row)} (${formatReading(value, metric, player.hand)})`);
     const more = apart.length - named.length;
     const all = more === 0 ? named : [...named, `${more} more`];
-    const [stand, are] = apart.length === 1 ? ["stands", "It is"] : ["stand", "They are"];
-    return [
-      `Block "${block.name}": look at ${listed(all)}: by ${name} ${stand} apart from the other shots. ${are} counted like the others.`,
-    ];
+    const rest =
+      apart.length === 1
+        ? "stands apart from the other shots: look at this shot. It is counted like the others."
+        : "stand apart from the other shots: look at these shots. They are counted like the others.";
+    return [`Block "${block.name}": by ${name}, ${listed(all)} ${rest}`];
   });
 }
 

@@ -1,0 +1,61 @@
+/** The revision of a file in the version control that its folder is under, where git is to be had. */
+import { execFile } from "node:child_process";
+import { createHash } from "node:crypto";
+import { readFile } from "node:fs/promises";
+import { basename, dirname } from "node:path";
+import { pathOfName } from "./path-names.ts";
+
+/** A question that takes longer, as on a slow network drive, is not answered. */
+const PATIENCE = 2000;
+
+/**
+ * Tells of a file, named by its path relative to `cwd`, the last commit that changed it: null where there is none, or where
+ * the file is not exactly what was committed, since the revision would then name another text. Each file is asked for once.
+ *
+ * Only questions are asked that run no program the repository names: no hooks, filters, signatures or file watchers.
+ */
+export function revisionsIn(cwd: string): (file: string) => Promise<string | null> {
+  const known = new Map<string, Promise<string | null>>();
+  return (file) => {
+    let revision = known.get(file);
+    if (revision === undefined) {
+      revision = revisionOf(pathOfName(file, cwd));
+      known.set(file, revision);
+    }
+    return revision;
+  };
+}
+
+async function revisionOf(path: string): Promise<string | null> {
+  const name = basename(path);
+  const ask = (...question: string[]) => git(dirname(path), question);
+  const commit = await ask("-c", "log.showSignature=false", "log", "-1", "--format=%H", "--", name);
+  if (commit === "") return null;
+  const stored = await ask("rev-parse", "--verify", "--quiet", `${commit}:./${name}`);
+  return (await blobsOf(path)).includes(stored) ? commit : null;
+}
+
+/** Empty where git is missing, does not know, or takes too long. */
+function git(folder: string, question: readonly string[]): Promise<string> {
+  return new Promise((resolve) => {
+    const options = { cwd: folder, timeout: PATIENCE, windowsHide: true } as const;
+    execFile("git", ["--no-pager", "--literal-pathspecs", ...question], options, (error, stdout) => {
+      resolve(error === null ? stdout.trim() : "");
+    });
+  });
+}
+
+/** The names that git gives the content of a file: as it is, and with line ends as they are committed. */
+async function blobsOf(path: string): Promise<string[]> {
+  try {
+    const content = await readFile(path);
+    const committed = Buffer.from(content.toString("latin1").replaceAll("\r\n", "\n"), "latin1");
+    return [content, committed].flatMap((bytes) => [blob("sha1", bytes), blob("sha256", bytes)]);
+  } catch {
+    return [];
+  }
+}
+
+function blob(algorithm: "sha1" | "sha256", content: Buffer): string {
+  return createHash(algorithm).update(`blob ${content.length}\0`).update(content).digest("hex");
+}
