@@ -8,7 +8,6 @@ import { orderOf } from "./compute.ts";
 import { type AbilityOutcome, judgeByMethod, undecided } from "./methods/judge.ts";
 import { methodFor } from "./methods/methods.ts";
 import { nameOf } from "./names.ts";
-import { orderCautions } from "./order-cautions.ts";
 import { rangeInWords, scaleOf } from "./value.ts";
 
 /** Judges the true number from the known values. To be asked when all planned shots are hit. */
@@ -28,8 +27,7 @@ export function judgeAbility(
   const method = methodFor(statistic, values, uncertainty, order, write);
   if (method === undefined) return undecided(noReadingAsAbility(`${nameOf(statistic)} shot`));
   const { interval: claim, slack } = claimOf(bounds, shots.hand);
-  const judged = judgeByMethod(method, { claim, confidence, slack }, values.length, write);
-  return { ...judged, cautions: [...judged.cautions, ...orderCautions(values)] };
+  return judgeByMethod(method, { claim, confidence, slack }, values.length, write);
 }
 
 /** What settles a sentence that has a confidence although no method judges what it says. */
