@@ -150,9 +150,14 @@ export class FileImport {
     this.#table?.push(typeof content === "string" ? content : this.#decoding.push(content));
   }
 
+  /** What was read so far has this SHA-256; more may come. */
+  hasHash(sha256: string): void {
+    this.#sha256 = sha256;
+  }
+
   /** Nothing more will come. `sha256` is that of the file as stored. */
   end(sha256: string): void {
-    this.#sha256 = sha256;
+    this.hasHash(sha256);
     this.#hasEnded = true;
     if (!this.#isThere) return;
     this.#table?.push(this.#decoding.end());
