@@ -31,6 +31,10 @@ export const score = defineCommand({
       default: "missed",
       meaning: "Which verdicts make the exit code 1.",
     },
+    follow: {
+      kind: "flag",
+      meaning: "Go on, and score again whenever a table has a new row. Ends when it is interrupted.",
+    },
     "all-rows": {
       kind: "flag",
       meaning: "List every row and every finding about the data, not only the first few.",
@@ -39,6 +43,7 @@ export const score = defineCommand({
   examples: [
     ["score sessions/p-07-second-visit.drill", "the sessions of a file"],
     ["score sessions --plan Irons --format json", "for another program"],
+    ["score sessions/today.drill --follow", "while somebody practises"],
     ["score --fail-on never", "everything in the working folder, for reading only"],
   ],
   async run({ operands, options, palette, errorPalette }, io) {
@@ -51,6 +56,16 @@ export const score = defineCommand({
     const { toolVersion } = await import("../../node/version.ts");
     const version = toolVersion();
     const scored = await scoreSessions(project, chosen, io.cwd, { version });
+    if (options.follow && scored.broken.length === 0) {
+      const { follow, followAll } = await import("../follow-scores.ts");
+      const { reportsText, SHORT } = await import("../../report/formats/text.ts");
+      const followed = chosen.map(({ session }) => follow(session, project, io.cwd, { version }));
+      return followAll(followed, (report) => {
+        const text =
+          options.format === "json" ? `${JSON.stringify(report)}\n` : reportsText([report], palette, SHORT);
+        io.stdout.write(text);
+      });
+    }
 
     const { reportErrors, errorsIn } = await import("../plan-errors.ts");
     if (options.format === "json") {

@@ -1,0 +1,64 @@
+/** Scores sessions again and again while their tables are written. */
+import type { Session } from "../../language/generated/tree/ast.ts";
+import type { ScoreReport } from "../../shared/score-report.ts";
+import { FollowedSession } from "../import/follow/followed-session.ts";
+import { dataFilesOnDisk } from "../node/data-files.ts";
+import { growingFile, sha256SoFar } from "../node/growing-file.ts";
+import type { Project } from "../node/load-project.ts";
+import { pathOfName } from "../node/path-names.ts";
+import { scoreData } from "../scoring/run-session.ts";
+
+/** How often tables are looked at, in milliseconds, and after how many looks without a change a last half row counts. */
+const PACE = 250;
+const SETTLED = 8;
+
+/** A session that is followed, and its report as its tables stand. */
+export interface Following {
+  /** Looks at the tables once: a new report where there is something new, or where a last row has waited long enough. */
+  look(): Promise<ScoreReport | undefined>;
+}
+
+/** @throws IncompleteError where mistakes leave open what the session is. */
+export function follow(
+  session: Session,
+  project: Project,
+  cwd: string,
+  tool: { readonly version: string },
+): Following {
+  const input = project.lowering.session(session);
+  const dataFiles = dataFilesOnDisk(cwd);
+  const tables = input.session.data.map(({ path, source, location }) => {
+    const name = dataFiles.locate(path, location.file);
+    return { path: name, source, file: growingFile(pathOfName(name, cwd)) };
+  });
+  const followed = new FollowedSession(input, tables, sha256SoFar);
+  let quiet = 0;
+  let shots = 0;
+  return {
+    async look() {
+      if (await followed.look()) {
+        quiet = 0;
+        const data = followed.data();
+        shots = data.shots.length;
+        return scoreData(input, data, dataFiles, tool);
+      }
+      if (++quiet !== SETTLED) return undefined;
+      const data = await followed.settledData();
+      return data.shots.length === shots ? undefined : scoreData(input, data, dataFiles, tool);
+    },
+  };
+}
+
+/** Shows every new report, until the process is interrupted. */
+export async function followAll(
+  followed: readonly Following[],
+  show: (report: ScoreReport) => void,
+): Promise<never> {
+  for (;;) {
+    for (const each of followed) {
+      const report = await each.look();
+      if (report !== undefined) show(report);
+    }
+    await new Promise((resolve) => setTimeout(resolve, PACE));
+  }
+}
