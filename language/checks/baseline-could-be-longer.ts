@@ -1,6 +1,7 @@
 import { seldomDecided } from "../analysis/decidability/seldom-decided.ts";
 import { defineCheck } from "./check.ts";
-import { reportRemarks } from "./remarks.ts";
+import type { Meaning } from "./meanings.ts";
+import { type Reported, reportRemarks } from "./remarks.ts";
 
 /** A change that no number of new shots shows, because there are too few to compare them with. */
 export const check = defineCheck({
@@ -8,12 +9,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "A change is as sure as the less sure of its two ends. Against a short baseline hitting more shots afterwards does not help.",
-  run: (node, context) =>
-    reportRemarks(node, context, (meaning) =>
-      seldomDecided(meaning)
-        .filter(({ baselineIsTooShort }) => baselineIsTooShort)
-        .map(({ remark }) => remark),
-    ),
+  run: (node, context) => reportRemarks(node, context, remarksOn),
   reporting: `
 plan "Gate" {
   block "Before" baseline {
@@ -41,3 +37,9 @@ plan "Gate" {
   }
 }`,
 });
+
+function remarksOn(meaning: Meaning): Reported[] {
+  return seldomDecided(meaning)
+    .filter(({ baselineIsTooShort }) => baselineIsTooShort)
+    .map(({ remark }) => remark);
+}

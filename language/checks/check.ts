@@ -32,6 +32,8 @@ export interface Finding {
   readonly index?: number;
   /** A narrower place than the node, where neither property nor node will do. */
   readonly cst?: CstNode;
+  /** The place itself, where it is known and no node is at hand. */
+  readonly range?: TextRange;
   readonly fixes?: readonly Fix[];
   /** The text is not needed and is shown faded. */
   readonly unnecessary?: boolean;

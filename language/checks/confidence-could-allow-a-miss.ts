@@ -1,7 +1,8 @@
 import { outOfReach } from "../analysis/decidability/out-of-reach.ts";
 import { askForShots, stateConfidence } from "./ability-fixes.ts";
 import { defineCheck } from "./check.ts";
-import { reportRemarks } from "./remarks.ts";
+import type { Meaning } from "./meanings.ts";
+import { type Reported, reportRemarks } from "./remarks.ts";
 
 /** A sentence about ability that no result of the shots asked for can refute. */
 export const check = defineCheck({
@@ -9,15 +10,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "A goal that can be met or stay open, but never be missed, does not tell a coach when to step back.",
-  run: (node, context) =>
-    reportRemarks(node, context, (meaning) =>
-      outOfReach(meaning)
-        .filter(({ verdict }) => verdict === "missed")
-        .map(({ goal, remark, shots, confidence }) => ({
-          ...remark,
-          fixes: [...askForShots(meaning, shots), ...stateConfidence(meaning, goal.location, confidence)],
-        })),
-    ),
+  run: (node, context) => reportRemarks(node, context, remarksOn),
   reporting: `
 plan "Gate" {
   block "Length" test {
@@ -40,3 +33,12 @@ plan "Gate" {
   }
 }`,
 });
+
+function remarksOn(meaning: Meaning): Reported[] {
+  return outOfReach(meaning)
+    .filter(({ verdict }) => verdict === "missed")
+    .map(({ goal, remark, shots, confidence }) => ({
+      ...remark,
+      fixes: [...askForShots(meaning, shots), ...stateConfidence(meaning, goal.location, confidence)],
+    }));
+}

@@ -1,7 +1,8 @@
 import { outOfReach } from "../analysis/decidability/out-of-reach.ts";
 import { askForShots, stateConfidence } from "./ability-fixes.ts";
 import { defineCheck } from "./check.ts";
-import { reportRemarks } from "./remarks.ts";
+import type { Meaning } from "./meanings.ts";
+import { type Reported, reportRemarks } from "./remarks.ts";
 
 /** A sentence about ability that no result of the shots asked for can show. */
 export const check = defineCheck({
@@ -9,15 +10,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "Few shots say little about what a player can do: below a certain number not even the best result shows it, and the goal stays open whatever happens.",
-  run: (node, context) =>
-    reportRemarks(node, context, (meaning) =>
-      outOfReach(meaning)
-        .filter(({ verdict }) => verdict === "met")
-        .map(({ goal, remark, shots, confidence }) => ({
-          ...remark,
-          fixes: [...askForShots(meaning, shots), ...stateConfidence(meaning, goal.location, confidence)],
-        })),
-    ),
+  run: (node, context) => reportRemarks(node, context, remarksOn),
   reporting: `
 plan "Gate" {
   block "Before" baseline {
@@ -100,3 +93,12 @@ plan "Gate" {
   }
 }`,
 });
+
+function remarksOn(meaning: Meaning): Reported[] {
+  return outOfReach(meaning)
+    .filter(({ verdict }) => verdict === "met")
+    .map(({ goal, remark, shots, confidence }) => ({
+      ...remark,
+      fixes: [...askForShots(meaning, shots), ...stateConfidence(meaning, goal.location, confidence)],
+    }));
+}

@@ -125,6 +125,7 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
       if (cancelToken !== undefined) await interruptAndCheck(cancelToken);
       ask(entry, node);
     }
+    context.meanings.complete();
     return inOrder(weightiest(inOrder(diagnostics)));
   }
 
@@ -169,7 +170,7 @@ function toDiagnostic({ id, severity }: Entry, finding: Finding): Diagnostic {
     finding.node.$cstNode;
   return {
     message: finding.message,
-    range: rangeOf(cst),
+    range: finding.range ?? rangeOf(cst),
     severity: SEVERITY_NUMBERS[severity],
     code: id,
     source: MISTAKE_SOURCE,

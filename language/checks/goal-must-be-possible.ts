@@ -1,6 +1,7 @@
 import { goalConflictsIn } from "../analysis/possibility/goal-conflicts.ts";
 import { defineCheck } from "./check.ts";
-import { reportRemarks } from "./remarks.ts";
+import type { Meaning } from "./meanings.ts";
+import { type Reported, reportRemarks } from "./remarks.ts";
 
 /** A goal that no shot can help to meet. */
 export const check = defineCheck({
@@ -8,12 +9,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "Only shots that are as required, and not left out, count. A goal that needs others is missed whatever the player does.",
-  run: (node, context) =>
-    reportRemarks(node, context, (meaning) =>
-      goalConflictsIn(meaning)
-        .filter(({ concernsAll }) => concernsAll)
-        .map(({ remark }) => remark),
-    ),
+  run: (node, context) => reportRemarks(node, context, remarksOn),
   reporting: `
 plan "Gate" {
   block "Start" test {
@@ -46,3 +42,9 @@ plan "Gate" {
   }
 }`,
 });
+
+function remarksOn(meaning: Meaning): Reported[] {
+  return goalConflictsIn(meaning)
+    .filter(({ concernsAll }) => concernsAll)
+    .map(({ remark }) => remark);
+}

@@ -1,6 +1,7 @@
 import { goalConflictsIn } from "../analysis/possibility/goal-conflicts.ts";
 import { defineCheck } from "./check.ts";
-import { reportRemarks } from "./remarks.ts";
+import type { Meaning } from "./meanings.ts";
+import { type Reported, reportRemarks } from "./remarks.ts";
 
 /** A goal that players of one hand, or of some levels, cannot meet. */
 export const check = defineCheck({
@@ -8,12 +9,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "A plan is for players of either hand: `in-to-out` follows the hand and `right` does not, so that a goal with one may need what a requirement with the other rules out.",
-  run: (node, context) =>
-    reportRemarks(node, context, (meaning) =>
-      goalConflictsIn(meaning)
-        .filter(({ concernsAll }) => !concernsAll)
-        .map(({ remark }) => remark),
-    ),
+  run: (node, context) => reportRemarks(node, context, remarksOn),
   reporting: `
 plan "Gate" {
   block "Start" test {
@@ -31,3 +27,9 @@ plan "Gate" {
   }
 }`,
 });
+
+function remarksOn(meaning: Meaning): Reported[] {
+  return goalConflictsIn(meaning)
+    .filter(({ concernsAll }) => !concernsAll)
+    .map(({ remark }) => remark);
+}

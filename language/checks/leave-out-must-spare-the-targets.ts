@@ -1,7 +1,8 @@
 import { conflictsIn } from "../analysis/possibility/block-conflicts.ts";
 import { conflictRemark } from "../analysis/possibility/conflict-words.ts";
 import { defineCheck } from "./check.ts";
-import { reportRemarks } from "./remarks.ts";
+import type { Meaning } from "./meanings.ts";
+import { type Reported, reportRemarks } from "./remarks.ts";
 
 /** Shots left out that are just those the block asks for. */
 export const check = defineCheck({
@@ -9,12 +10,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "Shots that are left out are set aside before anything is counted. When they are those that are asked for, no good shot is ever counted.",
-  run: (node, context) =>
-    reportRemarks(node, context, (meaning) =>
-      conflictsIn(meaning)
-        .filter(({ culprit }) => culprit.role === "leave out")
-        .map((conflict) => conflictRemark(conflict, meaning)),
-    ),
+  run: (node, context) => reportRemarks(node, context, remarksOn),
   reporting: `
 plan "Gate" {
   block "Start" {
@@ -52,3 +48,9 @@ plan "Gate" {
   }
 }`,
 });
+
+function remarksOn(meaning: Meaning): Reported[] {
+  return conflictsIn(meaning)
+    .filter(({ culprit }) => culprit.role === "leave out")
+    .map((conflict) => conflictRemark(conflict, meaning));
+}

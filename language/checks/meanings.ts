@@ -27,6 +27,8 @@ import { lowerMetric } from "../lowering/vocabulary.ts";
 import type { Names } from "../names/names.ts";
 import type { TextRange } from "./check.ts";
 import { faultyParts } from "./faulty-parts.ts";
+import { type Answers, Memory } from "./remembered.ts";
+import { placedText, surroundingsOf } from "./surroundings.ts";
 
 /** A block, or a drill by itself, in which every parameter stands for its default. Files are named by their URI. */
 export interface Meaning extends BlockInPlan {
@@ -41,6 +43,9 @@ export class Meanings {
   private readonly errorsFound: () => readonly TextRange[];
   private readonly known = new Map<Plan | Drill, readonly Meaning[]>();
   private readonly vocabularies = new Map<LangiumDocument<Document>, Vocabulary>();
+  private readonly memory: Memory;
+  private readonly answers = new Map<Plan | Drill, Answers>();
+  private surroundings: string | undefined;
   private faulty: ReadonlySet<AstNode> | undefined;
 
   /** @param errorsFound the places of the errors in the file, asked for once. */
@@ -54,6 +59,7 @@ export class Meanings {
     this.names = names;
     this.isBroken = isBroken;
     this.errorsFound = errorsFound;
+    this.memory = Memory.of(document);
   }
 
   /** The blocks of a plan in order; a drill is one. Also of a plan or drill of another file. */
@@ -66,11 +72,29 @@ export class Meanings {
     return known;
   }
 
+  /** What was found out about a plan or drill of this file when all that it hangs on was the same. */
+  remembered(node: Plan | Drill): Answers {
+    let answers = this.answers.get(node);
+    if (answers === undefined) {
+      this.surroundings ??= surroundingsOf(this.document, this.names);
+      const parts = isPlan(node) ? [node, ...node.statements.filter(isBlock)] : [node];
+      const soundness = parts.map((part) => Number(this.isSound(part))).join("");
+      answers = this.memory.about(`${soundness} ${placedText(node)} ${this.surroundings}`);
+      this.answers.set(node, answers);
+    }
+    return answers;
+  }
+
+  /** Every check has been asked. */
+  complete(): void {
+    this.memory.forgetTheRest();
+  }
+
   /** The metrics that can be meant in a file. */
   vocabulary(document: LangiumDocument<Document> = this.document): Vocabulary {
     let vocabulary = this.vocabularies.get(document);
     if (vocabulary === undefined) {
-      vocabulary = new Vocabulary(this.metricsIn(document));
+      vocabulary = this.vocabularyOf(document);
       this.vocabularies.set(document, vocabulary);
     }
     return vocabulary;
@@ -101,6 +125,21 @@ export class Meanings {
       .some(({ parseResult }) => parseResult.parserErrors.length + parseResult.lexerErrors.length > 0);
   }
 
+  /** Where a file declares and brings in no metric of its own, the words of the library are known from before. */
+  private vocabularyOf(document: LangiumDocument<Document>): Vocabulary {
+    const library = this.names.library();
+    const own = this.names.visibleDocuments(document).filter((visible) => !library.includes(visible));
+    const hasOwn = own.some((visible) => visible.parseResult.value.declarations.some(isMetric));
+    const [first] = library;
+    if (hasOwn || first === undefined) return new Vocabulary(this.metricsIn(document));
+    let builtIn = builtInVocabulary.get(first);
+    if (builtIn === undefined) {
+      builtIn = new Vocabulary(this.metricsIn(document));
+      builtInVocabulary.set(first, builtIn);
+    }
+    return builtIn;
+  }
+
   private metricsIn(document: LangiumDocument<Document>): Map<string, MetricModel> {
     const metrics = new Map<string, MetricModel>();
     for (const node of this.names.visible(document, Metric.$type)) {
@@ -119,7 +158,7 @@ export class Meanings {
     return blocks.flatMap((block) => {
       const drill = isBlock(block) ? block.use?.drill?.ref : undefined;
       if (!this.isSound(block) || (drill !== undefined && !this.isSound(drill))) return [];
-      const around = { ...surroundings(node, block), fileName };
+      const around = { ...aroundBlock(node, block), fileName };
       const model = this.attempt(node, () => lowerBlock(block as Block, around));
       if (model === undefined) return [];
       others.set(model.name, model);
@@ -127,6 +166,9 @@ export class Meanings {
     });
   }
 }
+
+/** By the first file of the library, which never changes. */
+const builtInVocabulary = new WeakMap<LangiumDocument<Document>, Vocabulary>();
 
 /** Whether a place lies in a node. */
 function isWithin(node: AstNode): Meaning["isOwn"] {
@@ -143,7 +185,7 @@ function isBefore(one: Position, other: Position): boolean {
 
 export const fileName = (uri: { toString(): string }) => uri.toString();
 
-function surroundings(
+function aroundBlock(
   node: Plan | Drill,
   block: Block | Drill,
 ): { firstClub: string | null; baseline: Against | undefined } {

@@ -4,7 +4,9 @@ import type { Location } from "../../shared/plan-model.ts";
 import type { Remark } from "../analysis/subject.ts";
 import { type Block, type Drill, isBlock, type Plan } from "../generated/tree/ast.ts";
 import type { CheckContext, Finding, Fix } from "./check.ts";
+import { cstOf, rangeOf } from "./edits.ts";
 import type { Meaning } from "./meanings.ts";
+import type { Remembered } from "./remembered.ts";
 
 /** Something to be said about a block, and how it may be put right. */
 export interface Reported extends Remark {
@@ -12,34 +14,31 @@ export interface Reported extends Remark {
   readonly unnecessary?: boolean;
 }
 
+/** What an analysis has to say about a block. Declared once in its file, since answers are remembered by it. */
+export type RemarksOn = (meaning: Meaning, context: CheckContext) => readonly Reported[];
+
 /**
  * Reports remarks on the blocks of a plan, or on a drill by itself. What is wrong with a drill's lines whatever they are
  * used for is said of the drill, and not again of the blocks made from it; what is wrong with them in one block only is
  * said where the block names its drill.
  */
-export function reportRemarks(
-  node: Plan | Drill,
-  context: CheckContext,
-  remarksOn: (meaning: Meaning) => readonly Reported[],
-): void {
-  for (const meaning of context.meanings.of(node)) {
-    const remarks = remarksOn(meaning);
-    if (remarks.length === 0) continue;
-    const onDrill = isBlock(meaning.node) ? remarksOnDrill(meaning.node, context, remarksOn) : new Set();
-    for (const remark of remarks) {
-      if (!onDrill.has(keyOf(remark))) context.report(toFinding(remark, meaning));
-    }
+export function reportRemarks(node: Plan | Drill, context: CheckContext, remarksOn: RemarksOn): void {
+  const answers = context.meanings.remembered(node);
+  let known = answers.get(remarksOn);
+  if (known === undefined) {
+    known = context.meanings.of(node).flatMap((meaning) => findingsOn(meaning, context, remarksOn));
+    answers.set(remarksOn, known);
   }
+  for (const finding of known) context.report({ ...finding, node });
 }
 
-function remarksOnDrill(
-  { use }: Block,
-  { meanings }: CheckContext,
-  remarksOn: (meaning: Meaning) => readonly Reported[],
-): Set<string> {
-  const drill = use?.drill?.ref;
-  if (drill === undefined) return new Set();
-  return new Set(meanings.of(drill).flatMap(remarksOn).map(keyOf));
+function findingsOn(meaning: Meaning, context: CheckContext, remarksOn: RemarksOn): Remembered[] {
+  const remarks = remarksOn(meaning, context);
+  if (remarks.length === 0) return [];
+  const drill = isBlock(meaning.node) ? meaning.node.use?.drill?.ref : undefined;
+  const onDrill = drill === undefined ? [] : context.meanings.of(drill);
+  const said = new Set(onDrill.flatMap((alone) => remarksOn(alone, context)).map(keyOf));
+  return remarks.filter((remark) => !said.has(keyOf(remark))).map((remark) => toFinding(remark, meaning));
 }
 
 /** The lines that a remark is about. */
@@ -47,11 +46,12 @@ function keyOf({ location, related }: Remark): string {
   return JSON.stringify([location, ...related.map((other) => other.location)]);
 }
 
-function toFinding(remark: Reported, { node, isOwn, block }: Meaning): Finding {
+function toFinding(remark: Reported, { node, isOwn, block }: Meaning): Remembered {
   const { message, location, related, fixes = [], unnecessary = false } = remark;
-  if (isOwn(location)) return { message, node: nodeAt(location, node), related, fixes, unnecessary };
+  if (isOwn(location)) return { message, range: location.range, related, fixes, unnecessary };
+  const use = cstOf(node, "use")?.range ?? rangeOf(node);
   const culprit = { message: block.drill?.name ?? "", location };
-  return { message, node, property: "use", related: [culprit, ...related] };
+  return { message, range: use, related: [culprit, ...related] };
 }
 
 /** The widest node that starts where a part of the model was written. */

@@ -1,7 +1,8 @@
 import { seldomDecided } from "../analysis/decidability/seldom-decided.ts";
 import { askForShots } from "./ability-fixes.ts";
 import { defineCheck } from "./check.ts";
-import { reportRemarks } from "./remarks.ts";
+import type { Meaning } from "./meanings.ts";
+import { type Reported, reportRemarks } from "./remarks.ts";
 
 /** A sentence about ability that stays open most of the time, even for a player of whom it is comfortably true. */
 export const check = defineCheck({
@@ -9,12 +10,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "A goal that good players meet one time in four makes practice look like failure. More shots, a lower confidence or a wider margin decide more often.",
-  run: (node, context) =>
-    reportRemarks(node, context, (meaning) =>
-      seldomDecided(meaning)
-        .filter(({ baselineIsTooShort }) => !baselineIsTooShort)
-        .map(({ remark, shots }) => ({ ...remark, fixes: askForShots(meaning, shots) })),
-    ),
+  run: (node, context) => reportRemarks(node, context, remarksOn),
   reporting: `
 plan "Gate" {
   block "Share" test {
@@ -73,3 +69,9 @@ plan "Gate" {
   }
 }`,
 });
+
+function remarksOn(meaning: Meaning): Reported[] {
+  return seldomDecided(meaning)
+    .filter(({ baselineIsTooShort }) => !baselineIsTooShort)
+    .map(({ remark, shots }) => ({ ...remark, fixes: askForShots(meaning, shots) }));
+}

@@ -1,7 +1,8 @@
 import { redundantLines } from "../analysis/possibility/redundancy.ts";
-import { defineCheck } from "./check.ts";
+import { type CheckContext, defineCheck } from "./check.ts";
 import { rangeOf, remove } from "./edits.ts";
-import { nodeAt, reportRemarks } from "./remarks.ts";
+import type { Meaning } from "./meanings.ts";
+import { nodeAt, type Reported, reportRemarks } from "./remarks.ts";
 
 /** A target or requirement that every shot meets which meets the others. */
 export const check = defineCheck({
@@ -9,19 +10,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "A line that changes nothing makes the task look harder than it is, or hides that a number is wrong.",
-  run: (node, context) =>
-    reportRemarks(node, context, (meaning) =>
-      redundantLines(meaning).map((remark) => ({
-        ...remark,
-        unnecessary: true,
-        fixes: [
-          {
-            title: "Take the line out",
-            edits: [remove(context.document, rangeOf(nodeAt(remark.location, meaning.node)))],
-          },
-        ],
-      })),
-    ),
+  run: (node, context) => reportRemarks(node, context, remarksOn),
   reporting: `
 plan "Gate" {
   block "Start" {
@@ -65,3 +54,16 @@ plan "Gate" {
   }
 }`,
 });
+
+function remarksOn(meaning: Meaning, { document }: CheckContext): Reported[] {
+  return redundantLines(meaning).map((remark) => ({
+    ...remark,
+    unnecessary: true,
+    fixes: [
+      {
+        title: "Take the line out",
+        edits: [remove(document, rangeOf(nodeAt(remark.location, meaning.node)))],
+      },
+    ],
+  }));
+}

@@ -1,7 +1,8 @@
 import { conflictsIn } from "../analysis/possibility/block-conflicts.ts";
 import { conflictRemark } from "../analysis/possibility/conflict-words.ts";
 import { defineCheck } from "./check.ts";
-import { reportRemarks } from "./remarks.ts";
+import type { Meaning } from "./meanings.ts";
+import { type Reported, reportRemarks } from "./remarks.ts";
 
 /** Targets and requirements that no shot can meet together, or one that none can meet by itself. */
 export const check = defineCheck({
@@ -9,12 +10,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "Metrics hang together: what is asked of two may leave no shot for a third. A task that nobody can do teaches nothing, and every shot would count as a miss.",
-  run: (node, context) =>
-    reportRemarks(node, context, (meaning) =>
-      conflictsIn(meaning)
-        .filter(({ concernsAll, culprit }) => concernsAll && culprit.role !== "leave out")
-        .map((conflict) => conflictRemark(conflict, meaning)),
-    ),
+  run: (node, context) => reportRemarks(node, context, remarksOn),
   reporting: `
 window "Neutral path" {
   is club-path within 2° of 1° in-to-out
@@ -102,3 +98,9 @@ plan "Gate" {
   }
 }`,
 });
+
+function remarksOn(meaning: Meaning): Reported[] {
+  return conflictsIn(meaning)
+    .filter(({ concernsAll, culprit }) => concernsAll && culprit.role !== "leave out")
+    .map((conflict) => conflictRemark(conflict, meaning));
+}

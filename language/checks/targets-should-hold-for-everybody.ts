@@ -1,7 +1,8 @@
 import { conflictsIn } from "../analysis/possibility/block-conflicts.ts";
 import { conflictRemark } from "../analysis/possibility/conflict-words.ts";
 import { defineCheck } from "./check.ts";
-import { reportRemarks } from "./remarks.ts";
+import type { Meaning } from "./meanings.ts";
+import { type Reported, reportRemarks } from "./remarks.ts";
 
 /** Targets and requirements that only players of one hand, or of some levels, can meet together. */
 export const check = defineCheck({
@@ -9,12 +10,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "A plan is for players of either hand: `in-to-out` follows the hand and `right` does not, so that a line with both may ask a left-hander for what cannot be.",
-  run: (node, context) =>
-    reportRemarks(node, context, (meaning) =>
-      conflictsIn(meaning)
-        .filter(({ concernsAll, culprit }) => !concernsAll && culprit.role !== "leave out")
-        .map((conflict) => conflictRemark(conflict, meaning)),
-    ),
+  run: (node, context) => reportRemarks(node, context, remarksOn),
   reporting: `
 window "Path" {
   is club-path within 2° of 1° in-to-out
@@ -52,3 +48,9 @@ plan "Gate" {
   }
 }`,
 });
+
+function remarksOn(meaning: Meaning): Reported[] {
+  return conflictsIn(meaning)
+    .filter(({ concernsAll, culprit }) => !concernsAll && culprit.role !== "leave out")
+    .map((conflict) => conflictRemark(conflict, meaning));
+}

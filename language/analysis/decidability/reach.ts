@@ -17,6 +17,7 @@ import { type Decision, type LimitsAt, verdictByLimits } from "../../../shared/s
 import { areaMethod } from "../../criteria/ellipse/ability.ts";
 import { orderOf } from "../../criteria/statistic/compute.ts";
 import { methodFor } from "../../criteria/statistic/methods/methods.ts";
+import { directionsIn } from "../../criteria/statistic/value.ts";
 import type { Vocabulary } from "../possibility/vocabulary.ts";
 
 /** A sentence about ability, whichever confidence it was written with. */
@@ -66,7 +67,7 @@ function ofStatistic(
   if (metric === undefined) return undefined;
   // What holds for one hand holds for the other, mirrored.
   const { interval: claim, slack } = claimOf(bounds, "right");
-  const order = orderOf(metric, "right", bounds);
+  const order = orderOf(metric, "right", directionsIn(bounds));
   const inside = insideOf(claim);
   const alike = [inside, FAR, -FAR].map((value) => samples(shots, value, value));
   const apart = sizesIn(claim).map((size) => samples(shots, 0, 2 * size));

@@ -1,5 +1,6 @@
 /** Who hits a block's shots, and with what: what a plan leaves open, and what direction words and windows hang on. */
-import type { Bounds, Condition, Direction, Hand, ShotTest } from "../../../shared/plan-model.ts";
+import type { Condition, Hand, ShotTest } from "../../../shared/plan-model.ts";
+import { directionsIn } from "../../criteria/statistic/value.ts";
 
 export interface Circumstances {
   readonly hand: Hand;
@@ -51,15 +52,4 @@ function lookAt(test: ShotTest, found: Found): void {
         look(condition, found);
       }
   }
-}
-
-/** The direction words of bounds. */
-export function directionsIn(bounds: Bounds): Direction[] {
-  const amounts =
-    bounds.kind === "within"
-      ? [bounds.centre]
-      : bounds.kind === "between"
-        ? [bounds.one, bounds.other]
-        : [bounds.limit];
-  return amounts.map(({ direction }) => direction).filter((direction) => direction !== null);
 }

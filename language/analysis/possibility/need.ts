@@ -6,11 +6,12 @@ import type { Interval } from "../../../shared/statistics/interval.ts";
 import { criticalCounts } from "../../../shared/statistics/proportion.ts";
 import { writeCondition } from "../../criteria/condition.ts";
 import { orderOf } from "../../criteria/statistic/compute.ts";
+import { directionsIn } from "../../criteria/statistic/value.ts";
 import { all, type Proposition } from "../reasoning/proposition.ts";
 import { holds, WHOLE } from "../reasoning/range.ts";
 import type { BlockInPlan } from "../subject.ts";
 import { mannerOf, rangeInWords } from "../words.ts";
-import { type Circumstances, directionsIn } from "./circumstances.ts";
+import type { Circumstances } from "./circumstances.ts";
 import { propose } from "./propose.ts";
 
 export interface Need {
@@ -116,7 +117,7 @@ function ofStatistic(goal: StatisticCriterion, subject: BlockInPlan): Need[] {
   if (known === undefined || statistic.kind === "spread" || statistic.kind === "span") return [];
   const need = (count: number, ends: (claim: Interval, sign: 1 | -1) => Interval): Need => {
     const claim = ({ hand }: Circumstances) =>
-      ends(claimOf(bounds, hand).interval, orderOf(known, hand, bounds).sign);
+      ends(claimOf(bounds, hand).interval, orderOf(known, hand, directionsIn(bounds)).sign);
     return {
       goal,
       count,

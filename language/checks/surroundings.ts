@@ -1,0 +1,39 @@
+/** All that the meaning of a plan hangs on besides its own text, as a text to compare. */
+import type { AstNode, LangiumDocument } from "langium";
+import { type Document, isClub, isDimension, isDrill, isMetric, isWindow } from "../generated/tree/ast.ts";
+import type { Names } from "../names/names.ts";
+
+/**
+ * The words that the file declares, with their places, and every file it uses, directly or over others, as it was last
+ * read. Linear in both.
+ */
+export function surroundingsOf(document: LangiumDocument<Document>, names: Names): string {
+  const words = document.parseResult.value.declarations
+    .filter((node) => isWindow(node) || isDrill(node) || isMetric(node) || isDimension(node) || isClub(node))
+    .map((node) => placedText(node));
+  const seen = new Set([document]);
+  for (const file of seen) {
+    for (const { document: used } of names.usedFiles(file)) if (used !== undefined) seen.add(used);
+  }
+  const files = [...seen].slice(1).map(({ uri, parseResult }) => [uri.toString(), idOf(parseResult.value)]);
+  return JSON.stringify([document.uri.toString(), words, files]);
+}
+
+/** The text of a node and where it stands. */
+export function placedText({ $cstNode }: AstNode): string {
+  const { line = 0, character = 0 } = $cstNode?.range.start ?? {};
+  return `${line}:${character} ${$cstNode?.text ?? ""}`;
+}
+
+/** A number for each tree: every reading of a file gives a new one. */
+function idOf(tree: object): number {
+  let id = ids.get(tree);
+  if (id === undefined) {
+    id = ++last;
+    ids.set(tree, id);
+  }
+  return id;
+}
+
+const ids = new WeakMap<object, number>();
+let last = 0;
