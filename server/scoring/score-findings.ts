@@ -2,12 +2,13 @@
 import { evaluate } from "../../language/criteria/criteria.ts";
 import type { CountedShots } from "../../language/criteria/criterion.ts";
 import { verdictOfAll } from "../../language/criteria/verdict.ts";
-import type { Block, Criterion, DrillUse, Finding } from "../../shared/plan-model.ts";
+import type { Criterion, DrillUse, Finding } from "../../shared/plan-model.ts";
 import type { FindingResult } from "../../shared/score-report.ts";
 import { columnsOf, type Frame, type Surroundings } from "./counted-shots.ts";
 import { criterionResult } from "./criterion-result.ts";
 import { estimatesAmong } from "./estimates.ts";
 import type { BlockShots } from "./set-aside.ts";
+import { linesOf } from "./swings/lines.ts";
 
 /** Those that are shown first, the strongest evidence first; else in the order of the plan. */
 export function scoreFindings(
@@ -31,7 +32,13 @@ function scoreFinding(
   const counted = baseline.counted.filter(({ club }) => isMeant(club, finding));
   // What the baseline requires makes a shot no success; it says nothing of a pattern.
   const block = { ...baseline.block, requirements: [] };
-  const { forCriteria } = columnsOf(block, asked(finding, baseline), counted, frame, surroundings);
+  const { forCriteria } = columnsOf(
+    block,
+    asked(finding, baseline, counted.length),
+    counted,
+    frame,
+    surroundings,
+  );
   const on = {
     counted,
     forCriteria,
@@ -62,10 +69,13 @@ function isMeant(club: string | null, { clubs }: Finding): boolean {
   return clubs.length === 0 || (club !== null && clubs.includes(club));
 }
 
-/** How many shots with the clubs of the finding the baseline asks for. */
-function asked({ clubs }: Finding, { block }: { readonly block: Block }): number {
-  const lines = block.shots.filter(({ club }) => clubs.length === 0 || club === null || clubs.includes(club));
-  return lines.reduce((total, { count }) => total + count, 0);
+/** How many shots with the clubs of the finding there are when the baseline has all it asks for. */
+function asked({ clubs }: Finding, baseline: BlockShots, counted: number): number {
+  const open = linesOf(baseline).filter(({ line }) => {
+    const club = line?.club ?? null;
+    return clubs.length === 0 || club === null || clubs.includes(club);
+  });
+  return open.reduce((total, { toCome }) => total + toCome, counted);
 }
 
 /** `"Start-line gate" with width = 4°` */

@@ -128,7 +128,8 @@ export const somewhere: Location = {
  * A criterion as the plan says it:
  * `at least 7 of 10 shots on target`, `at most 20 % of shots with offline above 20 yd left at 80 % confidence`,
  * `3 in a row on target`, `average club-path within ±2° at 90 % confidence`, `spread of carry at most 8 yd`,
- * `area of the 80 % ellipse of offline and carry at most 250 yd²`, `carry loses no more than 4 yd against "Where we are"`.
+ * `area of the 80 % ellipse of offline and carry at most 250 yd²`, `carry loses no more than 4 yd against "Where we are"`,
+ * `at most 40 full-effort swings in the session`, `2 of { 3 in a row on target / median carry at least 140 yd }`.
  */
 export function criterion<Kind extends Criterion["kind"]>(
   kind: Kind,
@@ -141,6 +142,13 @@ export function criterion<Kind extends Criterion["kind"]>(
 
 export function anyCriterion(text: string, id = text): Criterion {
   const common = { id, text, location: somewhere };
+  const group = /^(all|any|\d+) of \{ (.+) \}$/.exec(text);
+  if (group?.[2] !== undefined) {
+    const [, needed] = group;
+    const criteria = group[2].split(" / ").map((part, index) => anyCriterion(part, `${id}.${index + 1}`));
+    const number = needed === "all" || needed === "any" ? needed : Number(needed);
+    return { kind: "group", ...common, needed: number, criteria };
+  }
   const [, claim = "", percent] = found(/^(.*?)(?: at ([\d.]+) % confidence)?$/.exec(text), text);
   const confidence = percent === undefined ? null : Number(percent) / 100;
 
@@ -166,6 +174,19 @@ export function anyCriterion(text: string, id = text): Criterion {
       share: Number(share[2]) / 100,
       subject: subject(share[3]),
       confidence,
+    };
+  }
+  const load = /^at (least|most) (\d+) (full-effort )?swings?( in the session)?$/.exec(claim);
+  if (load !== null) {
+    const bound = load[1] as "least" | "most";
+    const over = load[4] === undefined ? "block" : "session";
+    return {
+      kind: "load",
+      ...common,
+      bound,
+      count: Number(load[2]),
+      fullEffort: load[3] !== undefined,
+      over,
     };
   }
   const run = /^(\d+) in a row (.+)$/.exec(claim);

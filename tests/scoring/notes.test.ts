@@ -11,7 +11,7 @@ test("readings are taken as exact", () => {
 
 test("a player without a stated hand is read as a right-hander", () => {
   const goal = { shots: 1, success: "at least 1 of 1 shots with club-path at least 1° in-to-out" };
-  const report = score(plan(goal), table("club-path\n2"), null);
+  const report = score(plan(goal), table("club-path\n2"), { hand: null });
   expect(report.verdict).toBe("met");
   expect(report.player.hand).toBe(null);
   expect(report.notes).toEqual([

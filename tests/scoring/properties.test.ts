@@ -224,8 +224,8 @@ describe("a left-hander who is the mirror image of a right-hander", () => {
             const path = shot.values["club-path"];
             return path === undefined ? shot : { ...shot, values: { ...shot.values, "club-path": -path } };
           });
-          const right = scoreBlock(words, shotsOf(readings), "right");
-          const left = scoreBlock(words, mirrored, "left");
+          const right = scoreBlock(words, shotsOf(readings), { hand: "right" });
+          const left = scoreBlock(words, mirrored, { hand: "left" });
           expect(left.criteria.map(({ verdict, evidence }) => [verdict, evidence.observed])).toEqual(
             right.criteria.map(({ verdict, evidence }) => [verdict, evidence.observed]),
           );

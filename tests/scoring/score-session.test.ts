@@ -98,7 +98,7 @@ describe("a block", () => {
   });
 
   test("is read with the player's hand", () => {
-    const mirrored = scoreBlock(gate, fiveShots, "left");
+    const mirrored = scoreBlock(gate, fiveShots, { hand: "left" });
     expect(mirrored.targets[0]?.tally).toEqual({ hits: 2, misses: 3, unknown: 0 });
     expect(mirrored.verdict).toBe("missed");
   });
