@@ -11,7 +11,6 @@ import { abilityCautions } from "./cautions/ability.ts";
 import { apartCautions } from "./cautions/apart.ts";
 import { driftCautions } from "./cautions/drift.ts";
 import { impossibleShots } from "./cautions/impossible.ts";
-import { pickedBaselineCautions } from "./cautions/picked-baseline.ts";
 import { withPlannedClubs } from "./clubs.ts";
 import { columnsOf, type Frame, type Surroundings } from "./counted-shots.ts";
 import { comparisons } from "./earlier/against.ts";
@@ -73,7 +72,6 @@ export function scoreSession(input: ScoringInput, read: SessionData, known: Know
     cautions: [
       ...loadCautions(input, load, history),
       ...abilityCautions(plan, blocks),
-      ...pickedBaselineCautions(input, sorted.blocks),
       ...sorted.blocks.flatMap((block) => shotCautions(block, frame, around(block))),
     ],
     setAside: [...sorted.setAside],

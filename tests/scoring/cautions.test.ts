@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { plan, score, table } from "./practice.ts";
+import { scoreSession } from "../../server/scoring/score-session.ts";
+import { metric } from "../support/scoring-input.ts";
+import { data, input, plan, score, table } from "./practice.ts";
 
 describe("several verdicts about ability", () => {
   const sure = "average carry at least 150 yd at 90 % confidence";
@@ -33,5 +35,88 @@ describe("several verdicts about ability", () => {
       abilityCautions(sure, "average carry at least 150 yd", "8 in a row with carry at least 150 yd"),
     ).toEqual([]);
     expect(abilityCautions(sure, "average carry at least 160.5 yd at 90 % confidence")).toEqual([]);
+  });
+});
+
+describe("shots in the order they were hit", () => {
+  const sure = "average carry at least 100 yd at 80 % confidence";
+  const cautions = (readings: readonly number[], ...success: string[]) =>
+    score(
+      plan({ shots: readings.length, success, target: "carry at least 120 yd" }),
+      table(`carry\n${readings.join("\n")}`),
+    ).cautions.filter((caution) => caution.includes("less sure"));
+  const rising = Array.from({ length: 12 }, (_, shot) => 140 + 2 * shot + (shot % 3));
+  const steady = [150, 147, 152, 149, 153, 148, 151, 146, 152, 150, 149, 151];
+  const waves = [150, 152, 153, 152, 150, 147, 146, 147, 150, 152, 153, 152, 150, 147, 146, 147];
+
+  test("that drift, or follow one another, make ability less sure", () => {
+    expect(cautions(rising, sure)).toEqual([
+      'Block "Gate": carry drifts from the first shot to the last, so goals about ability are less sure than they say.',
+    ]);
+    expect(cautions(waves, sure)).toEqual([
+      'Block "Gate": carry of a shot is not independent of the one before, so goals about ability are less sure than they say.',
+    ]);
+    expect(cautions(steady, sure)).toEqual([]);
+  });
+
+  test("the metrics of shares and of groups are looked at too, those of goals about the shots hit are not", () => {
+    const share = "at least 50 % of shots on target at 80 % confidence";
+    expect(cautions(rising, share)).toHaveLength(1);
+    expect(cautions(rising, `any of { ${share} / ${sure} }`)).toHaveLength(1);
+    expect(cautions(rising, "average carry at least 100 yd")).toEqual([]);
+  });
+});
+
+describe("a shot that stands apart", () => {
+  const five = "carry club\n150 7-iron\n151 7-iron\n149 7-iron\n150 7-iron\n90 7-iron";
+  const apart = (text: string, success: string) => score(plan({ shots: 10, success }), table(text)).cautions;
+  const average = "average carry at least 100 yd";
+
+  test("is pointed at, and counted like the others", () => {
+    expect(apart(five, average)).toEqual([
+      'Block "Gate": by carry, line 6 of shots.csv (90 yd) stands apart from the other shots: look at this shot. It is counted like the others.',
+    ]);
+    expect(
+      score(plan({ shots: 5, success: average }), table(five)).blocks[0]?.criteria[0]?.evidence.shotsUsed,
+    ).toBe(5);
+  });
+
+  test("among few shots, with another club, or where shots are only counted, is not", () => {
+    expect(apart(`${five.split("\n").slice(0, -2).join("\n")}\n90 7-iron`, average)).toEqual([]);
+    expect(apart(five.replace("90 7-iron", "90 wedge"), average)).toEqual([]);
+    expect(apart(five, "at least 4 of 5 shots with carry at least 100 yd")).toEqual([]);
+  });
+
+  test("many are counted, not all named", () => {
+    const many = `carry\n${"150\n151\n149\n".repeat(8)}${"60\n".repeat(5)}`;
+    expect(score(plan({ shots: 29, success: average }), table(many)).cautions[0]).toMatch(
+      / and 2 more stand apart/,
+    );
+  });
+});
+
+describe("readings that cannot all be true", () => {
+  const speeds = new Map(["ball-speed", "club-speed", "carry", "total"].map((name) => [name, metric(name)]));
+  const findings = (values: Record<string, number>, derived: string[] = []) => {
+    const [shot] = table("carry\n1");
+    if (shot === undefined) throw new Error("The table has no shot.");
+    const scoring = { ...input(plan({})), metrics: speeds };
+    return scoreSession(scoring, data([{ ...shot, values, derived }]), { version: "1" }).findings;
+  };
+
+  test("are pointed at in their row", () => {
+    expect(findings({ "ball-speed": 15, "club-speed": 40 })).toMatchObject([
+      { code: "value-inconsistent", severity: "warning", file: "shots.csv", line: 2 },
+    ]);
+    expect(findings({ total: 80, carry: 100 })[0]?.message).toBe(
+      "total is 80.0 m and carry 100.0 m: a ball does not roll back that far. One of the readings, or the unit of a column, is wrong. Both are kept as they were read.",
+    );
+  });
+
+  test("are those that no ball can do, not those that are rare", () => {
+    expect(findings({ "ball-speed": 32, "club-speed": 36 })).toEqual([]);
+    expect(findings({ total: 97, carry: 100 })).toEqual([]);
+    expect(findings({ carry: 100 })).toEqual([]);
+    expect(findings({ total: 80, carry: 100 }, ["total"])).toEqual([]);
   });
 });
