@@ -5,7 +5,7 @@ import type { Vocabulary } from "./possibility/vocabulary.ts";
 export interface BlockInPlan {
   readonly block: Block;
   /** All blocks of the plan that have a meaning, by name. */
-  readonly others: ReadonlyMap<string, Block>;
+  readonly others: () => ReadonlyMap<string, Block>;
   readonly vocabulary: Vocabulary;
   /** Whether a part is written in the block itself, and not in its drill. */
   readonly isOwn: (location: Location) => boolean;

@@ -28,7 +28,7 @@ import type { Names } from "../names/names.ts";
 import type { TextRange } from "./check.ts";
 import { faultyParts } from "./faulty-parts.ts";
 import { type Answers, Memory } from "./remembered.ts";
-import { placedText, surroundingsOf } from "./surroundings.ts";
+import { aroundBlocks, placedText, surroundingsOf } from "./surroundings.ts";
 
 /** A block, or a drill by itself, in which every parameter stands for its default. Files are named by their URI. */
 export interface Meaning extends BlockInPlan {
@@ -41,10 +41,12 @@ export class Meanings {
   private readonly names: Names;
   private readonly isBroken: (node: AstNode) => boolean;
   private readonly errorsFound: () => readonly TextRange[];
-  private readonly known = new Map<Plan | Drill, readonly Meaning[]>();
+  private readonly known = new Map<Block | Drill, Meaning | undefined>();
+  private readonly models = new Map<Plan, ReadonlyMap<string, BlockModel>>();
   private readonly vocabularies = new Map<LangiumDocument<Document>, Vocabulary>();
   private readonly memory: Memory;
-  private readonly answers = new Map<Plan | Drill, Answers>();
+  private readonly answers = new Map<Block | Drill, Answers>();
+  private readonly aroundBlocks = new Map<Plan, string>();
   private surroundings: string | undefined;
   private faulty: ReadonlySet<AstNode> | undefined;
 
@@ -62,27 +64,46 @@ export class Meanings {
     this.memory = Memory.of(document);
   }
 
-  /** The blocks of a plan in order; a drill is one. Also of a plan or drill of another file. */
-  of(node: Plan | Drill): readonly Meaning[] {
-    let known = this.known.get(node);
-    if (known === undefined) {
-      known = this.lower(node);
-      this.known.set(node, known);
-    }
-    return known;
+  /** The blocks of a plan in order, also of one in another file; a drill is one. Those that have a meaning. */
+  of(node: Plan | Drill): Meaning[] {
+    return blocksOf(node).flatMap((block) => this.ofBlock(block) ?? []);
   }
 
-  /** What was found out about a plan or drill of this file when all that it hangs on was the same. */
-  remembered(node: Plan | Drill): Answers {
+  private modelsOf(plan: Plan): ReadonlyMap<string, BlockModel> {
+    let models = this.models.get(plan);
+    if (models === undefined) {
+      models = new Map(this.of(plan).map(({ block }) => [block.name, block]));
+      this.models.set(plan, models);
+    }
+    return models;
+  }
+
+  /** Undefined for a block that has no meaning. */
+  ofBlock(node: Block | Drill): Meaning | undefined {
+    if (!this.known.has(node)) this.known.set(node, this.lower(node));
+    return this.known.get(node);
+  }
+
+  /** What was found out about a block or drill of this file when all that it hangs on was the same. */
+  remembered(node: Block | Drill): Answers {
     let answers = this.answers.get(node);
     if (answers === undefined) {
+      const around = isPlan(node.$container) ? this.aroundBlocksOf(node.$container) : "";
       this.surroundings ??= surroundingsOf(this.document, this.names);
-      const parts = isPlan(node) ? [node, ...node.statements.filter(isBlock)] : [node];
-      const soundness = parts.map((part) => Number(this.isSound(part))).join("");
-      answers = this.memory.about(`${soundness} ${placedText(node)} ${this.surroundings}`);
+      answers = this.memory.about(`${placedText(node)} ${around} ${this.surroundings}`);
       this.answers.set(node, answers);
     }
     return answers;
+  }
+
+  private aroundBlocksOf(plan: Plan): string {
+    let around = this.aroundBlocks.get(plan);
+    if (around === undefined) {
+      const soundness = [plan, ...plan.statements.filter(isBlock)].map((part) => Number(this.isSound(part)));
+      around = `${soundness.join("")} ${aroundBlocks(plan)}`;
+      this.aroundBlocks.set(plan, around);
+    }
+    return around;
   }
 
   /** Every check has been asked. */
@@ -150,21 +171,27 @@ export class Meanings {
     return metrics;
   }
 
-  private lower(node: Plan | Drill): Meaning[] {
-    if (!this.isSound(node)) return [];
-    const vocabulary = this.vocabulary(AstUtils.getDocument<Document>(node));
-    const blocks: readonly (Block | Drill)[] = isPlan(node) ? node.statements.filter(isBlock) : [node];
-    const others = new Map<string, BlockModel>();
-    return blocks.flatMap((block) => {
-      const drill = isBlock(block) ? block.use?.drill?.ref : undefined;
-      if (!this.isSound(block) || (drill !== undefined && !this.isSound(drill))) return [];
-      const around = { ...aroundBlock(node, block), fileName };
-      const model = this.attempt(node, () => lowerBlock(block as Block, around));
-      if (model === undefined) return [];
-      others.set(model.name, model);
-      return [{ node: block, block: model, others, vocabulary, isOwn: isWithin(block) }];
-    });
+  private lower(node: Block | Drill): Meaning | undefined {
+    const plan = isPlan(node.$container) ? node.$container : undefined;
+    const drill = isBlock(node) ? node.use?.drill?.ref : undefined;
+    if (![node, plan, drill].every((part) => part === undefined || this.isSound(part))) return undefined;
+    const block = this.attempt(node, () => lowerBlock(node as Block, { ...stated(node, plan), fileName }));
+    if (block === undefined) return undefined;
+    return {
+      node,
+      block,
+      others: () => (plan === undefined ? NO_OTHERS : this.modelsOf(plan)),
+      vocabulary: this.vocabulary(AstUtils.getDocument<Document>(node)),
+      isOwn: isWithin(node),
+    };
   }
+}
+
+const NO_OTHERS: ReadonlyMap<string, BlockModel> = new Map();
+
+/** A drill is a block by itself. */
+export function blocksOf(node: Plan | Drill): readonly (Block | Drill)[] {
+  return isPlan(node) ? node.statements.filter(isBlock) : [node];
 }
 
 /** By the first file of the library, which never changes. */
@@ -185,12 +212,13 @@ function isBefore(one: Position, other: Position): boolean {
 
 export const fileName = (uri: { toString(): string }) => uri.toString();
 
-function aroundBlock(
-  node: Plan | Drill,
-  block: Block | Drill,
+/** What a plan tells a block. */
+function stated(
+  node: Block | Drill,
+  plan: Plan | undefined,
 ): { firstClub: string | null; baseline: Against | undefined } {
-  if (isDrill(node)) return { firstClub: null, baseline: undefined };
-  const clubs = node.statements.filter(isForClubs).flatMap((line) => line.clubs);
+  if (plan === undefined || isDrill(node)) return { firstClub: null, baseline: undefined };
+  const clubs = plan.statements.filter(isForClubs).flatMap((line) => line.clubs);
   const firstClub = clubs[0]?.ref?.name ?? null;
-  return { firstClub, baseline: baselineBefore(block as Block, node.statements.filter(isBlock)) };
+  return { firstClub, baseline: baselineBefore(node, plan.statements.filter(isBlock)) };
 }

@@ -5,7 +5,7 @@ import type { Remark } from "../analysis/subject.ts";
 import { type Block, type Drill, isBlock, type Plan } from "../generated/tree/ast.ts";
 import type { CheckContext, Finding, Fix } from "./check.ts";
 import { cstOf, rangeOf } from "./edits.ts";
-import type { Meaning } from "./meanings.ts";
+import { blocksOf, type Meaning } from "./meanings.ts";
 import type { Remembered } from "./remembered.ts";
 
 /** Something to be said about a block, and how it may be put right. */
@@ -23,13 +23,17 @@ export type RemarksOn = (meaning: Meaning, context: CheckContext) => readonly Re
  * said where the block names its drill.
  */
 export function reportRemarks(node: Plan | Drill, context: CheckContext, remarksOn: RemarksOn): void {
-  const answers = context.meanings.remembered(node);
-  let known = answers.get(remarksOn);
-  if (known === undefined) {
-    known = context.meanings.of(node).flatMap((meaning) => findingsOn(meaning, context, remarksOn));
-    answers.set(remarksOn, known);
+  const { meanings, report } = context;
+  for (const block of blocksOf(node)) {
+    const answers = meanings.remembered(block);
+    let known = answers.get(remarksOn);
+    if (known === undefined) {
+      const meaning = meanings.ofBlock(block);
+      known = meaning === undefined ? [] : findingsOn(meaning, context, remarksOn);
+      answers.set(remarksOn, known);
+    }
+    for (const finding of known) report({ ...finding, node: block });
   }
-  for (const finding of known) context.report({ ...finding, node });
 }
 
 function findingsOn(meaning: Meaning, context: CheckContext, remarksOn: RemarksOn): Remembered[] {

@@ -1,4 +1,4 @@
-/** What was found out about plans the last time a file was looked at, so that a keystroke in one costs nothing in the others. */
+/** What was found out about blocks the last time a file was looked at, so that a keystroke in one asks nothing of the others. */
 import type { LangiumDocument } from "langium";
 import type { Finding } from "./check.ts";
 

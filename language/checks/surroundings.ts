@@ -1,6 +1,17 @@
-/** All that the meaning of a plan hangs on besides its own text, as a text to compare. */
+/** All that the meaning of a block hangs on besides its own text, as a text to compare. */
 import type { AstNode, LangiumDocument } from "langium";
-import { type Document, isClub, isDimension, isDrill, isMetric, isWindow } from "../generated/tree/ast.ts";
+import {
+  type Document,
+  isBlock,
+  isClub,
+  isDimension,
+  isDrill,
+  isMetric,
+  isShots,
+  isSuccess,
+  isWindow,
+  type Plan,
+} from "../generated/tree/ast.ts";
 import type { Names } from "../names/names.ts";
 
 /**
@@ -17,6 +28,17 @@ export function surroundingsOf(document: LangiumDocument<Document>, names: Names
   }
   const files = [...seen].slice(1).map(({ uri, parseResult }) => [uri.toString(), idOf(parseResult.value)]);
   return JSON.stringify([document.uri.toString(), words, files]);
+}
+
+/** What a plan says to its blocks, and what its blocks are to each other: how many shots they have, and their goals. */
+export function aroundBlocks({ statements }: Plan): string {
+  const parts = statements.map((statement) => {
+    if (!isBlock(statement)) return statement.$cstNode?.text;
+    const { name, kind, use } = statement;
+    const shared = statement.statements.filter((line) => isShots(line) || isSuccess(line)).map(placedText);
+    return [name, kind, use?.$cstNode?.text, shared];
+  });
+  return JSON.stringify(parts);
 }
 
 /** The text of a node and where it stands. */

@@ -15,7 +15,7 @@ export interface AssumedSpread {
  * expects about that.
  */
 export function spreadInPlan(metric: string, { block, others }: BlockInPlan): AssumedSpread | undefined {
-  for (const candidate of [block, ...others.values()]) {
+  for (const candidate of [block, ...others().values()]) {
     const found = spreadAllowed(metric, candidate);
     if (found !== undefined) return found;
   }

@@ -40,7 +40,7 @@ export function baselineOf(goal: AbilityGoal, { others, block }: BlockInPlan): n
   const { against } = goal;
   if (against.kind === "usual") return undefined;
   // Earlier sessions are of the same block.
-  const baseline = against.kind === "block" ? others.get(against.block) : block;
+  const baseline = against.kind === "block" ? others().get(against.block) : block;
   if (baseline === undefined || baseline.shots.length === 0 || baseline.shots.some(({ open }) => open))
     return undefined;
   return baseline.shots.reduce((sum, { count }) => sum + count, 0);
