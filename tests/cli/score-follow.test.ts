@@ -16,7 +16,16 @@ function start(folder: string): { child: ChildProcess; next: () => Promise<{ dat
   onTestFinished(() => void child.kill("SIGKILL"));
   const lines: string[] = [];
   let rest = "";
+  let said = "";
+  let hasEnded = false;
   let wake = () => {};
+  child.stderr.setEncoding("utf8").on("data", (text: string) => {
+    said += text;
+  });
+  child.on("close", () => {
+    hasEnded = true;
+    wake();
+  });
   child.stdout.setEncoding("utf8").on("data", (text: string) => {
     const parts = (rest + text).split("\n");
     rest = parts.pop() ?? "";
@@ -25,6 +34,7 @@ function start(folder: string): { child: ChildProcess; next: () => Promise<{ dat
   });
   const next = async () => {
     while (lines.length === 0) {
+      if (hasEnded) throw new Error(`It has ended: ${said}`);
       await new Promise<void>((resolve) => {
         wake = resolve;
       });
