@@ -4,6 +4,7 @@ import type { BaseLanguageClient } from "vscode-languageclient";
 import { registerCommands } from "./commands.ts";
 import { isDrillDocument } from "./drill-document.ts";
 import { LanguageServer } from "./language-server.ts";
+import { showProjectStatus } from "./project-status.ts";
 import { SessionStatus } from "./status-bar.ts";
 import { GoalTests } from "./test-explorer/goal-tests.ts";
 import type { TestingApi } from "./testing-api.ts";
@@ -42,6 +43,7 @@ export function activateWith(
     players,
     goalTests,
     followWalkthrough(scores),
+    showProjectStatus(languageServer),
     registerCommands({
       extensionId: context.extension.id,
       extensionUri: context.extensionUri,

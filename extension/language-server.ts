@@ -49,7 +49,9 @@ export class LanguageServer implements Disposable {
   ): Promise<Result> {
     await this.start();
     if (!this.client?.needsStop()) throw new Error(l10n.t("The language server does not run."));
-    return this.client.sendRequest<Result>(message.method, params, cancellation);
+    // A cancellation that is not there would be sent as one more argument.
+    const args = cancellation === undefined ? [] : [cancellation];
+    return this.client.sendRequest<Result>(message.method, params, ...args);
   }
 
   /** Listens to what the server tells, whenever it is started. */

@@ -6,6 +6,7 @@ import type { Session } from "../../language/generated/tree/ast.ts";
 import type { Lowering } from "../../language/lowering/document.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
+import type { Watcher } from "../import/import-files.ts";
 import { type ReadingsAt, readingsAt } from "../report/readings.ts";
 import { CachedDataFiles } from "./cached-data-files.ts";
 import { type File, fileOf, planOf } from "./declared.ts";
@@ -40,8 +41,11 @@ export class Scorer {
     this.version = version;
   }
 
-  /** The session's score, or why there is none and what to do about it. Reads the trees before it waits for anything. */
-  async score(session: Session): Promise<ScoredSession | string> {
+  /**
+   * The session's score, or why there is none and what to do about it. Reads the trees before it waits for anything.
+   * @throws the reason of the watcher's signal, where it is aborted.
+   */
+  async score(session: Session, watcher: Watcher = {}): Promise<ScoredSession | string> {
     const plan = planOf(session);
     if (plan === undefined || !this.isSound(fileOf(session)))
       return "The session's file has mistakes. Mend them to see the score.";
@@ -52,7 +56,7 @@ export class Scorer {
       // Importing and scoring are loaded with the first session: most files are opened without one.
       const { runSession } = await import("../scoring/run-session.ts");
       const around = { version: this.version, others };
-      const { report, data } = await runSession(input, this.dataFiles, around);
+      const { report, data } = await runSession(input, this.dataFiles, around, watcher);
       return { report, readingsAt: readingsAt(input, data) };
     } catch (error) {
       if (!(error instanceof IncompleteError)) throw error;

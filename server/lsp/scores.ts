@@ -4,9 +4,11 @@ import type { Declared } from "../../shared/protocol/message.ts";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 import type { SessionScore } from "../../shared/protocol/session-score.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
+import type { Watcher } from "../import/import-files.ts";
 import { goalSummary, goalTally } from "../report/summary.ts";
 import { declared, keyOf, planOf, rangeOf } from "./declared.ts";
 import type { Practice, Shown } from "./practice.ts";
+import { type ReadingProgress, STOPPED } from "./reading-progress.ts";
 import { type ScoredSession, type Scorer, unreadData } from "./scorer.ts";
 import { sessionScoreOf } from "./session-score.ts";
 
@@ -31,22 +33,35 @@ export interface CurrentScores {
 /** A plan and the session it is shown with. */
 type About = Pick<PlanScore, "plan" | "range" | "session" | "picked">;
 
+/** Scores, or why there are none. */
+interface Attempts {
+  readonly plans: readonly { readonly about: About; readonly attempt: ScoredSession | string }[];
+  readonly sessions: readonly (ScoredSession | string)[];
+}
+
 const NO_SESSION = "No session practised this plan yet.";
 
 export class Scores {
   private readonly practice: Practice;
   private readonly scorer: Scorer;
+  private readonly progress: ReadingProgress;
   private readonly openFiles: () => readonly string[];
   private readonly listeners: (() => void)[] = [];
   private scores: CurrentScores = { plans: [], sessions: [] };
   /** The last report of each plan and session in which shots were read. */
   private readonly reports = new Map<string, ScoreReport>();
-  private generation = 0;
+  private running = new AbortController();
 
   /** @param openFiles URIs of the files that are open in the editor. */
-  constructor(practice: Practice, scorer: Scorer, openFiles: () => readonly string[]) {
+  constructor(
+    practice: Practice,
+    scorer: Scorer,
+    progress: ReadingProgress,
+    openFiles: () => readonly string[],
+  ) {
     this.practice = practice;
     this.scorer = scorer;
+    this.progress = progress;
     this.openFiles = openFiles;
   }
 
@@ -76,44 +91,66 @@ export class Scores {
   }
 
   /** Scores a session as it stands now, shown or not. */
-  async scoreOf(of: Declared): Promise<SessionScore | null> {
+  async scoreOf(of: Declared, signal: AbortSignal): Promise<SessionScore | null> {
     const found = this.practice.sessionNamed(of);
     if (found !== undefined) await this.scorer.check(found);
     const session = this.practice.sessionNamed(of); // its tree may have been replaced meanwhile
     if (session === undefined) return null;
     const plan = planOf(session);
-    return sessionScoreOf(of, plan === undefined ? null : declared(plan), await this.scorer.score(session));
+    return sessionScoreOf(
+      of,
+      plan === undefined ? null : declared(plan),
+      await this.scorer.score(session, { signal }),
+    );
   }
 
   /** Scores what the open files are about anew. A later call overtakes an earlier one, which then changes nothing. */
   async refresh(): Promise<void> {
-    const generation = ++this.generation;
+    this.running.abort();
+    const controller = new AbortController();
+    this.running = controller;
+    try {
+      const attempts = await this.progress.during(controller, (watcher) => this.scoreOpen(watcher));
+      if (this.running !== controller) return;
+      this.scores = {
+        plans: attempts.plans.map(({ about, attempt }) => this.planResult(about, attempt)),
+        sessions: attempts.sessions.filter((attempt) => typeof attempt !== "string"),
+      };
+    } catch (error) {
+      if (this.running !== controller) return;
+      throw error;
+    }
+    for (const listener of this.listeners) listener();
+  }
+
+  /** Scores what the open files are about. Everything is read from the trees before tables are: they may be replaced. */
+  private async scoreOpen(watcher: Watcher): Promise<Attempts> {
     const uris = this.openFiles();
-    // Everything is read from the trees now: while tables are read they may be replaced.
     const plans = [...new Set(uris.flatMap((uri) => this.practice.plansOf(uri)))].map((plan) => {
       const shown = this.practice.shown(plan);
       return { session: shown.session, about: about(plan, shown) };
     });
     const shown = plans.flatMap(({ session }) => session ?? []);
     const open = uris.flatMap((uri) => this.practice.sessionsIn(uri));
-    const attempts = new Map<Session, Promise<ScoredSession | string>>(
-      [...new Set([...shown, ...open])].map((session) => [session, this.scorer.score(session)]),
-    );
-    const [results, tried] = await Promise.all([
-      Promise.all(
-        plans.map(async ({ about, session }) => ({
-          about,
-          attempt: session === undefined ? NO_SESSION : ((await attempts.get(session)) ?? NO_SESSION),
-        })),
-      ),
-      Promise.all(attempts.values()),
-    ]);
-    if (generation !== this.generation) return;
-    this.scores = {
-      plans: results.map(({ about, attempt }) => this.planResult(about, attempt)),
-      sessions: tried.filter((attempt) => typeof attempt !== "string"),
+    const sessions = [...new Set([...shown, ...open])];
+    const attempts = await Promise.all(sessions.map((session) => this.attempt(session, watcher)));
+    const attemptAt = new Map(sessions.map((session, index) => [session, attempts[index]]));
+    return {
+      plans: plans.map(({ about, session }) => ({
+        about,
+        attempt: (session && attemptAt.get(session)) ?? NO_SESSION,
+      })),
+      sessions: attempts,
     };
-    for (const listener of this.listeners) listener();
+  }
+
+  private async attempt(session: Session, watcher: Watcher): Promise<ScoredSession | string> {
+    try {
+      return await this.scorer.score(session, watcher);
+    } catch (error) {
+      if (error === STOPPED) return STOPPED.message;
+      throw error;
+    }
   }
 
   /** @param attempt the score of the session shown, or why there is none. */

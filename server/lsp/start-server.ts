@@ -39,6 +39,7 @@ import { handleSessionScore } from "./handlers/session-score.ts";
 import { handleSessions } from "./handlers/sessions.ts";
 import { handleWorkspaceFolders, withWorkspaceFolders } from "./handlers/workspace-folders.ts";
 import { Practice } from "./practice.ts";
+import { ReadingProgress } from "./reading-progress.ts";
 import { ScorePublisher } from "./score-publisher.ts";
 import { Scorer, type ScoringHost } from "./scorer.ts";
 import { Scores } from "./scores.ts";
@@ -67,7 +68,8 @@ export function startServer(
   const lowering = new Lowering(services.drillwright, (uri) => uri.toString());
   const practice = new Practice(shared.workspace.LangiumDocuments);
   const scorer = new Scorer(services.drillwright, lowering, host);
-  const scores = new Scores(practice, scorer, () => openDocuments.keys());
+  const progress = new ReadingProgress(connection);
+  const scores = new Scores(practice, scorer, progress, () => openDocuments.keys());
   const settings = new EditorSettings(connection);
   const publisher = new DiagnosticsPublisher(connection);
   const scorePublisher = new ScorePublisher(connection, publisher, settings);
@@ -104,6 +106,7 @@ export function startServer(
   connection.onInitialize((params) => {
     settings.initialize(params);
     scorePublisher.initialize(params);
+    progress.initialize(params);
     state.commands = (params.initializationOptions as ClientOptions | undefined)?.commands ?? [];
     return shared.lsp.LanguageServer.initialize(params).then(withSelectionRanges).then(withWorkspaceFolders);
   });

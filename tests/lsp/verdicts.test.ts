@@ -44,6 +44,12 @@ async function open(settings?: unknown): Promise<readonly Diagnostic[]> {
   return client.diagnosticsOf("plan.drill", settings === undefined ? scored : undefined);
 }
 
+/** So many shots like those of the first four. */
+const rows = (times: number) => {
+  const [header, ...shots] = DATA.trimEnd().split("\n");
+  return [header, ...Array.from({ length: times }, () => shots).flat()].join("\n");
+};
+
 describe("verdicts", () => {
   test("stand on the lines of the block, the target and the goals", async () => {
     expect(verdicts(await open())).toEqual(["3 missed", "5 met", "7 missed", "8 met"]);
@@ -147,6 +153,19 @@ describe("verdicts", () => {
     await open();
     await client.write("shots.csv", DATA.replace("-3.5", "-1.5"));
     await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("7 met"));
+  });
+
+  test("of a large table, read in pieces, are those of a small one, however often it is edited meanwhile", async () => {
+    const many = (text: string) => text.replace("4 shots", "at least 4 shots");
+    client = await LspClient.start({
+      files: { "plan.drill": many(PLAN), "session.drill": SESSION, "shots.csv": rows(40_000) },
+    });
+    await client.open("plan.drill", many(PLAN));
+    for (const tolerance of [9, 8, 7, 6, 5])
+      await client.change("plan.drill", many(PLAN).replace("±2", `±${tolerance}`));
+    await client.change("plan.drill", many(PLAN).replace("±2", "±1"));
+    const found = await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("7 missed"));
+    expect(found.find(({ range }) => range.start.line === 4)?.message).toContain("80000 of 160000");
   });
 
   test("stay undecided while shots are still to come", async () => {

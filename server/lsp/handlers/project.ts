@@ -1,6 +1,7 @@
 import { DocumentState, type LangiumDocument } from "langium";
 import type { LangiumSharedServices } from "langium/lsp";
 import type { CancellationToken, Connection } from "vscode-languageserver";
+import { plural } from "../../../shared/plural.ts";
 import { type Project, project } from "../../../shared/protocol/project.ts";
 import { type ProjectChangedParams, projectChanged } from "../../../shared/protocol/project-changed.ts";
 import type { File } from "../declared.ts";
@@ -12,6 +13,11 @@ export function handleProject(connection: Connection, { workspace }: LangiumShar
   connection.onRequest(project.method, async (_: null, token: CancellationToken): Promise<Project> => {
     await builder.waitUntil(DocumentState.Linked, token);
     return projectOf(documents);
+  });
+
+  const told = builder.onBuildPhase(DocumentState.IndexedReferences, () => {
+    told.dispose();
+    connection.console.info(inventory(projectOf(documents)));
   });
 
   const outlines = new Map<string, string>();
@@ -30,6 +36,16 @@ export function handleProject(connection: Connection, { workspace }: LangiumShar
     tellProjectChanged(connection, declarations);
     declarations = false;
   });
+}
+
+function inventory({ files, plans, sessions, players, sources }: Project): string {
+  const declared = [
+    plural(plans.length, "plan"),
+    plural(sessions.length, "session"),
+    plural(players.length, "player"),
+    plural(sources.length, "source"),
+  ];
+  return `Read ${plural(files, "file")}: ${declared.join(", ")}. Not read: folders that begin with a dot, node_modules, out.`;
 }
 
 export function tellProjectChanged(connection: Connection, declarations: boolean): void {

@@ -17,7 +17,9 @@ export function handleSessionScore(
     sessionScore.method,
     async ({ session }: SessionScoreParams, token: CancellationToken): Promise<SessionScore | null> => {
       await DocumentBuilder.waitUntil(DocumentState.IndexedReferences, token);
-      return scores.scoreOf(session);
+      const controller = new AbortController();
+      token.onCancellationRequested(() => controller.abort());
+      return scores.scoreOf(session, controller.signal);
     },
   );
 }
