@@ -6,7 +6,9 @@ import { dataFilesOnDisk } from "../node/data-files.ts";
 import { growingFile, sha256SoFar } from "../node/growing-file.ts";
 import type { Project } from "../node/load-project.ts";
 import { pathOfName } from "../node/path-names.ts";
+import { revisionsIn } from "../node/revision.ts";
 import { scoreData } from "../scoring/run-session.ts";
+import { otherSessions } from "./other-sessions.ts";
 
 /** How often tables are looked at, in milliseconds, and after how many looks without a change a last half row counts. */
 const PACE = 250;
@@ -19,12 +21,7 @@ export interface Following {
 }
 
 /** @throws IncompleteError where mistakes leave open what the session is. */
-export function follow(
-  session: Session,
-  project: Project,
-  cwd: string,
-  tool: { readonly version: string },
-): Following {
+export function follow(session: Session, project: Project, cwd: string, version: string): Following {
   const input = project.lowering.session(session);
   const dataFiles = dataFilesOnDisk(cwd);
   const tables = input.session.data.map(({ path, source, location }) => {
@@ -32,6 +29,11 @@ export function follow(
     return { path: name, source, file: growingFile(pathOfName(name, cwd)) };
   });
   const followed = new FollowedSession(input, tables, sha256SoFar);
+  const around = {
+    version,
+    others: otherSessions(project, dataFiles).except(session),
+    revisionOf: revisionsIn(cwd),
+  };
   let quiet = 0;
   let shots = 0;
   return {
@@ -40,11 +42,11 @@ export function follow(
         quiet = 0;
         const data = followed.data();
         shots = data.shots.length;
-        return scoreData(input, data, dataFiles, tool);
+        return scoreData(input, data, dataFiles, around);
       }
       if (++quiet !== SETTLED) return undefined;
       const data = await followed.settledData();
-      return data.shots.length === shots ? undefined : scoreData(input, data, dataFiles, tool);
+      return data.shots.length === shots ? undefined : scoreData(input, data, dataFiles, around);
     },
   };
 }

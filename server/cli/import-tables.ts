@@ -2,7 +2,7 @@
 import { closeSync, existsSync, openSync, renameSync, rmSync, writeFileSync, writeSync } from "node:fs";
 import { dirname, extname, relative, resolve, sep } from "node:path";
 import { DamagedPackingError } from "../import/gunzip.ts";
-import { contentOf } from "../import/import-files.ts";
+import { contentOf, type Watcher } from "../import/import-files.ts";
 import { CodedCopy } from "../import/people/coded-copy.ts";
 import type { PlayerCodes } from "../import/people/codes.ts";
 import { type Proposal, type ProposalOptions, ProposalReader } from "../import/propose/propose.ts";
@@ -29,6 +29,9 @@ export interface Imported {
   readonly notes: readonly string[];
 }
 
+/** From this many bytes on it is shown how far a table was read. */
+const LARGE = 10_000_000;
+
 /** @throws PathError, UsageError */
 export async function importInto(
   tables: readonly string[],
@@ -48,7 +51,7 @@ export async function importInto(
   const settings: ProposalOptions = { vocabulary: await libraryVocabulary(), ...known };
   const notes: string[] = [];
   const sources = options.codePlayers ? await codedCopies(paths, settings, options, cwd, notes) : paths;
-  const proposal = await proposeFor(sources, settings, home, cwd);
+  const proposal = await proposeFor(sources, settings, home, io);
   if (output !== undefined && proposal.text !== "") {
     writeWhole(output, proposal.text, cwd);
     notes.push(`Written to ${nameOfPath(output, cwd)}.`);
@@ -75,19 +78,24 @@ async function proposeFor(
   paths: readonly string[],
   settings: ProposalOptions,
   home: string,
-  cwd: string,
+  { cwd, stderr }: Io,
 ): Promise<Proposal> {
   const reader = new ProposalReader(settings);
   for (const path of paths) {
     const file = reader.open(relative(home, path).split(sep).join("/"));
-    await readInto((bytes) => file.push(bytes), path, cwd);
+    await readInto((bytes) => file.push(bytes), path, cwd, stderr.isTTY ? progressOn(stderr) : {});
     file.end();
   }
   return reader.proposal();
 }
 
 /** @throws PathError where there is no such table, or it cannot be read */
-async function readInto(take: (bytes: Uint8Array) => void, path: string, cwd: string): Promise<void> {
+async function readInto(
+  take: (bytes: Uint8Array) => void,
+  path: string,
+  cwd: string,
+  watcher: Watcher = {},
+): Promise<void> {
   const name = nameOfPath(path, cwd);
   try {
     const content = await dataFilesOnDisk(cwd).read(name);
@@ -95,13 +103,26 @@ async function readInto(take: (bytes: Uint8Array) => void, path: string, cwd: st
       throw new PathError(
         `There is no file ${name}. Check the spelling; paths count from the working folder.`,
       );
-    for await (const bytes of contentOf(content, name)) take(bytes);
+    for await (const bytes of contentOf(content, name, watcher)) take(bytes);
   } catch (error) {
     if (error instanceof DamagedPackingError)
       throw new PathError(`${name} is packed with gzip, but ${error.message}`);
     if (error instanceof UnreadableDataError) throw new PathError(error.message);
     throw error;
   }
+}
+
+/** How far a large table was read, on one line that goes away in the end. */
+function progressOn(stderr: Io["stderr"]): Watcher {
+  let shown = 0;
+  return {
+    progress(file, bytes, size) {
+      const percent = Math.floor((100 * bytes) / size);
+      if (bytes < LARGE || percent === shown) return;
+      shown = percent;
+      stderr.write(bytes === size ? "\r\u001b[K" : `\r${file}: ${percent} %`);
+    },
+  };
 }
 
 /** Writes a copy of each table with codes for names, and the key. The paths of the copies. */

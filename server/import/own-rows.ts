@@ -144,12 +144,16 @@ export class OwnRows {
       return false;
     }
     const [column] = this.#dates;
-    if (column !== undefined && kept === 0 && this.others > 0 && session.date !== null) {
+    if (kept === 0 && this.others > 0) {
+      const isDay = column !== undefined && session.date !== null;
+      const why = isDay
+        ? `No row has the date ${session.date} of session ${quote(session.name)} in column ${quote(column.header)}.`
+        : `No row says that it belongs to session ${quote(session.name)}: see the findings about rows that were left out.`;
       report({
         code: "rows-missing",
         severity: "error",
-        column: column.header,
-        message: `No row has the date ${session.date} of session ${quote(session.name)} in column ${quote(column.header)}.`,
+        ...(isDay ? { column: column.header } : {}),
+        message: why,
       });
       return false;
     }

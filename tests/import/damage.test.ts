@@ -13,7 +13,15 @@ const columns = [
   column("Drill", { kind: "block" }),
   column("Use", { kind: "exclusion", texts: ["N"] }),
 ];
-const header = "Time;Carry;Path;Club;Drill;Use";
+/** Columns that part a table into sessions, and others whose cells have many forms. */
+const more = [
+  column("Who", { kind: "player", spellings: [{ text: "N", player: "P-01" }] }),
+  column("Day", { kind: "date", order: null }),
+  column("Lesson", { kind: "session" }),
+  column("Shape", { kind: "category", metric: "shape", spellings: [{ text: "N", category: "draw" }] }),
+  column("Time", { kind: "time" }),
+];
+const header = "Time;Carry;Path;Club;Drill;Use;Who;Day;Lesson;Shape";
 
 describe("what is no table is one error", () => {
   test.each([
@@ -65,12 +73,18 @@ const cell = fc.oneof(
     "__proto__",
     "2° L",
     "=1+1",
+    "12/10/2026",
+    "2026-10-12",
+    "P-01",
+    "Test session",
+    "[{",
+    "\\",
   ),
   fc.string({ unit: "binary", maxLength: 8 }),
 );
 const brokenTable = fc
   .array(
-    fc.array(cell, { maxLength: 8 }).map((cells) => cells.join(";")),
+    fc.array(cell, { maxLength: 11 }).map((cells) => cells.join(";")),
     { maxLength: 20 },
   )
   .map((lines) => [header, ...lines].join("\n"));
@@ -80,6 +94,10 @@ const content = fc.oneof(
   brokenTable,
   brokenTable.map((text) => new TextEncoder().encode(text)),
   fc.string({ unit: "binary", maxLength: 200 }),
+  fc.json().map((json) => `[${json}]`),
+  fc
+    .array(fc.dictionary(fc.constantFrom(...header.split(";")), fc.oneof(cell, fc.double(), fc.jsonValue())))
+    .map((shots) => JSON.stringify(shots)),
 );
 
 test("no content breaks the import, and every reading is a finite number", () => {
@@ -87,16 +105,26 @@ test("no content breaks the import, and every reading is a finite number", () =>
     fc.property(
       content,
       fc.record({
-        separator: fc.constantFrom(null, "comma" as const, "semicolon" as const, "tab" as const),
+        separator: fc.constantFrom(
+          null,
+          "comma" as const,
+          "semicolon" as const,
+          "tab" as const,
+          "pipe" as const,
+        ),
+        thousands: fc.constantFrom(null, "comma" as const, "point" as const, "space" as const),
         decimal: fc.constantFrom("comma" as const, "point" as const),
         headerRow: fc.oneof({ weight: 5, arbitrary: fc.constant(1) }, fc.integer({ min: 2, max: 4 })),
         orderedBy: fc.constantFrom(null, "Time"),
       }),
       fc.constantFrom("left" as const, "right" as const, null),
-      (content, stated, hand) => {
+      fc.subarray(more),
+      fc.constantFrom("2026-10-12", null),
+      (content, stated, hand, others, date) => {
         const input = scoringInput({
           hand,
-          sources: [source(columns, stated)],
+          session: { date },
+          sources: [source([...columns, ...others], stated)],
           blocks: [block("Gate", 3), block("Test", 2)],
         });
         const data = importSession(input, [file(content)]);

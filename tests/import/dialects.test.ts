@@ -1,11 +1,12 @@
 /** The same table, written in every way that is read, is the same table. */
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import type { Source } from "../../shared/plan-model.ts";
 import { column, metricColumn } from "../support/scoring-input.ts";
 import { importTable } from "./import-table.ts";
 
 interface Dialect {
-  readonly separator: "," | ";" | "\t";
+  readonly separator: "," | ";" | "\t" | "|";
   readonly decimal: "comma" | "point";
   readonly thousands: "" | "other" | " " | "\u00a0" | "\u202f" | "'" | "’";
   readonly minus: "-" | "\u2212";
@@ -13,13 +14,13 @@ interface Dialect {
   readonly lineEnd: "\n" | "\r\n" | "\r";
   readonly lastLineEnds: boolean;
   readonly mark: boolean;
-  readonly encoding: "utf-8" | "utf-16le" | "text";
+  readonly encoding: "utf-8" | "utf-16le" | "latin-1" | "text";
   readonly junk: readonly string[];
   readonly stated: boolean;
 }
 
 const dialects: fc.Arbitrary<Dialect> = fc.record({
-  separator: fc.constantFrom(",", ";", "\t"),
+  separator: fc.constantFrom(",", ";", "\t", "|"),
   decimal: fc.constantFrom("comma", "point"),
   thousands: fc.constantFrom("", "other", " ", "\u00a0", "\u202f", "'", "’"),
   minus: fc.constantFrom("-", "\u2212"),
@@ -27,7 +28,7 @@ const dialects: fc.Arbitrary<Dialect> = fc.record({
   lineEnd: fc.constantFrom("\n", "\r\n", "\r"),
   lastLineEnds: fc.boolean(),
   mark: fc.boolean(),
-  encoding: fc.constantFrom("utf-8", "utf-16le", "text"),
+  encoding: fc.constantFrom("utf-8", "utf-16le", "latin-1", "text"),
   junk: fc.array(fc.constantFrom("", "Bay 4", 'said "so', ";,;", "Carry"), { maxLength: 3 }),
   stated: fc.boolean(),
 });
@@ -56,12 +57,13 @@ function writeTable(
   table: readonly (readonly [string, number | null, number | null])[],
   dialect: Dialect,
 ): string {
-  const { separator, lineEnd, quoted } = dialect;
+  const { separator, lineEnd, quoted, stated } = dialect;
   const cell = (text: string) =>
-    quoted || /[",;\t\n]/.test(text) || text !== text.trim()
+    quoted || /[",;|\t\n]/.test(text) || text !== text.trim()
       ? `"${text.replaceAll('"', '""').replaceAll("\n", lineEnd)}"`
       : text;
-  const number = (value: number | null) => (value === null ? "" : writeNumber(value, dialect));
+  const number = (value: number | null) =>
+    value === null ? (stated ? "N/A" : "") : writeNumber(value, dialect);
   const lines = [
     ["Note", "Carry", "Side"],
     ...table.map(([note, carry, side]) => [`n${note}`, number(carry), number(side)]),
@@ -74,6 +76,11 @@ function encode(text: string, { encoding, mark }: Dialect): Uint8Array | string 
   switch (encoding) {
     case "text":
       return marked;
+    case "latin-1": {
+      // What Latin-1 has no character for is written as text has it; most dialects have all.
+      const isLatin1 = [...text].every((character) => (character.codePointAt(0) ?? 0) < 256);
+      return isLatin1 ? Uint8Array.from(text, (character) => character.charCodeAt(0)) : marked;
+    }
     case "utf-8":
       return new TextEncoder().encode(marked);
     case "utf-16le":
@@ -84,7 +91,13 @@ function encode(text: string, { encoding, mark }: Dialect): Uint8Array | string 
   }
 }
 
-const SEPARATOR_NAMES = { ",": "comma", ";": "semicolon", "\t": "tab" } as const;
+const SEPARATOR_NAMES = { ",": "comma", ";": "semicolon", "\t": "tab", "|": "pipe" } as const;
+
+function statedThousands({ thousands, decimal }: Dialect): Source["thousands"] {
+  if (thousands === "") return null;
+  if (thousands === "other") return decimal === "comma" ? "point" : "comma";
+  return thousands === "'" || thousands === "’" ? "apostrophe" : "space";
+}
 
 test("a table reads back to the same numbers in every dialect", () => {
   fc.assert(
@@ -99,6 +112,8 @@ test("a table reads back to the same numbers in every dialect", () => {
           decimal: dialect.decimal,
           headerRow: dialect.junk.length + 1,
           separator: dialect.stated ? SEPARATOR_NAMES[dialect.separator] : null,
+          thousands: dialect.stated ? statedThousands(dialect) : null,
+          blanks: ["n/a"],
         },
       });
       const read = data.shots.map(({ values }) => [values.carry ?? null, values.offline ?? null]);

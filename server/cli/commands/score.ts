@@ -59,7 +59,7 @@ export const score = defineCommand({
     if (options.follow && scored.broken.length === 0) {
       const { follow, followAll } = await import("../follow-scores.ts");
       const { reportsText, SHORT } = await import("../../report/formats/text.ts");
-      const followed = chosen.map(({ session }) => follow(session, project, io.cwd, { version }));
+      const followed = chosen.map(({ session }) => follow(session, project, io.cwd, version));
       return followAll(followed, (report) => {
         const text =
           options.format === "json" ? `${JSON.stringify(report)}\n` : reportsText([report], palette, SHORT);

@@ -1,5 +1,6 @@
 /** From tables nobody has described yet to a source and the sessions they hold. */
 import type { Hand } from "../../../shared/plan-model.ts";
+import { parseDate } from "../cells/date.ts";
 import { clockOf, moment } from "../cells/moment.ts";
 import { isBlank, parseNumber } from "../cells/number.ts";
 import { foldNumbered } from "../spelling.ts";
@@ -135,6 +136,8 @@ export class FileProposal {
     | undefined;
   readonly #options: ProposalOptions;
   readonly #isKnown: (name: string) => boolean;
+  /** The days that the column of times names, where no column holds dates. */
+  readonly #days = new Set<string>();
   readonly #decoding = new TextDecoding();
   #held = "";
   #rest: DelimitedReader | JsonReader | undefined;
@@ -187,14 +190,18 @@ export class FileProposal {
       session: placeOf("session"),
     });
     this.table = { form, columns, groups };
-    this.#readRest(text, form, groups);
+    const time = columns.findIndex(({ meaning }) => meaning?.kind === "time");
+    this.#readRest(text, form, (cells) => {
+      groups.add(cells);
+      if (time >= 0 && this.#days.size < 2) this.#noteDay(cells[time] ?? "");
+    });
   }
 
   /** Reads the whole table once more, from the header on, for the sessions in it. */
-  #readRest(text: string, form: Form, groups: Groups): void {
+  #readRest(text: string, form: Form, add: (cells: readonly string[]) => void): void {
     const take = (cells: readonly string[]) => {
       const first = cells.find((cell) => cell.trim() !== "")?.trim() ?? "";
-      if (first !== "" && statisticIn(first) !== "statistic") groups.add(cells);
+      if (first !== "" && statisticIn(first) !== "statistic") add(cells);
     };
     if (form.separator === null) {
       this.#rest = new JsonReader(text, "point", {
@@ -211,6 +218,11 @@ export class FileProposal {
       else if (!cells.every((cell, at) => cell.trim() === (form.names[at] ?? ""))) take(cells);
     });
     this.#rest.push(text);
+  }
+
+  #noteDay(text: string): void {
+    const day = parseDate(text);
+    if (day?.dayFirst !== undefined && day.dayFirst === day.monthFirst) this.#days.add(day.dayFirst);
   }
 
   source(): ProposedSource {
@@ -237,7 +249,8 @@ export class FileProposal {
     if (!isParted || found.length === 0) {
       const name = unique(nameOf(this.path), taken);
       taken.add(name);
-      return [{ name, player, date: null, data, rows: null }];
+      const [day = null] = this.#days.size === 1 ? this.#days : [];
+      return [{ name, player, date: day, data, rows: null }];
     }
     return found.map((group) => {
       const who = group.player === null ? player : this.#playerOf(group.player);
