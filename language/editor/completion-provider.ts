@@ -67,13 +67,17 @@ export class DrillwrightCompletionProvider implements CompletionProvider {
       statement = inBody;
       expected = this.expectations.after(`${around}\n${inBody}`);
     }
+    // One statement a line: behind a statement that is complete the next one is not offered in the same line.
+    const hasOwnLine = onLine.trim() !== "" && typing.lineStart > typing.bodyStart;
+    const startsAnew = new Set(
+      hasOwnLine ? this.expectations.after(around).filter(GrammarAST.isKeyword) : [],
+    );
     return {
       document,
       token,
       statement,
-      opening: typing.openings.at(-1) ?? "",
-      expected,
-      startsAnew: new Set(statement.trim() === "" ? [] : this.expectations.after(around)),
+      openings: typing.openings,
+      expected: expected.filter((expectation) => !startsAnew.has(expectation as GrammarAST.Keyword)),
       client: this.client,
       matches: (name) => this.matcher.match(token.typed, name),
     };

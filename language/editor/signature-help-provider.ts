@@ -1,14 +1,12 @@
 /** The parameters of a drill while its arguments are typed: `block "Gate" from "Start-line gate" with …`. */
-import { type DocumentationProvider, type LangiumDocument, ValueConverter } from "langium";
+import type { DocumentationProvider, LangiumDocument } from "langium";
 import type { SignatureHelpProvider } from "langium/lsp";
 import type { SignatureHelp, SignatureHelpOptions, SignatureHelpParams } from "vscode-languageserver";
-import { type Document, Drill, isDrill } from "../generated/tree/ast.ts";
+import type { Document, Drill } from "../generated/tree/ast.ts";
 import type { Names } from "../names/names.ts";
+import { givenNames, openUse } from "./completion/drills.ts";
 import { documented, written } from "./descriptions/markdown.ts";
 import type { DrillwrightEditorServices } from "./editor-module.ts";
-
-/** The use of a drill that ends at the cursor: its name in quotation marks, and what follows `with`. */
-const USE = /\b(?:from|try)\s*("(?:\\.|[^"\\\r\n])*")\s*(?:with\b([^{}]*))?$/;
 
 export class DrillwrightSignatureHelpProvider implements SignatureHelpProvider {
   readonly signatureHelpOptions: SignatureHelpOptions = {
@@ -30,15 +28,9 @@ export class DrillwrightSignatureHelpProvider implements SignatureHelpProvider {
   ): SignatureHelp | undefined {
     const end = document.textDocument.offsetAt(position);
     const text = document.textDocument.getText().slice(Math.max(0, end - LONGEST_STATEMENT), end);
-    const [, name, given] = USE.exec(text) ?? [];
-    if (name === undefined) return undefined;
-    const drill = this.names.find(
-      document as LangiumDocument<Document>,
-      Drill.$type,
-      ValueConverter.convertString(name),
-    )[0];
-    if (!isDrill(drill) || drill.parameters.length === 0) return undefined;
-
+    const use = openUse(text, document as LangiumDocument<Document>, this.names);
+    if (use === undefined || use.drill.parameters.length === 0) return undefined;
+    const { drill, name, given = "" } = use;
     const parameters = drill.parameters.map((parameter) => ({ label: written(parameter) }));
     const documentation = this.documentation.getDocumentation(drill);
     return {
@@ -52,7 +44,7 @@ export class DrillwrightSignatureHelpProvider implements SignatureHelpProvider {
         },
       ],
       activeSignature: 0,
-      ...active(drill, given ?? ""),
+      ...active(drill, given),
     };
   }
 }
@@ -62,8 +54,7 @@ const LONGEST_STATEMENT = 2000;
 
 /** The parameter that is being given: the one named last, else the first that is not given yet. */
 function active(drill: Drill, given: string): { activeParameter?: number } {
-  const parts = given.split(",");
-  const named = parts.map((part) => /^\s*([^\s=]+)\s*=/.exec(part)?.[1]);
+  const named = givenNames(given);
   const last = named.at(-1);
   const index =
     last === undefined

@@ -249,7 +249,7 @@ describe("words of the language", () => {
     expect(offers).toContain("leave out shots where");
     expect(offers).toContain("at least");
     for (const offer of offers) expect(offer).toMatch(/\p{L}/u);
-    expect(await offersIn(line("success 3 <|>"))).toEqual(["in a row"]);
+    expect(await offersIn(line("success 3 <|>"))).toEqual(["in a row", "rd percentile", "of"]);
     expect(await offersIn(line("8 shots at 50 <|>"))).toEqual(["% effort"]);
   });
 
@@ -257,15 +257,14 @@ describe("words of the language", () => {
     const editor = await openEditor({ "a.drill": 'plan "P" {\n  block "B" <|>\n}' });
     const { items } = await editor.completion();
     expect(items.map(({ label }) => label)).toEqual(
-      "warm-up baseline blocked serial random test retention transfer free-play".split(" "),
+      "from warm-up baseline blocked serial random test retention transfer free-play".split(" "),
     );
-    expect(items[5]?.documentation).toMatchObject({ value: "A test of what was practised, without help." });
+    expect(items[6]?.documentation).toMatchObject({ value: "A test of what was practised, without help." });
   });
 
-  test("that go on with a statement come before those that begin the next", async () => {
-    const offers = await offersIn(line("8 shots with 7-iron <|>"));
-    expect(offers[0]).toBe("at");
-    expect(offers.indexOf("cue")).toBeGreaterThan(0);
+  test("that begin the next statement are offered in the next line", async () => {
+    expect(await offersIn(line("8 shots with 7-iron <|>"))).toEqual(["at"]);
+    expect(await offersIn(line("8 shots with 7-iron\n    <|>"))).toContain("cue");
   });
 
   test("say `shot` of one only", async () => {
@@ -293,7 +292,11 @@ describe("ready-made pieces", () => {
     Success: inBlock,
     CountCriterion: (text) => inBlock(`target carry at least 1 yd\nsuccess {\n${text}\n}`),
     ShareCriterion: (text) => inBlock(`target carry at least 1 yd\nsuccess ${text}`),
-    RunCriterion: (text) => inBlock(`target carry at least 1 yd\nsuccess ${text}`),
+    GroupCriterion: (text) => inBlock(`target carry at least 1 yd\nsuccess {\n${text}\n}`),
+    Summary: (text) => inBlock(`success ${text}`),
+    Span: (text) => inBlock(`success ${text}`),
+    EllipseCriterion: (text) => inBlock(`success ${text}`),
+    Next: (text) => `plan "P" {\n${text}\n}`,
   };
 
   test.each(Object.entries(SNIPPETS).flatMap(([rule, snippets]) => snippets.map((s) => [rule, s] as const)))(
@@ -323,6 +326,82 @@ describe("ready-made pieces", () => {
     const [plan] = SNIPPETS.Plan ?? [];
     expect(plan?.body).toContain("warm-up");
     expect(plan?.body).toContain("caution");
+  });
+});
+
+describe("drills", () => {
+  const drills = `drill "Gate" (width: angle = 3°, hits: ratio = 7, iron: club = 7-iron) {
+  10 shots with <|>
+  target start-direction within ±2°
+  success at least 7 of 10 shots on target
+}
+`;
+  const using = (text: string) => `${drills.replace("<|>", "iron")}plan "P" {\n  ${text}\n}\n`;
+
+  test("are offered by name behind `from`", async () => {
+    expect(await offersIn(using('block "B" from <|>'))).toEqual(["Gate"]);
+  });
+
+  test("take the arguments that they still lack", async () => {
+    expect(await offersIn(using('block "B" from "Gate" with <|>'))).toEqual(["width", "hits", "iron"]);
+    expect(await offersIn(using('block "B" from "Gate" with hits = 5, <|>'))).toEqual(["width", "iron"]);
+    const editor = await openEditor({ "a.drill": using('block "B" from "Gate" with wi<|>') });
+    expect(await editor.accept("width")).toBe(using('block "B" from "Gate" with width = '));
+  });
+
+  test("want units of their parameter's dimension", async () => {
+    const offers = await offersIn(using('block "B" from "Gate" with width = 2 <|>'));
+    expect(offers).toContain("°");
+    expect(offers).not.toContain("yd");
+  });
+
+  test("offer their parameters where they fit", async () => {
+    expect(await offersIn(drills)).toEqual(expect.arrayContaining(["iron", "driver"]));
+    const at = (from: string, to: string) => drills.replace("<|>", "iron").replace(from, to);
+    expect(await offersIn(at("±2°", "±<|>"))).toEqual(["width"]);
+    expect(await offersIn(at("least 7", "least <|>"))).toEqual(["hits"]);
+    expect(await offersIn(at("target start-direction within ±2°", "target carry at least <|>"))).toEqual([]);
+  });
+});
+
+describe("goals of every kind", () => {
+  test.each([
+    ["success at least 3 of 5 shots with shape is <|>", ["straight", "draw", "hook"]],
+    ["success 90<|>", []],
+    ["success 22<|> ", []],
+    ["success carry loses no more than 4 yd against <|>", ["usual", "the baseline", "B"]],
+    ["success spread of offline falls by at least 2 <|>", ["yd", "m", "%"]],
+    ["success area of the 80 % ellipse of offline and carry at most 200 <|>", ["yd²", "m²"]],
+    ["success middle 80 % of carry spans at most 12 <|>", ["yd", "m"]],
+  ])("%s", async (statement, some) => {
+    expect(await offersIn(line(statement))).toEqual(expect.arrayContaining(some));
+  });
+
+  test("have no sides where an amount is a width", async () => {
+    const offers = await offersIn(line("success spread of offline falls by at least 2 yd <|>"));
+    expect(offers).not.toContain("left");
+    expect(offers).toContain("against");
+  });
+
+  test("of so many of a hundred have the ending of their number", async () => {
+    const endings = async (number: number) =>
+      (await offersIn(line(`success ${number} <|>`))).filter((offer) => offer.endsWith("percentile"));
+    expect(await endings(90)).toEqual(["th percentile"]);
+    expect(await endings(22)).toEqual(["nd percentile"]);
+    expect(await endings(11)).toEqual(["th percentile"]);
+  });
+});
+
+describe("circumstances of a session", () => {
+  test.each([
+    ["temperature 18 <|>", ["°C", "°F", "K"]],
+    ["pressure 965 <|>", ["hPa", "mbar"]],
+    ["wind 3 <|>", ["m/s", "mph"]],
+    ["altitude 420 <|>", ["m", "ft"]],
+  ])("%s", async (statement, some) => {
+    const offers = await offersIn(`session "S" {\n  ${statement}\n}\n`);
+    expect(offers).toEqual(expect.arrayContaining(some.filter((unit) => unit !== "mbar")));
+    expect(offers).not.toContain("rpm");
   });
 });
 

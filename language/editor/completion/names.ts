@@ -2,26 +2,35 @@
 import {
   type AstNode,
   type AstNodeDescription,
+  AstUtils,
   type DocumentationProvider,
-  type GrammarAST,
+  GrammarAST,
   type IndexManager,
   isReference,
-  type LangiumDocument,
+  type Reference,
 } from "langium";
 import type { NodeKindProvider } from "langium/lsp";
 import type { CompletionItem } from "vscode-languageserver";
 import { insertUse } from "../../checks/edits.ts";
 import {
   Block,
+  Category,
+  Club,
+  type Dimension,
   Direction,
-  type Document,
   isBlock,
+  isCurriculum,
+  isCurriculumStep,
   isDimension,
   isMetric,
+  isPlan,
   isSession,
   isSessionPlan,
   isShownIn,
+  isUnitName,
   type Metric,
+  Parameter,
+  type Plan,
   type Unit,
   UnitName,
 } from "../../generated/tree/ast.ts";
@@ -29,10 +38,12 @@ import { isLibraryUri } from "../../library/library.ts";
 import type { NamedType } from "../../names/name-table.ts";
 import type { Names } from "../../names/names.ts";
 import { usePath } from "../../names/use-target.ts";
+import { isPlainNumber, sameDimension, vectorOf } from "../../types/dimensions.ts";
 import { directionsOf } from "../../types/directions.ts";
 import { firstSentence } from "../descriptions/markdown.ts";
 import { meaningOf, worthOf } from "../descriptions/vocabulary.ts";
 import type { DrillwrightEditorServices } from "../editor-module.ts";
+import { givenNames, openUse, parametersAround } from "./drills.ts";
 import { NOTHING, type Offers, type Place, RANK, sortText, textEdit, wordEdit } from "./place.ts";
 import { Subjects } from "./subject.ts";
 
@@ -66,7 +77,28 @@ export class NameOffers {
       case UnitName.$type:
         return this.units(place);
       case Block.$type:
-        return this.offers(place, blocksOfSessionPlan(place), isText);
+        return this.offers(place, this.blocks(place), isText);
+      case Category.$type:
+        return this.offers(place, this.subjects.metric(place)?.categories ?? [], false);
+      case "SideOrCategory": {
+        const metric = this.subjects.metric(place);
+        return this.offers(
+          place,
+          metric === undefined ? [] : [...directionsOf(metric), ...metric.categories],
+          false,
+        );
+      }
+      case Parameter.$type:
+        return this.parameters(place, reference);
+      case "ClubOrParameter": {
+        const clubs = this.offers(place, [...this.names.visible(place.document, Club.$type)], false);
+        const parameters = this.offers(
+          place,
+          parametersAround(place).filter(({ isClub }) => isClub),
+          false,
+        );
+        return { items: [...parameters.items, ...clubs.items], isIncomplete: false };
+      }
       default: {
         const known = this.offers(place, [...this.names.visible(place.document, type as NamedType)], isText);
         const others = this.others(place, type, isText, new Set(known.items.map(({ label }) => label)));
@@ -95,6 +127,47 @@ export class NameOffers {
       ...(documentation && { documentation: { kind: "markdown", value: firstSentence(documentation) } }),
       textEdit: isText ? textEdit(place, name) : wordEdit(place, name),
     };
+  }
+
+  /** The arguments that a drill still lacks, or the parameters that fit here of the drill that is being declared. */
+  private parameters(place: Place, reference: GrammarAST.CrossReference): Offers {
+    const use = openUse(place.statement, place.document, this.names);
+    if (use?.given !== undefined) {
+      const given = new Set(givenNames(use.given));
+      const { items } = this.offers(
+        place,
+        use.drill.parameters.filter(({ name }) => !given.has(name)),
+        false,
+      );
+      return {
+        items: items.map((item) => ({ ...item, textEdit: wordEdit(place, `${item.label} = `) })),
+        isIncomplete: false,
+      };
+    }
+    const rule = AstUtils.getContainerOfType(reference, GrammarAST.isParserRule)?.name;
+    const fits = (dimension: Dimension | undefined) => {
+      if (dimension === undefined) return false;
+      if (rule === "Count") return isPlainNumber(dimension);
+      const wanted = this.subjects.dimension(place);
+      return wanted === undefined || sameDimension(vectorOf(dimension), vectorOf(wanted));
+    };
+    return this.offers(
+      place,
+      parametersAround(place).filter(({ dimension }) => fits(dimension?.ref)),
+      false,
+    );
+  }
+
+  /** The blocks that can be named: of the plan around the cursor, of the session's plan, of the plan of a gate. */
+  private blocks(place: Place): Block[] {
+    const around = place.document.parseResult.value.declarations.findLast(
+      ({ $cstNode }) => ($cstNode?.offset ?? 0) <= place.token.start,
+    );
+    if (isPlan(around)) return around.statements.filter(isBlock);
+    if (isSession(around)) return blocksOf(around.statements.find(isSessionPlan)?.plan);
+    if (!isCurriculum(around)) return [];
+    // The plan of a gate is named behind the block, so all blocks of the curriculum's plans are offered.
+    return around.statements.filter(isCurriculumStep).flatMap(({ plan }) => blocksOf(plan));
   }
 
   /** The direction words of the metric that the statement speaks of. */
@@ -133,7 +206,8 @@ export class NameOffers {
       ...(first === undefined ? [] : [first]),
       ...(token.typed === "" ? [] : others.filter(({ name }) => name.startsWith(token.typed))),
     ]);
-    const items = names
+    const share = this.subjects.mayBeShare(place) ? this.names.find(document, UnitName.$type, "%") : [];
+    const items = [...names, ...share.filter(isUnitName)]
       .filter(({ name }) => place.matches(name))
       .map((name, index) => ({
         label: name.name,
@@ -190,14 +264,7 @@ export class NameOffers {
   }
 }
 
-/** The blocks of the plan that the session at the cursor was practised against. */
-function blocksOfSessionPlan({ document, token }: Place): Block[] {
-  const session = (document as LangiumDocument<Document>).parseResult.value.declarations.findLast(
-    (declaration) => isSession(declaration) && (declaration.$cstNode?.offset ?? 0) <= token.start,
-  );
-  if (!isSession(session)) return [];
-  const reference = session.statements.find(isSessionPlan)?.plan;
-  return reference !== undefined && isReference(reference)
-    ? (reference.ref?.statements.filter(isBlock) ?? [])
-    : [];
+/** The blocks of a plan that is referred to; none while that is not known. */
+function blocksOf(plan: Reference<Plan> | undefined): Block[] {
+  return plan !== undefined && isReference(plan) ? (plan.ref?.statements.filter(isBlock) ?? []) : [];
 }

@@ -13,7 +13,7 @@ export function phrasesAt(place: Place): Offers {
   for (const [index, expectation] of place.expected.entries()) {
     if (!GrammarAST.isKeyword(expectation) || isAlsoAName(expectation)) continue;
     if (isSingular(expectation) && !/\b1\s*$/.test(place.statement)) continue;
-    const rank = place.startsAnew.has(expectation) ? RANK.nextStatement : RANK.phrases;
+    if (isOrdinal(expectation) && expectation.value !== ordinalOf(place.statement)) continue;
     const documentation = keywordDocumentation(expectation);
     for (const phrase of phrasesFrom(expectation)) {
       if (items.has(phrase) || !place.matches(phrase)) continue;
@@ -21,7 +21,7 @@ export function phrasesAt(place: Place): Offers {
         label: phrase,
         kind: CompletionItemKind.Keyword,
         textEdit: wordEdit(place, phrase),
-        sortText: sortText(rank, index),
+        sortText: sortText(RANK.phrases, index),
         ...(documentation === undefined ? {} : { documentation: { kind: "markdown", value: documentation } }),
       });
     }
@@ -34,6 +34,19 @@ function isSingular(keyword: GrammarAST.Keyword): boolean {
   const choice: AstNode = keyword.$container;
   if (!GrammarAST.isAlternatives(choice)) return false;
   return choice.elements.some((other) => GrammarAST.isKeyword(other) && other.value === `${keyword.value}s`);
+}
+
+/** The endings of `21st`, `22nd`, `23rd` and `90th`. */
+const ORDINALS: Readonly<Record<string, string>> = { one: "st", two: "nd", few: "rd", other: "th" };
+
+function isOrdinal({ value }: GrammarAST.Keyword): boolean {
+  return Object.values(ORDINALS).includes(value);
+}
+
+/** The ending of the number with which a statement ends so far. */
+function ordinalOf(statement: string): string | undefined {
+  const number = /(\d+)\s*$/.exec(statement)?.[1];
+  return number && ORDINALS[new Intl.PluralRules("en", { type: "ordinal" }).select(Number(number))];
 }
 
 /** Keywords that the grammar lets stand where any name can: nobody looks for `effort` when naming something. */

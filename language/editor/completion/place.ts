@@ -11,11 +11,9 @@ export interface Place {
   readonly token: Token;
   /** What stands of the statement in front of the token. */
   readonly statement: string;
-  /** What opened the innermost brace around it; empty at the top of a file. */
-  readonly opening: string;
+  /** What opened the braces around it, outermost first: `plan "Gate" {`. */
+  readonly openings: readonly string[];
   readonly expected: readonly Expectation[];
-  /** Those of the expected that begin a statement of their own although this one has begun already. */
-  readonly startsAnew: ReadonlySet<Expectation>;
   readonly client: ClientAbilities;
   readonly matches: (name: string) => boolean;
 }
@@ -36,7 +34,7 @@ export interface Offers {
 export const NOTHING: Offers = { items: [], isIncomplete: false };
 
 /** Groups of offers, in the order in which they are listed. */
-export const RANK = { names: "1", phrases: "2", snippets: "3", others: "4", nextStatement: "5" } as const;
+export const RANK = { names: "1", phrases: "2", snippets: "3", others: "4" } as const;
 
 /** Sorts an offer into its group; within the group by `index`. */
 export function sortText(rank: (typeof RANK)[keyof typeof RANK], index: number): string {

@@ -72,8 +72,117 @@ export const SNIPPETS: Readonly<Record<string, readonly Snippet[]>> = {
       body: `at least \${1:70} % of shots \${2:on target}`,
     },
   ],
-  RunCriterion: [
+  // A criterion that begins with a number is offered where a group can begin: any number would do for its first word.
+  GroupCriterion: [
     { label: "… in a row", detail: "So many in a row", body: `\${1:3} in a row \${2:on target}` },
+    {
+      label: "…th percentile of",
+      detail: "A limit that so many of a hundred shots keep",
+      body: `\${1:90}th percentile of \${2:carry} \${3:at least 140 m}`,
+    },
+    {
+      label: "any",
+      detail: "Any one of several goals",
+      body: `any of {
+	at least \${1:7} of \${2:10} shots on target
+	\${3:3} in a row on target
+}`,
+    },
+    {
+      label: "… of",
+      detail: "So many of several goals",
+      body: `\${1:1} of {
+	at least \${2:7} of \${3:10} shots on target
+	\${4:3} in a row on target
+}`,
+    },
+  ],
+  Summary: [
+    {
+      label: "average",
+      detail: "The average of a metric",
+      body: `average \${1:carry} \${2:at least 140 m}`,
+    },
+    {
+      label: "spread",
+      detail: "The standard deviation of a metric",
+      body: `spread of \${1:carry} \${2:at most 6 m}`,
+    },
+  ],
+  Span: [
+    {
+      label: "middle",
+      detail: "How far apart the middle shots are",
+      body: `middle \${1:80} % of \${2:carry} spans \${3:at most 12 m}`,
+    },
+  ],
+  EllipseCriterion: [
+    {
+      label: "area",
+      detail: "The area that so many shots land in",
+      body: `area of the \${1:80} % ellipse of \${2:offline} and \${3:carry} at most \${4:250 m²}`,
+    },
+  ],
+  Drill: [
+    {
+      label: "drill",
+      detail: "A block to be used again, with a parameter",
+      body: `drill "\${1:Name}" (\${2:width}: \${3:angle} = \${4:3°}) blocked {
+	\${5:12} shots
+	target \${6:start-direction} within ±\${2}
+	success at least \${7:8} of \${5} shots on target
+}`,
+    },
+  ],
+  Window: [
+    {
+      label: "window",
+      detail: "A condition with a name",
+      body: `window "\${1:Name}" is \${2:club-path} within \${3:2°} of \${4:1° in-to-out}`,
+    },
+  ],
+  Finding: [
+    {
+      label: "finding",
+      detail: "A pattern, what it may come from, and what to try",
+      body: `finding "\${1:Name}" {
+	when average \${2:face-to-path} at least \${3:2° open}
+	suspect "\${4:What it may come from}"
+	check "\${5:What to look at first}"
+}`,
+    },
+  ],
+  Curriculum: [
+    {
+      label: "curriculum",
+      detail: "Plans in the order in which they build on each other",
+      body: `curriculum "\${1:Name}" {
+	step "\${2:First plan}"
+	step "\${3:Second plan}" after "\${2}" {
+		review after \${4:7 d}, \${5:28 d}
+	}
+}`,
+    },
+  ],
+  Instrument: [
+    {
+      label: "instrument",
+      detail: "How far readings may be off",
+      body: `instrument "\${1:Name}" {
+	coverage \${2:95} %
+	reads \${3:club-path} within \${4:0.8°} random and \${5:0.4°} systematic
+}`,
+    },
+  ],
+  Next: [
+    {
+      label: "then",
+      detail: "What comes after the plan",
+      body: `then {
+	advance to "\${1:Next plan}" when every goal is met
+	repeat otherwise
+}`,
+    },
   ],
   Player: [
     {
@@ -125,7 +234,7 @@ export function snippetsAt(place: Place): Offers {
         kind: CompletionItemKind.Snippet,
         insertTextFormat: InsertTextFormat.Snippet,
         textEdit: wordEdit(place, body),
-        sortText: sortText(place.startsAnew.has(expectation) ? RANK.nextStatement : rank, index),
+        sortText: sortText(rank, index),
       });
     }
   }
