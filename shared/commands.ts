@@ -92,13 +92,19 @@ export const COMMANDS = {
     palette: true,
     menus: { "file/newFile": { group: "drillwright@1" } },
   },
+  newDrill: {
+    id: "drillwright.newDrill",
+    title: "New Drill",
+    palette: true,
+    menus: { "file/newFile": { group: "drillwright@2" } },
+  },
   newSession: {
     id: "drillwright.newSession",
     title: "New Session",
     palette: true,
     icon: "$(add)",
     menus: {
-      "file/newFile": { group: "drillwright@2" },
+      "file/newFile": { group: "drillwright@3" },
       "view/title": { when: "view == drillwright.players && workbenchState != empty", group: "navigation" },
     },
   },

@@ -32,6 +32,17 @@ ${CARE}
 }
 $0`;
 
+/** A block to be used again, with one width to choose. */
+export const DRILL = `/** \${1:What it trains, and how to set it up.} */
+drill "\${2:Name}" (width: angle = \${3:3°}) \${4|blocked,serial,random,test|} {
+	caution "Build up slowly, and stop on pain, dizziness or numbness."
+	cue "\${5:A few words to think of}"
+	15 shots
+	target \${6:start-direction} within ±width
+	success at least 10 of 15 shots on target
+}
+$0`;
+
 /** What a session refers to, by name, and the paths of the files to use. Undefined where somebody is to fill it in. */
 export interface SessionFacts {
   readonly uses: readonly string[];

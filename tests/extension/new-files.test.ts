@@ -1,7 +1,7 @@
 /** What new files begin with must be what the language accepts. */
 import { EmptyFileSystem, URI } from "langium";
 import { describe, expect, test } from "vitest";
-import { PLAN, type SessionFacts, sessionTemplate } from "../../extension/new-files/templates.ts";
+import { DRILL, PLAN, type SessionFacts, sessionTemplate } from "../../extension/new-files/templates.ts";
 import { usePath } from "../../extension/new-files/use-path.ts";
 import { createCoreServices } from "../../language/core-module.ts";
 
@@ -34,9 +34,20 @@ test("a new plan is without a mistake", async () => {
   expect(await findings({ "/plan.drill": inserted(PLAN) })).toEqual([]);
 });
 
-test("a new plan tells how to take care", () => {
-  expect(PLAN.match(/^\tcaution /gm)).toHaveLength(2);
-  expect(PLAN).toMatch(/Stop on pain/);
+test("a new drill is without a mistake, and can be used with another width", async () => {
+  const drill = inserted(DRILL);
+  const plan = `plan "Today" {
+  for 7-iron
+  caution "Stop on pain."
+  block "Warm" warm-up { 6 shots }
+  block "Again" from "Name" with width = 2°
+}
+`;
+  expect(await findings({ "/plan.drill": `${drill}\n${plan}` })).toEqual([]);
+});
+
+test("whatever asks to swing tells how to take care", () => {
+  for (const template of [PLAN, DRILL]) expect(template).toMatch(/^\tcaution ".*stop on pain/im);
 });
 
 describe("a new session", () => {
