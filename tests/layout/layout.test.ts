@@ -175,7 +175,7 @@ describe("whatever the text", () => {
     );
   });
 
-  test("random edits leave a text that is laid out without harm", async () => {
+  test("random edits leave a text whose layout changes white space only", async () => {
     const bits = ["", "{", "}", '"', "//", "/*", "\n", " ", "at least", "7", "°", "block"];
     await fc.assert(
       fc.asyncProperty(
@@ -189,7 +189,7 @@ describe("whatever the text", () => {
           }
           const once = await laidOut(broken);
           expect(tokensOf(once)).toEqual(tokensOf(broken));
-          expect(await laidOut(once)).toBe(once);
+          expect(commentsOf(once)).toEqual(commentsOf(broken));
         },
       ),
       { numRuns: 300 },
