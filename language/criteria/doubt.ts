@@ -15,8 +15,7 @@ export function withDoubt(
   shots: CountedShots,
 ): Outcome {
   const { decisionLevel } = shots;
-  const from = roundedPercent(low, decisionLevel);
-  const to = roundedPercent(high, decisionLevel);
+  const [from, to] = [low, high].map((probability) => roundedPercent(settled(probability), decisionLevel));
   const range = from === to ? from : `${from} to ${to}`;
   return {
     ...asRead,
@@ -25,6 +24,14 @@ export function withDoubt(
     observed: joined(`as read, ${asRead.observed}`, `probability of ${wanted}: ${range}`),
     settles: decision === "undecided" ? joined(asRead.settles, SURER) : null,
   };
+}
+
+/** Within so little of none and of certain, a probability is shown as that. */
+const CERTAIN = 1e-9;
+
+function settled(probability: number): number {
+  if (probability < CERTAIN) return 0;
+  return probability > 1 - CERTAIN ? 1 : probability;
 }
 
 /** What would settle a verdict that the accuracy of the readings leaves open. */

@@ -1,4 +1,6 @@
 /** The shots of one block as columns, so that every criterion reads a metric or a condition once for all shots. */
+
+import type { Chances } from "../../language/criteria/chances.ts";
 import {
   metricsIn,
   type PlayerTraits,
@@ -83,6 +85,7 @@ export function columnsOf(
     targets.length === 0 ? shots.map(() => undefined) : together(targets.map(({ truths }) => truths));
   const admitted = together(requirements.map(({ truths }) => truths));
   const columns = new Map<string, readonly (number | undefined)[]>();
+  const ofTarget = new Map<Counted["bound"], Chances | null>();
 
   const forCriteria: CountedShots = {
     asked,
@@ -105,8 +108,13 @@ export function columnsOf(
       return errors.every((each) => each === null) ? null : errors.map(standardUncertainty);
     },
     chances: (counted) => {
-      const { question, conditions } = countedQuestion(counted, block, player);
-      return errorsOf === EXACT ? null : chancesOf({ question, conditions }, shots, frame);
+      if (errorsOf === EXACT) return null;
+      const find = () => chancesOf(countedQuestion(counted, block, player), shots, frame);
+      if (counted.subject.kind !== "on-target") return find();
+      const known = ofTarget.get(counted.bound);
+      const chances = known === undefined ? find() : known;
+      ofTarget.set(counted.bound, chances);
+      return chances;
     },
     decisionLevel,
     ...surroundings,

@@ -19,7 +19,8 @@ const counted = fc.oneof(
     .map(
       ([bound, one, other, subject]) =>
         `at ${bound} ${Math.min(one, other)} of ${Math.max(one, other)} shots ${subject}`,
-    ),
+    )
+    .map((text) => text.replace("of 1 shots", "of 1 shot")),
   fc
     .tuple(bound, fc.integer({ min: 1, max: 99 }), subject, sure)
     .map(([bound, percent, subject, sure]) => `at ${bound} ${percent} % of shots ${subject}${sure}`),
@@ -77,6 +78,30 @@ describe("every text reads right", () => {
     fc.assert(
       fc.property(counted, pattern, circumstances, (text, pattern, more) => {
         expectAllReadable(text, shotsLike(pattern, fitted(more, pattern.length)));
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  test("about groups and loads", () => {
+    const load = fc
+      .tuple(bound, small, fc.constantFrom("", "full-effort "), fc.constantFrom("", " in the session"))
+      .map(([bound, count, full, session]) => `at ${bound} ${count} ${full}swings${session}`)
+      .map((text) => text.replace(/ 1 (full-effort )?swings/, " 1 $1swing"));
+    const group = fc
+      .tuple(fc.constantFrom("all", "any", "2"), counted, counted, load)
+      .map(([needed, ...parts]) => `${needed} of { ${parts.join(" / ")} }`);
+    const pattern = fc.array(fc.constantFrom(..."TTFFU"), { maxLength: 6 });
+    const effort = fc.record({
+      all: small,
+      fullEffort: small,
+      unknownEffort: fc.integer({ min: 0, max: 2 }),
+    });
+    fc.assert(
+      fc.property(fc.oneof(load, group), pattern, effort, small, (text, letters, made, toCome) => {
+        const swings = { ...made, toCome: { all: toCome, fullEffort: toCome - 1 } };
+        const shots = { ...shotsLike(letters.join("")), swings: { block: swings, session: swings } };
+        expectAllReadable(text, shots);
       }),
       { numRuns: 1000 },
     );

@@ -152,7 +152,7 @@ export function anyCriterion(text: string, id = text): Criterion {
   const [, claim = "", percent] = found(/^(.*?)(?: at ([\d.]+) % confidence)?$/.exec(text), text);
   const confidence = percent === undefined ? null : Number(percent) / 100;
 
-  const count = /^at (least|most) (\d+) of (\d+) shots (.+)$/.exec(claim);
+  const count = /^at (least|most) (\d+) of (\d+) shots? (.+)$/.exec(claim);
   if (count?.[4] !== undefined) {
     const bound = count[1] as "least" | "most";
     return {

@@ -4,7 +4,16 @@ import { describe, expect, test } from "vitest";
 import { verdictOfAll } from "../../language/criteria/verdict.ts";
 import { Verdict } from "../../shared/score-report.ts";
 import type { Shot } from "../../shared/session-data.ts";
-import { type BlockWords, plan, score, scoreBlock, table, verdictOn } from "./practice.ts";
+import {
+  type BlockWords,
+  instrument,
+  plan,
+  type Stated,
+  score,
+  scoreBlock,
+  table,
+  verdictOn,
+} from "./practice.ts";
 
 /** A reading in tenths of a degree, so that it may well lie on a limit; or unknown. */
 const reading = fc.integer({ min: -60, max: 60 }).map((tenths) => String(tenths / 10));
@@ -46,6 +55,22 @@ const statistics = [
   "average club-path within TOLERANCE at 80 % confidence",
 ];
 
+const groups = [
+  "any of { at least 5 of 10 shots on target / 3 in a row on target }",
+  "2 of { at least 60 % of shots on target at 80 % confidence / at least 70 % of shots on target / average club-path within TOLERANCE at 80 % confidence }",
+];
+
+/** Readings that are exact; that are off by themselves; and that are off in common as well. */
+const exact: Stated = {};
+const rough: Stated = { instrument: instrument("club-path 0.4 random", "attack-angle 0.5 random") };
+const shifted: Stated = {
+  instrument: instrument("club-path 0.3 random 0.3 systematic", "attack-angle 0.5 random"),
+};
+const biased: Stated = {
+  instrument: instrument("club-path 0.2 random 0.4 systematic", "attack-angle 0.3 random 0.3 systematic"),
+};
+const accuracies = fc.constantFrom(exact, rough, shifted, biased);
+
 const width = fc.integer({ min: 1, max: 40 });
 const required = fc.constantFrom(undefined, "attack-angle between 4° down and 1° up");
 
@@ -55,7 +80,7 @@ function block(success: string, tenths: number, require?: string): BlockWords {
     shots: 10,
     target: `club-path within ${tolerance} of 1° in-to-out`,
     ...(require === undefined ? {} : { require }),
-    success: success.replace("TOLERANCE", tolerance),
+    success: success.replaceAll("TOLERANCE", tolerance),
   };
 }
 
@@ -73,9 +98,11 @@ describe("the order of shots", () => {
         fc.constantFrom(...least, ...most, ...statistics),
         width,
         required,
-        ([one, other], success, tenths, require) => {
+        accuracies,
+        ([one, other], success, tenths, require, accuracy) => {
           const words = block(success, tenths, require);
-          expect(verdictOn(words, shotsOf(other))).toBe(verdictOn(words, shotsOf(one)));
+          const verdict = verdictOn(words, shotsOf(one), accuracy);
+          expect(verdictOn(words, shotsOf(other), accuracy)).toBe(verdict);
         },
       ),
     );
@@ -88,13 +115,31 @@ describe("a shot that becomes a hit", () => {
       fc.property(
         pairs.filter((readings) => readings.length > 0),
         fc.nat(),
-        fc.constantFrom(...least, ...runs, ...most),
+        fc.constantFrom(...least, ...runs, ...most, groups[0] ?? ""),
+        width,
+        fc.constantFrom(exact, rough),
+        (readings, place, success, tenths, accuracy) => {
+          const better = readings.with(place % readings.length, { path: "1", attack: "0" });
+          const before = verdictOn(block(success, tenths), shotsOf(readings), accuracy);
+          const after = verdictOn(block(success, tenths), shotsOf(better), accuracy);
+          if (before === (most.includes(success) ? "missed" : "met")) expect(after).toBe(before);
+        },
+      ),
+    );
+  });
+
+  test("never turns one into the other where readings are off in common", () => {
+    fc.assert(
+      fc.property(
+        pairs.filter((readings) => readings.length > 0),
+        fc.nat(),
+        fc.constantFrom(...least, ...runs),
         width,
         (readings, place, success, tenths) => {
           const better = readings.with(place % readings.length, { path: "1", attack: "0" });
-          const before = verdictOn(block(success, tenths), shotsOf(readings));
-          const after = verdictOn(block(success, tenths), shotsOf(better));
-          if (before === (most.includes(success) ? "missed" : "met")) expect(after).toBe(before);
+          const before = verdictOn(block(success, tenths), shotsOf(readings), shifted);
+          if (before === "met")
+            expect(verdictOn(block(success, tenths), shotsOf(better), shifted)).not.toBe("missed");
         },
       ),
     );
@@ -106,13 +151,16 @@ describe("a narrower tolerance", () => {
     fc.assert(
       fc.property(
         pairs,
-        fc.constantFrom(...least, ...runs, ...statistics),
+        fc.constantFrom(...least, ...runs, ...statistics, ...groups),
         width,
         width,
         required,
-        (readings, success, one, other, require) => {
-          const wide = verdictOn(block(success, Math.max(one, other), require), shotsOf(readings));
-          const narrow = verdictOn(block(success, Math.min(one, other), require), shotsOf(readings));
+        accuracies,
+        (readings, success, one, other, require, accuracy) => {
+          const verdict = (tenths: number) =>
+            verdictOn(block(success, tenths, require), shotsOf(readings), accuracy);
+          const wide = verdict(Math.max(one, other));
+          const narrow = verdict(Math.min(one, other));
           if (wide === "missed") expect(narrow).not.toBe("met");
           if (narrow === "met") expect(wide).toBe("met");
         },
@@ -143,6 +191,28 @@ describe("a reading that was missing and turns up", () => {
       ),
     );
   });
+
+  test("never turns met into missed or back, where readings may be off", () => {
+    fc.assert(
+      fc.property(
+        completed,
+        fc.constantFrom(...least, ...most, ...runs),
+        width,
+        required,
+        fc.constantFrom(rough, shifted, biased),
+        (rows, success, tenths, require, accuracy) => {
+          const words = block(success, tenths, require);
+          const known = rows.map(([seen, found]) => ({
+            path: seen.path === "?" ? found.path : seen.path,
+            attack: seen.attack === "?" ? found.attack : seen.attack,
+          }));
+          const before = verdictOn(words, shotsOf(rows.map(([seen]) => seen)), accuracy);
+          const after = verdictOn(words, shotsOf(known), accuracy);
+          expect([before, after].toSorted()).not.toEqual(["met", "missed"]);
+        },
+      ),
+    );
+  });
 });
 
 describe("so many good shots at least, and the others at most", () => {
@@ -169,12 +239,13 @@ describe("so many good shots at least, and the others at most", () => {
         fc.oneof(counted, shared),
         goodAndBad,
         required,
-        (readings, [atLeast, atMost], [good, bad], require) => {
+        fc.constantFrom(exact, rough),
+        (readings, [atLeast, atMost], [good, bad], require, accuracy) => {
           const words = {
             ...block("", 20, require),
             success: [atLeast.replace("GOOD", good), atMost.replace("BAD", bad)],
           };
-          const [one, other] = scoreBlock(words, shotsOf(readings)).criteria;
+          const [one, other] = scoreBlock(words, shotsOf(readings), accuracy).criteria;
           expect(other?.verdict).toBe(one?.verdict);
           const { hits, misses, unknown } = one?.evidence.tally ?? {};
           expect(other?.evidence.tally).toEqual({ hits: misses, misses: hits, unknown });
@@ -211,10 +282,11 @@ describe("a left-hander who is the mirror image of a right-hander", () => {
     fc.assert(
       fc.property(
         pairs,
-        fc.constantFrom(...least, ...most, ...runs, ...statistics),
+        fc.constantFrom(...least, ...most, ...runs, ...statistics, ...groups),
         width,
         required,
-        (readings, success, tenths, require) => {
+        accuracies,
+        (readings, success, tenths, require, accuracy) => {
           const words = block(
             success.replace("within TOLERANCE", "between 1° out-to-in and TOLERANCE in-to-out"),
             tenths,
@@ -224,8 +296,8 @@ describe("a left-hander who is the mirror image of a right-hander", () => {
             const path = shot.values["club-path"];
             return path === undefined ? shot : { ...shot, values: { ...shot.values, "club-path": -path } };
           });
-          const right = scoreBlock(words, shotsOf(readings), { hand: "right" });
-          const left = scoreBlock(words, mirrored, { hand: "left" });
+          const right = scoreBlock(words, shotsOf(readings), { ...accuracy, hand: "right" });
+          const left = scoreBlock(words, mirrored, { ...accuracy, hand: "left" });
           expect(left.criteria.map(({ verdict, evidence }) => [verdict, evidence.observed])).toEqual(
             right.criteria.map(({ verdict, evidence }) => [verdict, evidence.observed]),
           );

@@ -61,33 +61,49 @@ function insidePart(limits: readonly number[], part: number): number {
 
 /**
  * The probabilities that the answer is yes, and that it is yes or cannot be told. The random errors of the readings are
- * taken as independent of each other.
+ * taken as independent of each other. O(cells).
  *
- * @param shift how far each reading is off by the errors that all shots share
- * @param deviation the standard deviation of what is left
+ * @param centres where each reading is taken to lie, without the errors that all shots share
+ * @param deviations the standard deviation of what is left of each
  */
 export function chancesOfShot(
   { readings, answers }: UncertainShot,
-  shift: (reading: UncertainReading) => number,
-  deviation: (reading: UncertainReading) => number,
+  centres: readonly number[],
+  deviations: readonly number[],
 ): { readonly certain: number; readonly possible: number } {
-  let probabilities: readonly number[] = [1];
-  for (const reading of readings) {
-    const parts = partProbabilities(reading.limits, reading.value - shift(reading), deviation(reading));
-    probabilities = probabilities.flatMap((cell) => parts.map((part) => cell * part));
+  const cells = new Float64Array(answers.length);
+  cells[0] = 1;
+  let filled = 1;
+  for (const [place, { limits }] of readings.entries()) {
+    const parts = partProbabilities(limits, centres[place] ?? 0, deviations[place] ?? 0);
+    // Each cell is split into as many as the reading has parts, from the last one on, so that none is overwritten unread.
+    for (let cell = filled - 1; cell >= 0; cell--) {
+      const whole = cells[cell] ?? 0;
+      for (let part = 0; part < parts.length; part++) {
+        cells[cell * parts.length + part] = whole * (parts[part] ?? 0);
+      }
+    }
+    filled *= parts.length;
   }
   let certain = 0;
   let not = 0;
-  for (const [cell, probability] of probabilities.entries()) {
-    if (answers[cell] === true) certain += probability;
-    else if (answers[cell] === false) not += probability;
+  for (let cell = 0; cell < filled; cell++) {
+    const answer = answers[cell];
+    if (answer === true) certain += cells[cell] ?? 0;
+    else if (answer === false) not += cells[cell] ?? 0;
   }
   return { certain: Math.min(1, certain), possible: Math.max(0, 1 - not) };
 }
 
-function partProbabilities(limits: readonly number[], centre: number, deviation: number): number[] {
-  const below = limits.map((limit) =>
-    deviation === 0 ? Number(centre <= limit) : normalCdf((limit - centre) / deviation),
-  );
-  return [...below, 1].map((upTo, part) => upTo - (below[part - 1] ?? 0));
+function partProbabilities(limits: readonly number[], centre: number, deviation: number): Float64Array {
+  const parts = new Float64Array(limits.length + 1);
+  let below = 0;
+  for (let part = 0; part < limits.length; part++) {
+    const limit = limits[part] ?? 0;
+    const upTo = deviation === 0 ? Number(centre <= limit) : normalCdf((limit - centre) / deviation);
+    parts[part] = upTo - below;
+    below = upTo;
+  }
+  parts[limits.length] = 1 - below;
+  return parts;
 }

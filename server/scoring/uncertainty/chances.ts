@@ -118,56 +118,80 @@ function renaming(vocabulary: ReadonlyMap<string, Metric>, player: PlayerTraits)
   };
 }
 
-/** A shot by its place, with its readings as they are worked with. */
+/** A shot by its place. */
 interface Worked {
   readonly place: number;
   readonly shot: UncertainShot;
 }
 
+/** What is remembered of so many shots at most, for all shared errors that were tried. */
+const MOST_REMEMBERED = 200;
+
 /** @param known the answers of all shots; those of the uncertain ones do not count */
 function chances(known: readonly Truth[], uncertain: readonly Worked[]): Chances {
   const readings = uncertain.flatMap(({ shot }) => shot.readings);
   const sources = [...new Set(readings.flatMap(({ errors }) => [...errors.shared.keys()]))].sort();
-  const slopes = new Map(
-    readings.map((each) => [each, sources.map((source) => each.errors.shared.get(source) ?? 0)]),
-  );
-  const slopesOf = (each: UncertainReading) => slopes.get(each) ?? [];
+  const prepared = uncertain.map(({ place, shot }) => ({
+    place,
+    shot,
+    values: shot.readings.map(({ value }) => value),
+    randoms: shot.readings.map(({ errors }) => errors.random),
+    totals: shot.readings.map(({ errors }) => totalUncertainty(errors)),
+    slopes: shot.readings.map(({ errors }) => sources.map((source) => errors.shared.get(source) ?? 0)),
+  }));
   const certain = known.map((truth) => Number(truth === true));
   const possible = known.map((truth) => Number(truth !== false));
 
-  const withUncertain = (shift: ReadingNumber, deviation: ReadingNumber): ShotChances => {
+  /** @param errors those that all shots share; null where they are not known and added to the others */
+  const withUncertain = (errors: readonly number[] | null): ShotChances => {
     const all = { certain: [...certain], possible: [...possible] };
-    for (const { place, shot } of uncertain) {
-      const chances = chancesOfShot(shot, shift, deviation);
+    for (const { place, shot, values, randoms, totals, slopes } of prepared) {
+      const chances =
+        errors === null
+          ? chancesOfShot(shot, values, totals)
+          : chancesOfShot(shot, without(errors, values, slopes), randoms);
       all.certain[place] = chances.certain;
       all.possible[place] = chances.possible;
     }
     return all;
   };
+  // Several goals, and both ends of a doubt, ask with the same errors.
+  const given = new Map<string, ShotChances>();
   let overall: ShotChances | undefined;
   return {
     ratios: sources.map((_, index) =>
-      readings.reduce(
-        (largest, each) => Math.max(largest, ratio(slopesOf(each)[index] ?? 0, each.errors.random)),
-        0,
-      ),
+      prepared
+        .flatMap(({ slopes, randoms }) =>
+          slopes.map((slope, place) => ratio(slope[index] ?? 0, randoms[place] ?? 0)),
+        )
+        .reduce((largest, each) => Math.max(largest, each), 0),
     ),
-    given: (errors) =>
-      withUncertain(
-        (each) => slopesOf(each).reduce((sum, slope, index) => sum + slope * (errors[index] ?? 0), 0),
-        (each) => each.errors.random,
-      ),
+    given: (errors) => {
+      if (uncertain.length > MOST_REMEMBERED) return withUncertain(errors);
+      const key = errors.join(" ");
+      const before = given.get(key) ?? withUncertain(errors);
+      given.set(key, before);
+      return before;
+    },
     overall: () => {
-      overall ??= withUncertain(
-        () => 0,
-        (each) => totalUncertainty(each.errors),
-      );
+      overall ??= withUncertain(null);
       return overall;
     },
   };
 }
 
-type ReadingNumber = (reading: UncertainReading) => number;
+/** The values without the errors that all shots share. */
+function without(
+  errors: readonly number[],
+  values: readonly number[],
+  slopes: readonly (readonly number[])[],
+): number[] {
+  return values.map((value, place) => {
+    let centre = value;
+    for (const [index, error] of errors.entries()) centre -= error * (slopes[place]?.[index] ?? 0);
+    return centre;
+  });
+}
 
 function ratio(slope: number, random: number): number {
   return slope === 0 ? 0 : Math.abs(slope) / random;
