@@ -8,7 +8,7 @@ import { orderOf } from "./compute.ts";
 import { type AbilityOutcome, judgeByMethod, undecided } from "./methods/judge.ts";
 import { methodFor } from "./methods/methods.ts";
 import { nameOf } from "./names.ts";
-import { rangeInWords, scaleOf } from "./value.ts";
+import { directionsIn, rangeInWords, scaleOf } from "./value.ts";
 
 /** Judges the true number from the known values. To be asked when all planned shots are hit. */
 export function judgeAbility(
@@ -23,7 +23,7 @@ export function judgeAbility(
   const { statistic, metric, bounds } = criterion;
   const scale = scaleOf(criterion, shots);
   const write = ({ low, high }: { low: number; high: number }) => rangeInWords(low, high, scale);
-  const order = orderOf(shots.metric(metric), shots.hand, bounds);
+  const order = orderOf(shots.metric(metric), shots.hand, directionsIn(bounds));
   const method = methodFor(statistic, values, uncertainty, order, write);
   if (method === undefined) return undecided(noReadingAsAbility(`${nameOf(statistic)} shot`));
   const { interval: claim, slack } = claimOf(bounds, shots.hand);

@@ -34,7 +34,7 @@ export function cautionsOn(
 const TAKEN_OFF = "What the instrument scatters by itself, from shot to shot, is taken off the spread.";
 
 /** Of equal values limits say it themselves. */
-function spreadCautions(values: readonly number[], hasLimits: boolean): string[] {
+export function spreadCautions(values: readonly number[], hasLimits: boolean): string[] {
   const { length } = values;
   if (length < 2) return [];
   return [

@@ -1,9 +1,8 @@
 /** The number that a statistic makes of values. */
-import type { Bounds, Hand, Metric, Statistic } from "../../../shared/plan-model.ts";
+import type { Direction, Hand, Metric, Statistic } from "../../../shared/plan-model.ts";
 import { middleSpan } from "../../../shared/statistics/middle-span.ts";
 import { spreadWithoutReadings } from "../../../shared/statistics/reading-uncertainty.ts";
 import { mean, median, quantile, standardDeviation } from "../../../shared/statistics/summary.ts";
-import { directionsIn } from "./value.ts";
 
 /** How the values of a metric stand to each other. */
 export interface Order {
@@ -16,9 +15,13 @@ export interface Order {
   readonly sign: 1 | -1;
 }
 
-/** The order of a metric's values for a player of this hand; of sides written as everybody sees them, that of the frame. */
-export function orderOf({ directions }: Metric, hand: Hand, bounds?: Bounds): Order {
-  const written = bounds === undefined ? [] : directionsIn(bounds);
+/**
+ * The order of a metric's values for a player of this hand; where sides are written as everybody sees them, that of the
+ * frame.
+ *
+ * @param written the direction words of the criterion
+ */
+export function orderOf({ directions }: Metric, hand: Hand, written: readonly Direction[]): Order {
   const isMirrored =
     hand === "left" &&
     directions.some(({ handed }) => handed) &&

@@ -24,7 +24,7 @@ import { withProbability } from "./probability.ts";
 import { sentenceOf } from "./sentence.ts";
 import { uncertaintyOf } from "./uncertainty.ts";
 import { notMeasured, tooFewKnown, usableShots, valuesAt } from "./usable-shots.ts";
-import { rangeInWords, scaleOf, valueInWords } from "./value.ts";
+import { directionsIn, rangeInWords, scaleOf, valueInWords } from "./value.ts";
 
 export const statistic: CriterionKind<"statistic"> = {
   sentence: sentenceOf,
@@ -37,7 +37,7 @@ function evaluate(criterion: StatisticCriterion, shots: CountedShots): Outcome {
   const usable = usableShots([metric], shots);
   const values = valuesAt(metric, usable, shots);
   const uncertainty = uncertaintyOf(metric, usable.indices, shots);
-  const order = orderOf(shots.metric(metric), shots.hand, bounds);
+  const order = orderOf(shots.metric(metric), shots.hand, directionsIn(bounds));
   const value = compute(statistic, values, order, uncertainty?.random);
   const outcome = {
     ...seen(criterion, value, usable, shots),

@@ -11,6 +11,7 @@ import { notJudged, openShots } from "../open-shots.ts";
 import { extremes, type Order, orderOf } from "./compute.ts";
 import type { Extreme } from "./names.ts";
 import { readingsWanted, type UsableShots, valuesAt } from "./usable-shots.ts";
+import { directionsIn } from "./value.ts";
 
 /** Judges the extreme of the usable shots, at least one. */
 export function judgeExtreme(
@@ -19,7 +20,7 @@ export function judgeExtreme(
   shots: CountedShots,
 ): Pick<Outcome, "verdict" | "settles" | "deciding"> & { readonly value: number | undefined } {
   const { interval: claim, slack } = claimOf(bounds, shots.hand);
-  const order = orderOf(shots.metric(metric), shots.hand, bounds);
+  const order = orderOf(shots.metric(metric), shots.hand, directionsIn(bounds));
   const candidates = extremes(kind, valuesAt(metric, usable, shots), order);
   // Of two as far to either side it is the one that makes the best better, and the worst worse.
   const decisive = candidates.find((value) => isInside(value, claim, slack) === (kind === "best"));

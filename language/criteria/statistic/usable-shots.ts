@@ -74,15 +74,20 @@ function settlesUnmeasured(metrics: readonly string[], usable: UsableShots, shot
   return usable.refused > 0 ? "shots that meet what the block requires" : "shots to judge";
 }
 
-/** What would settle it where too few shots can be used to speak for all of them; null where enough can. */
+/**
+ * What would settle it where too few shots can be used to speak for all of them; null where enough can.
+ *
+ * @param share how many of those that belong to it must be known
+ */
 export function tooFewKnown(
   metrics: readonly string[],
   usable: UsableShots,
   shots: CountedShots,
+  share = LEAST_KNOWN,
 ): string | null {
   const known = usable.indices.length;
   const belonging = known + usable.unknown.length;
-  const more = Math.ceil(LEAST_KNOWN * belonging - 1e-9) - known;
+  const more = Math.ceil(share * belonging - 1e-9) - known;
   if (more <= 0) return null;
   return `${readingsWanted(metrics, shots)} for ${more} more of the ${belonging} shots: ${known} ${known === 1 ? "is" : "are"} too few`;
 }

@@ -27,7 +27,9 @@ export function scaleOf(
   const { low, high } = intervalOf(bounds, hand);
   const declared = metricCalled(metric);
   return {
-    metric: isWidth(statistic) ? { ...declared, directions: [] } : inTheWordsOf(bounds, declared),
+    metric: isWidth(statistic)
+      ? { ...declared, directions: [] }
+      : inTheWordsOf(directionsIn(bounds), declared),
     unit: unitOf(bounds),
     hand,
     limits: [low, high].filter(Number.isFinite),
@@ -55,7 +57,7 @@ export function rangeInWords(low: number, high: number, scale: Scale): string {
 }
 
 /** The metric, shown so finely that no value looks like a limit, or like another value, that it is not equal to. */
-function fineEnough(values: readonly number[], { metric, unit, limits }: Scale): Metric {
+export function fineEnough(values: readonly number[], { metric, unit, limits }: Scale): Metric {
   const others = [...limits, ...values];
   const apart = values.flatMap((value) =>
     others
@@ -72,8 +74,7 @@ function fineEnough(values: readonly number[], { metric, unit, limits }: Scale):
 }
 
 /** Where the coach wrote sides as everybody sees them (`right`), not as the hand has them (`in-to-out`), so is the value. */
-function inTheWordsOf(bounds: Bounds, metric: Metric): Metric {
-  const written = directionsIn(bounds);
+export function inTheWordsOf(written: readonly Direction[], metric: Metric): Metric {
   if (written.length === 0 || written.some(({ handed }) => handed)) return metric;
   return { ...metric, directions: metric.directions.filter(({ handed }) => !handed) };
 }

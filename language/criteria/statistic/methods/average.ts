@@ -1,12 +1,9 @@
 /** Averages by Student's t. */
 import type { ReadingUncertainty } from "../../../../shared/statistics/reading-uncertainty.ts";
-import { firstThatDecides, MOST_SHOTS } from "../../../../shared/statistics/shots-to-decide.ts";
+import { MOST_SHOTS, newShotsThatDecide } from "../../../../shared/statistics/shots-to-decide.ts";
 import { meanLimits, meanShotsToDecide } from "../../../../shared/statistics/student.ts";
 import type { Sample } from "../../../../shared/statistics/summary.ts";
 import { isDecided, type Method } from "./method.ts";
-
-/** So many shots that one more changes nothing. */
-const ENDLESS = 1e12;
 
 /** The scatter of the shots holds the random part of the readings already; what they share no number of shots averages out. */
 export function averageMethod(sample: Sample, { systematic }: ReadingUncertainty): Method {
@@ -22,8 +19,8 @@ export function averageMethod(sample: Sample, { systematic }: ReadingUncertainty
       const { claim, confidence, slack } = question;
       if (systematic === 0) return meanShotsToDecide(sample, claim, confidence, slack);
       const decides = (n: number) => isDecided(limitsOf(n), question);
-      const total = firstThatDecides(sample.n, MOST_SHOTS, decides);
-      return total === undefined && !decides(ENDLESS) ? NEVER : total;
+      const total = newShotsThatDecide(sample.n, MOST_SHOTS, decides);
+      return total === "never" ? NEVER : total;
     },
     cautions: () => [],
   };

@@ -41,7 +41,8 @@ export function spreadMethod(
   };
 }
 
-function normalityCautions(values: readonly number[], sturdier: string | undefined): string[] {
+/** @param sturdier limits in words, where there are any */
+export function normalityCautions(values: readonly number[], sturdier: string | undefined): string[] {
   const isNormal = looksNormal(values);
   const isEqual = sampleOf(values)?.sd === 0;
   if (isNormal || isEqual) return [];

@@ -1,0 +1,133 @@
+/** Changes in words. */
+import type { Against, ChangeCriterion, Movement } from "../../../shared/plan-model.ts";
+import { formatAmount, formatReading, writeAmount } from "../../../shared/quantity.ts";
+import type { Interval } from "../../../shared/statistics/interval.ts";
+import type { CountedShots } from "../criterion.ts";
+import { isWidth, titleOf } from "../statistic/names.ts";
+import { fineEnough, inTheWordsOf, type Scale } from "../statistic/value.ts";
+import { percent, roundedPercent } from "../wording.ts";
+import { claimOfMovement, type Measure } from "./movement.ts";
+import { directionsOf } from "./sides.ts";
+
+/** `"Where we are"`, `session "Monday"`, `the last session`, `usual`. */
+export function againstInWords(against: Against): string {
+  switch (against.kind) {
+    case "block":
+      return JSON.stringify(against.block);
+    case "session":
+      return `session ${JSON.stringify(against.session)}`;
+    case "last session":
+      return "the last session";
+    case "usual":
+      return "usual";
+  }
+}
+
+/** `average carry falls by at most 4 yd against "Where we are"`; with a share `… by at least 20 % of what it was against …`. */
+export function required(criterion: ChangeCriterion, measure: Measure): string {
+  const { statistic, metric, movement, against, confidence } = criterion;
+  const share = measure === "share" ? " of what it was" : "";
+  const claim = `${titleOf(statistic, metric)} ${moves(movement)}${share} against ${againstInWords(against)}`;
+  return confidence === null ? claim : `in the long run, ${claim}, at ${percent(confidence)} confidence`;
+}
+
+function moves(movement: Movement): string {
+  const amount = writeAmount(movement.amount);
+  if (movement.kind === "stays") return `stays within ${amount}`;
+  return `${movement.kind}${movement.kind === "moves" ? "" : " by"} at ${movement.bound} ${amount}`;
+}
+
+/** The criterion in a sentence. */
+export function sentenceOf(criterion: ChangeCriterion, isRequiring: boolean): string {
+  const { statistic, metric, confidence } = criterion;
+  const deviation = statistic.kind === "spread" ? " (standard deviation)" : "";
+  const number = `${titleOf(statistic, metric)}${deviation}`;
+  const compared = comparedInWords(criterion);
+  if (confidence === null) {
+    return `Over the block's shots${isRequiring ? " that are as required" : ""}, the ${number} is ${compared}.`;
+  }
+  const over = isRequiring ? " over shots that are as required" : "";
+  return `In the long run, the player's ${number}${over} is ${compared}, shown at ${percent(confidence)} confidence.`;
+}
+
+/** `at most 4 yd less than in "Where we are"`, `within 5 yd of usual`. */
+function comparedInWords({ movement, against }: ChangeCriterion): string {
+  const amount = writeAmount(movement.amount);
+  const place = against.kind === "usual" ? "usual" : `in ${againstInWords(against)}`;
+  if (movement.kind === "stays") {
+    return `within ${amount} of ${against.kind === "usual" ? "the usual one" : `what it was ${place}`}`;
+  }
+  const further = { rises: "more", falls: "less", moves: "farther" }[movement.kind];
+  const distance = movement.kind === "moves" ? amountAndWay(movement) : `${amount} ${further}`;
+  return `at ${movement.bound} ${distance} than ${place}`;
+}
+
+/** `2° farther in-to-out` */
+function amountAndWay({ amount }: Movement): string {
+  const way = amount.direction === null ? "" : ` ${amount.direction.word}`;
+  return `${writeAmount({ ...amount, direction: null })} farther${way}`;
+}
+
+/**
+ * How the numbers before and now are written: in the unit of the criterion, or that of readings where it has a share; as
+ * finely as the difference between them.
+ */
+export function scaleOf(
+  { statistic, metric, movement }: ChangeCriterion,
+  measure: Measure,
+  { metric: metricCalled, hand }: CountedShots,
+  effect?: number,
+): Scale {
+  const declared = metricCalled(metric);
+  const shown = isWidth(statistic)
+    ? { ...declared, directions: [] }
+    : inTheWordsOf(directionsOf(movement), declared);
+  if (measure === "share") return { metric: shown, unit: declared.unit, hand, limits: [] };
+  const scale = { metric: shown, unit: movement.amount.unit, hand, limits: [movement.amount.value] };
+  const metricShown = effect === undefined ? shown : fineEnough([Math.abs(effect)], scale);
+  return { ...scale, metric: metricShown, limits: [] };
+}
+
+/** Effects in words: `4 yd less`, `2.1° farther in-to-out`, `23 % more`. */
+export interface EffectWriter {
+  readonly one: (effect: number) => string;
+  readonly range: (limits: Interval) => string;
+}
+
+export function effectWriter(
+  criterion: ChangeCriterion,
+  measure: Measure,
+  shots: CountedShots,
+): EffectWriter {
+  const { interval } = claimOfMovement(criterion.movement, measure, shots.hand);
+  const limits = [interval.low, interval.high].filter(Number.isFinite);
+  const scale = scaleOf(criterion, measure, shots);
+  const write = (effect: number, others: readonly number[]) =>
+    measure === "share"
+      ? shareInWords(effect, limits)
+      : differenceInWords(effect, others, { ...scale, limits });
+  const range = ({ low, high }: Interval) => {
+    const ends = [low, high].filter(Number.isFinite);
+    const [end] = ends;
+    if (end === undefined) return "no limit on either side";
+    if (ends.length === 2) return `${write(low, ends)} to ${write(high, ends)}`;
+    return `${write(end, ends)} on one side, no limit on the other`;
+  };
+  return { one: (effect) => write(effect, [effect]), range };
+}
+
+const SAME = "no change";
+
+function shareInWords(effect: number, [limit]: readonly number[]): string {
+  const size = Math.abs(effect);
+  if (size < 1e-9) return SAME;
+  return `${roundedPercent(size, limit === undefined ? limit : Math.abs(limit))} ${effect < 0 ? "less" : "more"}`;
+}
+
+function differenceInWords(effect: number, others: readonly number[], scale: Scale): string {
+  const shown = fineEnough(others.map(Math.abs), { ...scale, limits: scale.limits.map(Math.abs) });
+  const size = formatAmount(Math.abs(effect), shown, scale.unit);
+  if (!/[1-9]/.test(size)) return SAME;
+  if (shown.directions.length === 0) return `${size} ${effect < 0 ? "less" : "more"}`;
+  return formatReading(effect, shown, scale.hand, scale.unit).replace(size, `${size} farther`);
+}
