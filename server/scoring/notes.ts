@@ -4,18 +4,27 @@ import { metricsReadBy } from "../../language/criteria/criteria.ts";
 import { listed, shots as shotsInWords } from "../../language/criteria/wording.ts";
 import type { Plan, ScoringInput } from "../../shared/plan-model.ts";
 import type { SessionData } from "../../shared/session-data.ts";
-import { operands } from "./estimates.ts";
+import { estimatesAmong, operands } from "./estimates.ts";
 import type { SortedShots } from "./set-aside.ts";
 
-export function notesOn(input: ScoringInput, data: SessionData, sorted: SortedShots): string[] {
+/** @param areClubsPlanned whether shots were given the clubs that the plan states */
+export function notesOn(
+  input: ScoringInput,
+  data: SessionData,
+  sorted: SortedShots,
+  areClubsPlanned: boolean,
+): string[] {
   return [
     ...instrumentNotes(input),
     ...handNotes(input),
+    ...(areClubsPlanned ? [CLUBS_PLANNED] : []),
     ...(data.shots.length === 0 ? ["The data holds no shots."] : metricNotes(input, data)),
     ...goalNotes(input.plan),
     ...doubtNotes(sorted),
   ];
 }
+
+const CLUBS_PLANNED = "No table tells the club: shots of a block with one club are taken to be hit with it.";
 
 /** That readings are taken as exact: all of them, or those that nothing is stated of. */
 function instrumentNotes({ plan, instrument, metrics }: ScoringInput): string[] {
@@ -44,9 +53,13 @@ function metricNotes({ plan, metrics }: ScoringInput, data: SessionData): string
   const known = new Map<string, number>();
   const derived = new Map<string, number>();
   for (const shot of data.shots) {
-    for (const metric of Object.keys(shot.values)) known.set(metric, (known.get(metric) ?? 0) + 1);
+    for (const metric of [...Object.keys(shot.values), ...Object.keys(shot.categories)])
+      known.set(metric, (known.get(metric) ?? 0) + 1);
     for (const metric of shot.derived) derived.set(metric, (derived.get(metric) ?? 0) + 1);
   }
+  const estimates = estimatesAmong(metrics, data.shots);
+  const was = (metric: string) =>
+    estimates.has(metric) ? "was estimated by a model" : "was computed from other readings";
   const notes: string[] = [];
   const needed = new Set(plan.needs);
   for (const metric of new Set([...plan.needs, ...metricsUsed(plan)])) {
@@ -57,7 +70,7 @@ function metricNotes({ plan, metrics }: ScoringInput, data: SessionData): string
         `No shot has a reading of ${metric}, which the plan ${needed.has(metric) ? "needs" : "uses"}.`,
       );
     const computed = derived.get(metric) ?? 0;
-    if (computed > 0) notes.push(`${metric} was computed from other readings for ${shotsInWords(computed)}.`);
+    if (computed > 0) notes.push(`${metric} ${was(metric)} for ${shotsInWords(computed)}.`);
   }
   return notes;
 }

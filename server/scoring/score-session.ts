@@ -40,6 +40,7 @@ export function scoreSession(input: ScoringInput, read: SessionData, known: Know
   const { plan, session, player, instrument, metrics } = input;
   const { version, sha256 = null, revision = null, others = [] } = known;
   const data = withPlannedClubs(plan, read);
+  const areClubsPlanned = data.shots.some(({ club }, place) => club !== read.shots[place]?.club);
   const frame = frameOf(input);
   const sorted = sortShots(plan, data, frame.player);
   const swings = swingsOfSession(sorted, data);
@@ -76,7 +77,7 @@ export function scoreSession(input: ScoringInput, read: SessionData, known: Know
     ],
     setAside: [...sorted.setAside],
     findings: [...data.findings, ...impossibleShots(data.shots, metrics)],
-    notes: [...notesOn(input, data, sorted), ...loadNotes(input, history)],
+    notes: [...notesOn(input, data, sorted, areClubsPlanned), ...loadNotes(input, history)],
   };
 }
 
