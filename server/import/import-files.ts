@@ -1,8 +1,9 @@
 /** From the files a session points at to its shots: however large they are, packed or not. */
 import type { ScoringInput } from "../../shared/plan-model.ts";
 import type { SessionData } from "../../shared/session-data.ts";
+import type { FileImport } from "./file-import.ts";
 import { DamagedPackingError, isPacked, unpacked } from "./gunzip.ts";
-import { type FileImport, SessionImport } from "./import-session.ts";
+import { SessionImport } from "./import-session.ts";
 
 /** A file that is too large to be held, piece by piece. */
 export interface Pieces extends AsyncIterable<Uint8Array> {

@@ -112,6 +112,20 @@ describe("a side is taken from", () => {
     expect(halfNamed).toEqual({ "Side (m)": "right or left?" });
   });
 
+  test("the coach, where the cells name the sides in words that are not known", () => {
+    const content = table(
+      [
+        ["Écart (m)", "offline", (value) => `${Math.abs(value).toFixed(1)} ${value < 0 ? "G" : "D"}`],
+        ["Side (m)", "offline", (value) => `${Math.abs(value).toFixed(1)} ${value < 0 ? "G" : "D"}`],
+      ],
+      3,
+    );
+    const { text } = propose([{ path: "a.csv", content }], { vocabulary });
+    expect(text).toContain('// settle: Which sides are "d" and "g"? Keep one of these lines.');
+    expect(text).toContain('// column "Side (m)" is offline in m where "d" is right, "g" is left\n');
+    expect(text).toContain('// column "Side (m)" is offline in m where "d" is left, "g" is right\n');
+  });
+
   test("no header that only looks so", () => {
     expect(
       sides(

@@ -1,8 +1,9 @@
 /** A session while its tables are being written. */
 import type { ScoringInput } from "../../../shared/plan-model.ts";
 import type { SessionData } from "../../../shared/session-data.ts";
+import type { FileImport } from "../file-import.ts";
 import { isPacked } from "../gunzip.ts";
-import { type FileImport, SessionImport } from "../import-session.ts";
+import { SessionImport } from "../import-session.ts";
 import { type GrowingFile, Tail } from "./tail.ts";
 
 /** A table of the session. `path` is how findings and shots call it, `source` the name of the source that reads it. */

@@ -1,14 +1,15 @@
 /** What each column of a table is taken for, how sure that is, and what the coach must settle. */
 
 import { signOf } from "../../../shared/interval.ts";
-import type { Direction, Hand, Metric, Unit } from "../../../shared/plan-model.ts";
+import type { Hand, Metric, Unit } from "../../../shared/plan-model.ts";
 import { clubLookup } from "../cells/clubs.ts";
+import { choose, type Draft, shareUnits } from "./choose.ts";
 import type { Form } from "./form.ts";
-import { type ParsedHeader, parseHeader } from "./header.ts";
-import { METRIC_WORDS } from "./header-words.ts";
-import { type Candidate, type Meaning, Meanings, type OtherKind, shareInside } from "./meanings.ts";
+import { parseHeader } from "./header.ts";
+import { type Meaning, Meanings, type OtherKind } from "./meanings.ts";
 import { type Profile, profileOf } from "./profile.ts";
 import { evidenceOf, type Reading, settleSigns } from "./relations.ts";
+import { directionOf, sidesOf, signFor, unknownSides } from "./signs.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
 export type Confidence = "sure" | "likely" | "doubtful";
@@ -37,23 +38,12 @@ export interface ProposedColumn {
   /** The sides and the units to choose from where the table does not tell; the column is not read before one is chosen. */
   readonly signs: readonly string[];
   readonly units: readonly string[];
-}
-
-/** A column while it is being understood. */
-interface Draft {
-  readonly place: number;
-  readonly header: string;
-  readonly parsed: ParsedHeader;
-  readonly profile: Profile;
-  readonly candidates: readonly Candidate[];
-  chosen: Candidate | undefined;
-  /** What the best candidate was where another column has it. */
-  taken: string | undefined;
+  /** Two texts beside the numbers that stand for the two sides in `signs`, in a way that is not known. */
+  readonly sideTexts: readonly string[];
 }
 
 const SURE = 0.85;
 const LIKELY = 0.6;
-const LEAST = 0.4;
 
 /**
  * Proposes meanings: the best of each column by name, unit and cells, each metric once; then what columns say about each
@@ -89,56 +79,6 @@ export function proposeColumns(form: Form, vocabulary: Vocabulary, hand: Hand | 
   });
 }
 
-function keyOf(meaning: Meaning): string {
-  return "metric" in meaning ? meaning.metric.name : meaning.kind;
-}
-
-/** Each metric, and each other meaning but `unread`, goes to the column that fits it best. */
-function choose(drafts: readonly Draft[]): void {
-  const pairs = drafts
-    .flatMap((draft) => draft.candidates.map((candidate) => ({ draft, candidate })))
-    .filter(({ candidate }) => candidate.score >= LEAST)
-    .sort((one, other) => other.candidate.score - one.candidate.score);
-  const given = new Set<string>();
-  for (const { draft, candidate } of pairs) {
-    const key = keyOf(candidate.meaning);
-    if (draft.chosen !== undefined) continue;
-    if (key !== "unread" && given.has(key)) {
-      if (candidate === draft.candidates[0]) draft.taken = key;
-      continue;
-    }
-    // A second choice is taken only where it is nearly as good as the first.
-    if (candidate.score < (draft.candidates[0]?.score ?? 0) - 0.25) continue;
-    draft.chosen = candidate;
-    given.add(key);
-  }
-}
-
-/**
- * A column that states no unit gets that of its like: tables do not give one speed in miles and another in metres, nor the
- * carry and the side. Heights are another matter.
- */
-function shareUnits(drafts: readonly Draft[]): void {
-  const like = ({ metric: { name, dimension } }: { readonly metric: Metric }) => {
-    const isOfTheGround = METRIC_WORDS[name]?.realm === "ball" && name !== "apex";
-    return dimension === "length" && !isOfTheGround ? name : dimension;
-  };
-  const metrics = drafts.flatMap((draft) =>
-    draft.chosen?.meaning.kind === "metric" ? [{ draft, meaning: draft.chosen.meaning }] : [],
-  );
-  for (const { draft, meaning } of metrics) {
-    if (meaning.isUnitStated || draft.chosen === undefined) continue;
-    const stated = metrics.filter(
-      (other) => other.meaning.isUnitStated && like(other.meaning) === like(meaning),
-    );
-    const units = new Map(stated.map((other) => [other.meaning.unit.symbol, other.meaning.unit]));
-    const [unit] = units.values();
-    if (unit === undefined || units.size > 1 || shareInside(meaning.metric, unit, draft.profile) < 0.95)
-      continue;
-    draft.chosen = { ...draft.chosen, meaning: { ...meaning, unit, units: [unit] } };
-  }
-}
-
 /** The metrics by name, with what is known of their signs from headers and cells. */
 function readingsOf(drafts: readonly Draft[], hand: Hand | null): Map<string, Reading> {
   const readings = new Map<string, Reading>();
@@ -165,27 +105,6 @@ function readingsOf(drafts: readonly Draft[], hand: Hand | null): Map<string, Re
   return readings;
 }
 
-/** The direction that a word in a header or a cell means, written out or cut short; undefined where that is not clear. */
-function directionOf(word: string | undefined, directions: readonly Direction[]): Direction | undefined {
-  if (word === undefined || word === "") return undefined;
-  const start = word.toLowerCase().replace(/\s+/g, "-");
-  const meant = directions.filter((direction) => direction.word.startsWith(start));
-  const exact = meant.find((direction) => direction.word === start);
-  return exact ?? (meant.length === 1 ? meant[0] : undefined);
-}
-
-/** The side that each cell names; undefined where not every reading but zero names one that is known. */
-function sidesOf({ numbers, sides }: Profile, { directions }: Metric): (Direction | undefined)[] | undefined {
-  const found = sides.map((side) => directionOf(side, directions));
-  let named = 0;
-  for (const [row, number] of numbers.entries()) {
-    if (number === undefined || number === 0) continue;
-    if (found[row] === undefined || number < 0) return undefined;
-    named++;
-  }
-  return named > 0 ? found : undefined;
-}
-
 function proposed(
   draft: Draft,
   readings: ReadonlyMap<string, Reading>,
@@ -199,6 +118,7 @@ function proposed(
     settle: [] as string[],
     signs: [] as string[],
     units: [] as string[],
+    sideTexts: [] as string[],
   };
   if (chosen === undefined || chosen.meaning.kind === "unread") {
     const reasons = taken === undefined ? (chosen?.reasons ?? []) : [`${taken} is in another column`];
@@ -296,10 +216,13 @@ function metricColumn(
   }
   const { positive, signs, why } = signFor(metric, parsed, profile, readings.get(metric.name));
   if (why !== "") reasons.push(why);
+  const sideTexts = signs.length === 2 ? unknownSides(profile) : [];
   if (signs.length > 0) {
     confidence = "doubtful";
     settle.push(
-      `Which way is positive? The table does not tell. Keep one of these lines${metric.directions.some(({ handed }) => handed) ? `; where the sign turns for left-handers, say ${handedWords(metric)}` : ""}.`,
+      sideTexts.length > 0
+        ? `Which sides are ${sideTexts.map((text) => JSON.stringify(text)).join(" and ")}? Keep one of these lines.`
+        : `Which way is positive? The table does not tell. Keep one of these lines${metric.directions.some(({ handed }) => handed) ? `; where the sign turns for left-handers, say ${handedWords(metric)}` : ""}.`,
     );
   }
   return {
@@ -310,6 +233,7 @@ function metricColumn(
     settle,
     signs,
     units,
+    sideTexts,
   };
 }
 
@@ -318,29 +242,6 @@ function handedWords({ directions }: Metric): string {
     .filter(({ handed }) => handed)
     .map(({ word }) => word)
     .join(" or ");
-}
-
-/** The positive side where it is proven; else the words to choose from. */
-function signFor(
-  metric: Metric,
-  { positive }: ParsedHeader,
-  profile: Profile,
-  reading: Reading | undefined,
-): { positive: string | null; signs: string[]; why: string } {
-  const { directions } = metric;
-  if (directions.length === 0) return { positive: null, signs: [], why: "" };
-  if (sidesOf(profile, metric) !== undefined)
-    return { positive: null, signs: [], why: "its cells name the side" };
-  const stated = directionOf(positive, directions);
-  if (stated !== undefined && profile.sided === 0)
-    return { positive: stated.word, signs: [], why: "its name says which way is positive" };
-  const plain = (sign: number) =>
-    directions.find((direction) => !direction.handed && direction.sign === sign)?.word;
-  const proven =
-    reading !== undefined && reading.sign !== 0 && profile.sided === 0 ? plain(reading.sign) : undefined;
-  if (proven !== undefined) return { positive: proven, signs: [], why: reading?.why ?? "" };
-  const words = [plain(1), plain(-1)].filter((word) => word !== undefined);
-  return { positive: null, signs: words.length > 0 ? words : directions.map(({ word }) => word), why: "" };
 }
 
 /** The texts of a yes-or-no column that mean that a shot does not count. */

@@ -1,14 +1,15 @@
 /** What a column may mean: by the words of its name, its unit and its cells. */
-import { distance } from "fastest-levenshtein";
 import type { Metric, Unit } from "../../../shared/plan-model.ts";
 import { clubLookup } from "../cells/clubs.ts";
 import { parseDate } from "../cells/date.ts";
 import { clockOf } from "../cells/moment.ts";
 import { symbolOf } from "../cells/unit-words.ts";
-import { areNeutral, type ParsedHeader, parseHeader, wordsOf } from "./header.ts";
-import { METRIC_WORDS, OTHER_WORDS, REALM_WORDS, type Realm, UNREAD_WORDS } from "./header-words.ts";
+import { type ParsedHeader, parseHeader } from "./header.ts";
+import { METRIC_WORDS, OTHER_WORDS, UNREAD_WORDS } from "./header-words.ts";
 import type { Profile } from "./profile.ts";
+import { isTypical, isUsual, shareInside } from "./value-ranges.ts";
 import type { Vocabulary } from "./vocabulary.ts";
+import { fold, type Phrase, phraseOf, wordScore } from "./word-score.ts";
 
 export type OtherKind = keyof typeof OTHER_WORDS;
 
@@ -30,14 +31,6 @@ export interface Candidate {
   /** 0 to 1. */
   readonly score: number;
   readonly reasons: readonly string[];
-}
-
-interface Phrase {
-  readonly words: readonly string[];
-  readonly known: ReadonlySet<string>;
-  readonly key: string;
-  readonly folded: string;
-  readonly realm: Realm | undefined;
 }
 
 interface Entry {
@@ -187,116 +180,10 @@ export class Meanings {
   }
 }
 
-function phraseOf(phrase: string, realm?: Realm): Phrase {
-  const words = wordsOf(phrase);
-  return {
-    words,
-    known: new Set(words),
-    key: words.toSorted().join(" "),
-    folded: fold(words.join("")),
-    realm,
-  };
-}
-
-function fold(text: string): string {
-  return text.toLowerCase().replace(/[^\p{L}\p{N}#]/gu, "");
-}
-
 function byWords(score: number): string {
   return score >= 0.95
     ? "its name says so"
     : score >= 0.8
       ? "its name says so, beside other words"
       : "its name resembles it";
-}
-
-/** How well the words of a header are those of one of the phrases: 0 to 1. */
-function wordScore({ words }: ParsedHeader, phrases: readonly Phrase[]): number {
-  if (words.length === 0) return 0;
-  const key = words.toSorted().join(" ");
-  const folded = fold(words.join(""));
-  return Math.max(0, ...phrases.map((phrase) => scoreOf(words, key, folded, phrase)));
-}
-
-function scoreOf(words: readonly string[], key: string, folded: string, phrase: Phrase): number {
-  if (key === phrase.key || folded === phrase.folded) return 1;
-  if (folded.length >= 5 && isSlip(folded, phrase.folded)) return 0.7;
-  if (!words.some((word) => phrase.known.has(word))) return 0;
-  const realm = phrase.realm === undefined ? undefined : REALM_WORDS[phrase.realm];
-  const extra = without(words, phrase.words);
-  const missing = without(phrase.words, words);
-  if (missing.length === 0 && areNeutral(extra, realm)) return 0.9;
-  if (missing.length === 0)
-    return Math.max(0.2, 0.55 - 0.1 * extra.length) * (phrase.words.length > 1 ? 1.2 : 1);
-  if (extra.length === 0) return areNeutral(missing, realm) ? 0.8 : 0.45;
-  return 0;
-}
-
-function isSlip(one: string, other: string): boolean {
-  const most = other.length >= 9 ? 2 : 1;
-  return other.length >= 5 && Math.abs(one.length - other.length) <= most && distance(one, other) <= most;
-}
-
-function without(words: readonly string[], taken: readonly string[]): string[] {
-  const left = [...taken];
-  return words.filter((word) => {
-    const at = left.indexOf(word);
-    if (at >= 0) left.splice(at, 1);
-    return at < 0;
-  });
-}
-
-/** The share of the values that are plausible, whichever way they are signed; 1 where there are none. */
-export function shareInside(metric: Metric, unit: Unit, { numbers }: Profile): number {
-  const { plausible } = metric;
-  const read = numbers.filter((number) => number !== undefined);
-  if (plausible === null || read.length === 0) return 1;
-  const isSided = metric.directions.length > 0;
-  const inside = read.filter((number) => {
-    const value = number * unit.factor + (unit.offset ?? 0);
-    const isIn = (value: number) => value >= plausible.low - 1e-9 && value <= plausible.high + 1e-9;
-    return isIn(value) || (isSided && isIn(-value));
-  });
-  return inside.length / read.length;
-}
-
-/** The units in which people give lengths and speeds without saying so: those of the ground, of heights, of the club. */
-const USUAL_UNITS = {
-  ground: ["yd", "m"],
-  height: ["ft", "m", "yd"],
-  club: ["in", "cm", "mm"],
-  speed: ["mph", "m/s", "km/h"],
-} as const;
-
-function isUsual(symbol: string, { name, dimension }: Metric): boolean {
-  const realm = METRIC_WORDS[name]?.realm;
-  if (dimension === "speed") return USUAL_UNITS.speed.some((unit) => unit === symbol);
-  if (dimension !== "length" || realm === undefined) return true;
-  const usual =
-    realm === "club" ? USUAL_UNITS.club : name === "apex" ? USUAL_UNITS.height : USUAL_UNITS.ground;
-  return usual.some((unit) => unit === symbol);
-}
-
-/** A size below which a column of readings is plausible only by being small in the wrong unit. SI. */
-const TYPICAL: Readonly<Record<string, readonly [low: number, high: number]>> = {
-  "club-speed": [14, 65],
-  "ball-speed": [14, 95],
-  carry: [25, 320],
-  total: [25, 380],
-  apex: [4, 60],
-};
-
-/** Whether the middle value is of a size that people see. */
-function isTypical(metric: Metric, unit: Unit, { numbers }: Profile): boolean {
-  const range = TYPICAL[metric.name];
-  const sizes = numbers
-    .filter((number) => number !== undefined)
-    .map((number) => Math.abs(number) * unit.factor);
-  if (sizes.length === 0) return true;
-  const middle = sizes.sort((one, other) => one - other)[Math.floor(sizes.length / 2)] ?? 0;
-  // A share is a small number, percent a large one; so are radians and degrees.
-  const largest = (sizes.at(-1) ?? 0) / unit.factor;
-  if (unit.symbol === "%") return largest > 1.5;
-  if (metric.dimension === "angle") return unit.symbol === "rad" ? largest < 0.5 : largest >= 0.5;
-  return range === undefined || (middle >= range[0] && middle <= range[1]);
 }

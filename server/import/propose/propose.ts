@@ -1,18 +1,9 @@
 /** From tables nobody has described yet to a source and the sessions they hold. */
 import type { Hand } from "../../../shared/plan-model.ts";
-import { parseDate } from "../cells/date.ts";
-import { clockOf, moment } from "../cells/moment.ts";
-import { isBlank, parseNumber } from "../cells/number.ts";
-import { foldNumbered } from "../spelling.ts";
-import { TextDecoding } from "../table/decode.ts";
-import { DelimitedReader } from "../table/delimited.ts";
-import { JsonReader } from "../table/json.ts";
-import { statisticIn } from "../table/rows.ts";
-import { SEPARATORS } from "../table/separators.ts";
-import { type ProposedColumn, proposeColumns } from "./columns.ts";
-import { type Form, findForm } from "./form.ts";
-import { Groups } from "./groups.ts";
+import type { ProposedColumn } from "./columns.ts";
+import { FileProposal } from "./file-proposal.ts";
 import { Meanings } from "./meanings.ts";
+import { unique } from "./unique.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 import { type ProposedSession, type ProposedSource, writeProposal } from "./write.ts";
 
@@ -25,6 +16,13 @@ export interface ProposalOptions {
   readonly player?: string | null;
   readonly plan?: string | null;
   readonly uses?: readonly string[];
+}
+
+/** The beginning of a table as it was understood. */
+export interface Preview {
+  readonly path: string;
+  readonly names: readonly string[];
+  readonly rows: readonly (readonly string[])[];
 }
 
 /** Why nothing can be proposed for a file: a sentence or two. */
@@ -41,17 +39,11 @@ export interface Proposal {
   /** The text of a `.drill` file. */
   readonly text: string;
   /** For each file that was understood its column names and first rows. */
-  readonly previews: readonly {
-    readonly path: string;
-    readonly names: readonly string[];
-    readonly rows: readonly (readonly string[])[];
-  }[];
+  readonly previews: readonly Preview[];
   readonly failed: readonly NoProposal[];
   /** How many questions the text leaves to the coach. */
   readonly open: number;
 }
-
-const PREVIEW_ROWS = 5;
 
 /** Proposes for tables that are there as a whole. `path` is how the session will write it. */
 export function propose(
@@ -122,210 +114,4 @@ export class ProposalReader {
       open: text.split("// settle:").length - 1,
     };
   }
-}
-
-/** How much of a text is looked at to understand it. */
-const BEGINNING = 512 * 1024;
-
-/** One table while it is read. */
-export class FileProposal {
-  readonly path: string;
-  problem: string | undefined;
-  table:
-    | { readonly form: Form; readonly columns: readonly ProposedColumn[]; readonly groups: Groups }
-    | undefined;
-  readonly #options: ProposalOptions;
-  readonly #isKnown: (name: string) => boolean;
-  /** The days that the column of times names, where no column holds dates. */
-  readonly #days = new Set<string>();
-  readonly #decoding = new TextDecoding();
-  #held = "";
-  #rest: DelimitedReader | JsonReader | undefined;
-
-  constructor(path: string, options: ProposalOptions, isKnown: (name: string) => boolean) {
-    this.path = path;
-    this.#options = options;
-    this.#isKnown = isKnown;
-  }
-
-  push(content: Uint8Array | string): void {
-    this.#pushText(typeof content === "string" ? content : this.#decoding.push(content));
-  }
-
-  end(): void {
-    this.#pushText(this.#decoding.end());
-    if (this.table === undefined && this.problem === undefined) this.#begin(true);
-    this.#rest?.end();
-  }
-
-  #pushText(text: string): void {
-    if (this.problem !== undefined) return;
-    if (this.#rest !== undefined) this.#rest.push(text);
-    else {
-      this.#held += text;
-      if (this.#held.length >= BEGINNING) this.#begin(false);
-    }
-  }
-
-  #begin(isWhole: boolean): void {
-    const text = this.#held.replace(/^\uFEFF/, "").replace(/\r\n?/g, "\n");
-    const ends = this.#held.endsWith("\r") ? text.slice(0, -1) : text;
-    this.#held = "";
-    const form = findForm(ends.slice(0, BEGINNING), isWhole, this.#isKnown);
-    const columns =
-      form === undefined ? [] : proposeColumns(form, this.#options.vocabulary, this.#options.hand ?? null);
-    if (form === undefined || columns.every(({ meaning }) => meaning === null)) {
-      this.problem = whyNothing(text, form);
-      return;
-    }
-    const placeOf = (kind: string) => {
-      const place = columns.findIndex(
-        ({ meaning, confidence }) => meaning?.kind === kind && confidence !== "doubtful",
-      );
-      return place < 0 ? undefined : place;
-    };
-    const groups = new Groups({
-      player: placeOf("player"),
-      date: placeOf("date"),
-      session: placeOf("session"),
-    });
-    this.table = { form, columns, groups };
-    const time = columns.findIndex(({ meaning }) => meaning?.kind === "time");
-    this.#readRest(text, form, (cells) => {
-      groups.add(cells);
-      if (time >= 0 && this.#days.size < 2) this.#noteDay(cells[time] ?? "");
-    });
-  }
-
-  /** Reads the whole table once more, from the header on, for the sessions in it. */
-  #readRest(text: string, form: Form, add: (cells: readonly string[]) => void): void {
-    const take = (cells: readonly string[]) => {
-      const first = cells.find((cell) => cell.trim() !== "")?.trim() ?? "";
-      if (first !== "" && statisticIn(first) !== "statistic") add(cells);
-    };
-    if (form.separator === null) {
-      this.#rest = new JsonReader(text, "point", {
-        record: ({ cells }) => take(cells),
-        unreadable: () => {},
-      });
-      this.#rest.push(text);
-      return;
-    }
-    let left = form.units.length > 0 ? 2 : 1;
-    this.#rest = new DelimitedReader(SEPARATORS[form.separator], 1, ({ line, cells }) => {
-      if (line < form.headerRow) return;
-      if (left > 0) left--;
-      else if (!cells.every((cell, at) => cell.trim() === (form.names[at] ?? ""))) take(cells);
-    });
-    this.#rest.push(text);
-  }
-
-  #noteDay(text: string): void {
-    const day = parseDate(text);
-    if (day?.dayFirst !== undefined && day.dayFirst === day.monthFirst) this.#days.add(day.dayFirst);
-  }
-
-  source(): ProposedSource {
-    const { form, columns, groups } = this.#understood();
-    const dates = groups.isOrderNeeded ? (groups.isMonthFirst ? "month-day-year" : "day-month-year") : null;
-    return {
-      name: `${nameOf(this.path)} table`,
-      form,
-      columns,
-      orderedBy: orderOf(form, columns),
-      dateOrder: dates,
-      isDateOrderKnown: !groups.isOrderUnknown,
-    };
-  }
-
-  sessions(source: string, taken: Set<string>): ProposedSession[] {
-    const { groups, columns } = this.#understood();
-    const found = groups.list();
-    const isParted = columns.some(
-      ({ meaning }) => meaning?.kind === "player" || meaning?.kind === "date" || meaning?.kind === "session",
-    );
-    const data = [{ path: this.path, source }];
-    const { player = null } = this.#options;
-    if (!isParted || found.length === 0) {
-      const name = unique(nameOf(this.path), taken);
-      taken.add(name);
-      const [day = null] = this.#days.size === 1 ? this.#days : [];
-      return [{ name, player, date: day, data, rows: null }];
-    }
-    return found.map((group) => {
-      const who = group.player === null ? player : this.#playerOf(group.player);
-      const base =
-        group.session ??
-        [nameOf(this.path), group.player === null ? null : who, group.date]
-          .filter((part) => part !== null)
-          .join(" ");
-      const name = unique(base, taken);
-      taken.add(name);
-      return { name, player: who, date: group.date, data, rows: group.rows };
-    });
-  }
-
-  preview(): Proposal["previews"][number] {
-    const { form } = this.#understood();
-    return {
-      path: this.path,
-      names: form.names,
-      rows: form.rows.slice(0, PREVIEW_ROWS).map(({ cells }) => cells),
-    };
-  }
-
-  /** A player of the project who is called so, else the text itself. */
-  #playerOf(text: string): string {
-    return this.#options.players?.find((name) => foldNumbered(name) === foldNumbered(text)) ?? text;
-  }
-
-  #understood(): NonNullable<FileProposal["table"]> {
-    if (this.table === undefined) throw new Error("Nothing was understood of this file.");
-    return this.table;
-  }
-}
-
-function whyNothing(text: string, form: Form | undefined): string {
-  if (text.trim() === "") return "The file is empty.";
-  if (text.startsWith("PK\u0003\u0004"))
-    return "This is a workbook or an archive. Export the sheet as CSV and give that file.";
-  if (form === undefined)
-    return "This is no table of text: no line looks like column names with rows under it.";
-  return `No column is known to mean anything. The column names were taken from line ${form.headerRow}: ${form.names
-    .slice(0, 12)
-    .map((name) => JSON.stringify(name))
-    .join(", ")}.`;
-}
-
-/** `p-07-visit` of `../data/p-07-visit.csv.gz` */
-function nameOf(path: string): string {
-  const file = path.split(/[\\/]/).at(-1) ?? path;
-  return file.replace(/\.(?:csv|tsv|txt|json|jsonl|ndjson|gz)/gi, "") || file;
-}
-
-function unique(name: string, taken: ReadonlySet<string>): string {
-  if (!taken.has(name)) return name;
-  for (let number = 2; ; number++) if (!taken.has(`${name} ${number}`)) return `${name} ${number}`;
-}
-
-/** The column of shot numbers, or else of times, where the rows do not stand in their order. */
-function orderOf({ rows, decimal }: Form, columns: readonly ProposedColumn[]): string | null {
-  const readings = [
-    { kind: "order", read: (text: string) => parseNumber(text, decimal) },
-    { kind: "time", read: (text: string) => moment(text) ?? clockOf(text) },
-  ];
-  for (const { kind, read } of readings) {
-    const place = columns.findIndex(({ meaning }) => meaning?.kind === kind);
-    if (place < 0) continue;
-    const keys = rows
-      .map(({ cells }) => (cells[place] ?? "").trim())
-      .filter((text) => !isBlank(text))
-      .map(read);
-    const known = keys.filter((key) => key !== undefined);
-    if (known.length < 3 || known.length < 0.9 * keys.length) continue;
-    const falls = known.slice(1).filter((key, at) => key < (known[at] ?? key)).length;
-    // A column that starts again and again counts within something; it orders nothing.
-    return falls >= 0.8 * (known.length - 1) ? (columns[place]?.header ?? null) : null;
-  }
-  return null;
 }

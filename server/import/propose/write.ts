@@ -60,7 +60,7 @@ function writeSource({ name, form, columns, orderedBy, ...dates }: ProposedSourc
 }
 
 function writeColumn(
-  { header, meaning, settle, signs, units, confidence }: ProposedColumn,
+  { header, meaning, settle, signs, units, sideTexts, confidence }: ProposedColumn,
   { dateOrder, isDateOrderKnown }: Pick<ProposedSource, "dateOrder" | "isDateOrderKnown">,
 ): string[] {
   if (meaning === null || meaning.kind === "order") return [];
@@ -68,10 +68,13 @@ function writeColumn(
   const remarks = settle.map(settling);
   switch (meaning.kind) {
     case "metric": {
-      const sides = signs.length > 0 ? signs : [meaning.positive];
+      const tails =
+        sideTexts.length > 0
+          ? whereSides(sideTexts, signs)
+          : (signs.length > 0 ? signs : [meaning.positive]).map(positive);
       const symbols = units.length > 0 ? units : [meaning.unit.symbol];
       const lines = symbols.flatMap((unit) =>
-        sides.map((side) => `${start} ${meaning.metric}${inUnit(unit)}${positive(side)}`),
+        tails.map((tail) => `${start} ${meaning.metric}${inUnit(unit)}${tail}`),
       );
       const isOpen = lines.length > 1 || confidence === "doubtful";
       return [...remarks, ...lines.map((line) => (isOpen ? `// ${line}` : line))];
@@ -100,6 +103,17 @@ function writeColumn(
 
 function inUnit(symbol: string): string {
   return symbol === "" ? "" : ` in ${symbol}`;
+}
+
+/** The two ways in which two texts can stand for two sides. */
+function whereSides(
+  [one = "", other = ""]: readonly string[],
+  [first = "", second = ""]: readonly string[],
+): string[] {
+  return [
+    [first, second],
+    [second, first],
+  ].map(([a = "", b = ""]) => ` where ${quoted(one)} is ${a}, ${quoted(other)} is ${b}`);
 }
 
 function positive(side: string | null): string {

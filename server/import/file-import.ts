@@ -1,0 +1,149 @@
+/** One table of a session, from its bytes to shots that know everything but their block. */
+import type { ScoringInput, Source } from "../../shared/plan-model.ts";
+import type { DataFile, DataFinding } from "../../shared/session-data.ts";
+import { type Hit, HitReader } from "./cells/hits.ts";
+import { inOrder } from "./cells/order.ts";
+import { bindColumns, type Columns } from "./columns.ts";
+import { quote, type Report } from "./finding.ts";
+import { OwnRows } from "./own-rows.ts";
+import { TextDecoding } from "./table/decode.ts";
+import { ShotRows } from "./table/rows.ts";
+import { TableReader } from "./table/table.ts";
+
+/** One table while it is read. */
+export class FileImport {
+  readonly path: string;
+  readonly #input: ScoringInput;
+  readonly #report: Report;
+  readonly #source: Source | undefined;
+  readonly #decoding = new TextDecoding();
+  readonly #table: TableReader | undefined;
+  #columns: Columns | undefined;
+  #rows: ShotRows | undefined;
+  #own: OwnRows | undefined;
+  #reader: HitReader | undefined;
+  #hits: Hit[] = [];
+  #kept = 0;
+  /** Whether there is something to read; whether there is a file. */
+  #isThere = true;
+  #isListed = true;
+  #hasEnded = false;
+  #sha256 = "";
+
+  constructor(
+    path: string,
+    source: string,
+    input: ScoringInput,
+    report: Report,
+    growth: { readonly isGrowing?: boolean } = {},
+  ) {
+    this.path = path;
+    this.#input = input;
+    this.#report = report;
+    this.#source = input.sources.get(source);
+    if (this.#source === undefined) this.#fail("file-unreadable", whyNoSource(source, input));
+    else this.#table = this.#tableReader(this.#source, growth);
+  }
+
+  /** There is no such file. */
+  isMissing(): void {
+    this.#isThere = false;
+    this.#isListed = false;
+    if (this.#source === undefined) return;
+    this.#fail(
+      "file-missing",
+      `There is no file ${quote(this.path)}. Check the path that session ${quote(this.#input.session.name)} states: it counts from the folder the session's own file is in.`,
+    );
+  }
+
+  /** The file was found, but cannot be unpacked or read any further. `why` is a sentence. */
+  isUnreadable(why: string): void {
+    this.#isThere = false;
+    this.#fail("file-unreadable", why);
+  }
+
+  /** Whether nothing more of the file is wanted, since an error was reported. */
+  get hasFailed(): boolean {
+    return this.#table === undefined || this.#table.failed;
+  }
+
+  push(content: Uint8Array | string): void {
+    if (this.hasFailed) return;
+    this.#table?.push(typeof content === "string" ? content : this.#decoding.push(content));
+  }
+
+  /** What was read so far has this SHA-256; more may come. */
+  hasHash(sha256: string): void {
+    this.#sha256 = sha256;
+  }
+
+  /** Nothing more will come. `sha256` is that of the file as stored. */
+  end(sha256: string): void {
+    this.hasHash(sha256);
+    this.#hasEnded = true;
+    if (!this.#isThere) return;
+    this.#table?.push(this.#decoding.end());
+    this.#table?.end();
+    this.#rows?.end();
+  }
+
+  /** The session's shots in the order they were hit; none where the file cannot be read. */
+  hits(report: Report): Hit[] {
+    const source = this.#source;
+    this.#kept = 0;
+    if (source === undefined || !this.#isThere || this.hasFailed || this.#own === undefined) return [];
+    this.#reader?.reportUnknown(report);
+    const others = this.#own.others;
+    const isOwn = this.#own.decide();
+    const own = this.#hits.filter(({ membership }) => isOwn(membership));
+    if (!this.#own.reportOn(own.length, report)) return [];
+    if (own.length === 0 && others === 0 && this.#hasEnded) {
+      report({ code: "file-empty", severity: "error", message: whyNoShots(source) });
+    }
+    this.#kept = own.length;
+    const order = this.#columns?.order ?? null;
+    return order === null ? own : inOrder(own, order.header, source, report);
+  }
+
+  /** Undefined where there is no such file. */
+  get summary(): DataFile | undefined {
+    if (!this.#isListed) return undefined;
+    const file = { file: this.path, sha256: this.#sha256, shots: this.#kept };
+    const others = this.#own?.others ?? 0;
+    return others === 0 ? file : { ...file, others };
+  }
+
+  #fail(code: DataFinding["code"], message: string): void {
+    this.#report({ code, severity: "error", message });
+  }
+
+  #tableReader(source: Source, growth: { readonly isGrowing?: boolean }): TableReader {
+    const input = this.#input;
+    const report = this.#report;
+    const header: ConstructorParameters<typeof TableReader>[2]["header"] = (header, form) => {
+      const columns = bindColumns(header, source, input.player, report);
+      if (columns === undefined) return false;
+      const context = { columns, source, input, file: this.path, form, width: header.names.length };
+      const reader = new HitReader(context, report);
+      const own = new OwnRows(columns, source, input, report);
+      this.#columns = columns;
+      this.#reader = reader;
+      this.#own = own;
+      this.#rows = new ShotRows(header, columns, report, (row) => {
+        const membership = own.membership(row);
+        const hit = membership === undefined ? undefined : reader.read(row, membership);
+        if (hit !== undefined) this.#hits.push(hit);
+      });
+      return true;
+    };
+    return new TableReader(source, report, { header, row: (row) => this.#rows?.push(row) }, growth);
+  }
+}
+
+function whyNoSource(name: string, { session }: ScoringInput): string {
+  return `There is no source ${quote(name)} that says how to read this file. Declare it, or name another in session ${quote(session.name)}.`;
+}
+
+function whyNoShots({ headerRow }: Source): string {
+  return `The file has column names in line ${headerRow}, but no shots under them.`;
+}

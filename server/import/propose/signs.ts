@@ -1,0 +1,61 @@
+/** Which way a column is signed, as far as its name, its cells and other columns tell. */
+import type { Direction, Metric } from "../../../shared/plan-model.ts";
+import type { ParsedHeader } from "./header.ts";
+import type { Profile } from "./profile.ts";
+import type { Reading } from "./relations.ts";
+
+/** The direction that a word in a header or a cell means, written out or cut short; undefined where that is not clear. */
+export function directionOf(
+  word: string | undefined,
+  directions: readonly Direction[],
+): Direction | undefined {
+  if (word === undefined || word === "") return undefined;
+  const start = word.toLowerCase().replace(/\s+/g, "-");
+  const meant = directions.filter((direction) => direction.word.startsWith(start));
+  const exact = meant.find((direction) => direction.word === start);
+  return exact ?? (meant.length === 1 ? meant[0] : undefined);
+}
+
+/** The side that each cell names; undefined where not every reading but zero names one that is known. */
+export function sidesOf(
+  { numbers, sides }: Profile,
+  { directions }: Metric,
+): (Direction | undefined)[] | undefined {
+  const found = sides.map((side) => directionOf(side, directions));
+  let named = 0;
+  for (const [row, number] of numbers.entries()) {
+    if (number === undefined || number === 0) continue;
+    if (found[row] === undefined || number < 0) return undefined;
+    named++;
+  }
+  return named > 0 ? found : undefined;
+}
+
+/** The two texts that stand beside the numbers; none where there are not just two, or numbers stand alone, too. */
+export function unknownSides({ sides, numbers }: Profile): string[] {
+  const texts = new Set(sides.filter((_, row) => numbers[row] !== undefined && numbers[row] !== 0));
+  return texts.size === 2 && !texts.has("") ? [...texts].sort() : [];
+}
+
+/** The positive side where it is proven; else the words to choose from. */
+export function signFor(
+  metric: Metric,
+  { positive }: ParsedHeader,
+  profile: Profile,
+  reading: Reading | undefined,
+): { positive: string | null; signs: string[]; why: string } {
+  const { directions } = metric;
+  if (directions.length === 0) return { positive: null, signs: [], why: "" };
+  if (sidesOf(profile, metric) !== undefined)
+    return { positive: null, signs: [], why: "its cells name the side" };
+  const stated = directionOf(positive, directions);
+  if (stated !== undefined && profile.sided === 0)
+    return { positive: stated.word, signs: [], why: "its name says which way is positive" };
+  const plain = (sign: number) =>
+    directions.find((direction) => !direction.handed && direction.sign === sign)?.word;
+  const proven =
+    reading !== undefined && reading.sign !== 0 && profile.sided === 0 ? plain(reading.sign) : undefined;
+  if (proven !== undefined) return { positive: proven, signs: [], why: reading?.why ?? "" };
+  const words = [plain(1), plain(-1)].filter((word) => word !== undefined);
+  return { positive: null, signs: words.length > 0 ? words : directions.map(({ word }) => word), why: "" };
+}
