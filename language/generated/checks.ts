@@ -19,6 +19,7 @@ import { check as fileMustNotUseItself } from "../checks/file-must-not-use-itsel
 import { check as formulaMustFitItsMetric } from "../checks/formula-must-fit-its-metric.ts";
 import { check as formulaMustNotNeedItself } from "../checks/formula-must-not-need-itself.ts";
 import { check as goalMustBePossible } from "../checks/goal-must-be-possible.ts";
+import { check as goalShouldAgreeWithTheTargets } from "../checks/goal-should-agree-with-the-targets.ts";
 import { check as goalShouldBeAbleToMiss } from "../checks/goal-should-be-able-to-miss.ts";
 import { check as goalShouldBePossibleForEverybody } from "../checks/goal-should-be-possible-for-everybody.ts";
 import { check as goalsMustHoldTogether } from "../checks/goals-must-hold-together.ts";
@@ -60,6 +61,7 @@ import { check as useShouldBeStatedOnce } from "../checks/use-should-be-stated-o
 import { check as usedFileMustExist } from "../checks/used-file-must-exist.ts";
 import { check as widthMustHaveNoDirection } from "../checks/width-must-have-no-direction.ts";
 import { check as windowMustLeaveShots } from "../checks/window-must-leave-shots.ts";
+import { check as windowShouldFitTheClubs } from "../checks/window-should-fit-the-clubs.ts";
 import { check as withinMustHaveAMiddle } from "../checks/within-must-have-a-middle.ts";
 
 /** Every check by its id. */
@@ -84,6 +86,7 @@ export const CHECKS = {
   "formula-must-fit-its-metric": formulaMustFitItsMetric,
   "formula-must-not-need-itself": formulaMustNotNeedItself,
   "goal-must-be-possible": goalMustBePossible,
+  "goal-should-agree-with-the-targets": goalShouldAgreeWithTheTargets,
   "goal-should-be-able-to-miss": goalShouldBeAbleToMiss,
   "goal-should-be-possible-for-everybody": goalShouldBePossibleForEverybody,
   "goals-must-hold-together": goalsMustHoldTogether,
@@ -125,5 +128,6 @@ export const CHECKS = {
   "used-file-must-exist": usedFileMustExist,
   "width-must-have-no-direction": widthMustHaveNoDirection,
   "window-must-leave-shots": windowMustLeaveShots,
+  "window-should-fit-the-clubs": windowShouldFitTheClubs,
   "within-must-have-a-middle": withinMustHaveAMiddle,
 } as const;

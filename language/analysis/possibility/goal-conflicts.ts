@@ -15,6 +15,8 @@ import { propose } from "./propose.ts";
 export interface GoalConflict {
   readonly goal: Criterion;
   readonly remark: Remark;
+  /** The lines that rule out what it needs. */
+  readonly against: readonly Demand[];
   /** Whether it concerns players of either hand and of every level. */
   readonly concernsAll: boolean;
 }
@@ -35,6 +37,26 @@ export const goalConflictsIn = once((subject: BlockInPlan): GoalConflict[] => {
     return [];
   });
 });
+
+/** Goals that need shots which are off target. They can be met, but not by doing what the block is for. */
+export const goalsOffTarget = once((subject: BlockInPlan): GoalConflict[] => {
+  if (subject.block.targets.length === 0 || conflictsIn(subject).length > 0) return [];
+  const impossible = new Set(goalConflictsIn(subject).map(({ goal }) => goal));
+  return everyGoal(subject.block.success).flatMap((goal) => {
+    if (impossible.has(goal) || !isAboutGoodShots(goal)) return [];
+    for (const need of needsOf(goal, subject)) {
+      const conflict = conflictOf(need, demandsOf(subject), subject);
+      if (conflict?.against.some(({ role }) => role === "target")) return [conflict];
+    }
+    return [];
+  });
+});
+
+/** "At most" so many is about bad shots, and so are the worst of them. */
+function isAboutGoodShots(goal: Criterion): boolean {
+  if (goal.kind === "statistic") return ["average", "median", "best"].includes(goal.statistic.kind);
+  return "subject" in goal && goal.subject.kind === "meeting" && !isAboutMisses(goal);
+}
 
 function isAboutMisses(goal: Criterion): boolean {
   return "bound" in goal && goal.bound === "most";
@@ -64,6 +86,7 @@ function conflictOf(need: Need, demands: readonly Demand[], subject: BlockInPlan
   const text = message({ ...conflict, others, circumstances, among, concernsAll }, need, subject);
   return {
     goal: need.goal,
+    against: others,
     concernsAll,
     remark: {
       message: sentence(text),
@@ -107,5 +130,8 @@ function message(found: Found, need: Need, subject: BlockInPlan): string {
     others.map((other) => named(other, subject)),
     "and",
   );
+  if (others.some(({ role }) => role === "target")) {
+    return `${needs}, which cannot be on target: see ${lines}${since}. Ask for what is aimed at, or aim at what is asked for.`;
+  }
   return `${needs}, which ${lines} ${others.length === 1 ? "rules" : "rule"} out${since}. Change one of them.`;
 }
