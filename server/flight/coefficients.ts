@@ -22,6 +22,10 @@ export const SS94: Coefficients = { drag: 0.24, dragBySpin: 0.18, dragByReynolds
 /** Without the Reynolds term, the least certain part of it. The default. */
 export const SS94_FLAT: Coefficients = { ...SS94, dragByReynolds: 0 };
 
+/** By name. What is shown is the first; how far the other is from it is the model's own uncertainty. */
+export const COEFFICIENTS = { ss94_flat: SS94_FLAT, ss94: SS94 } as const;
+export type CoefficientSet = keyof typeof COEFFICIENTS;
+
 /** The lift grows no further from this spin ratio on. */
 export const LIFT_CEILING = 0.35;
 

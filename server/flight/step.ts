@@ -8,44 +8,49 @@
  */
 import { liftSlope, reynoldsTerm } from "./coefficients.ts";
 import { BALL_RADIUS } from "./constants.ts";
-import {
-  A21,
-  A31,
-  A32,
-  A41,
-  A42,
-  A43,
-  A51,
-  A52,
-  A53,
-  A54,
-  A61,
-  A62,
-  A63,
-  A64,
-  A65,
-  B1,
-  B3,
-  B4,
-  B5,
-  B6,
-  D1,
-  D3,
-  D4,
-  D5,
-  D6,
-  D7,
-  E1,
-  E3,
-  E4,
-  E5,
-  E6,
-  E7,
-} from "./dormand-prince.ts";
 import type { Moment } from "./moment.ts";
 import { type Motion, windShare } from "./motion.ts";
 
-/** What the curve through a step needs beyond the step's two ends: see curve.ts. */
+// `A32`: the weight of the second slope where the third is taken; `B`: the weights of the result.
+const A21 = 1 / 5;
+const A31 = 3 / 40;
+const A32 = 9 / 40;
+const A41 = 44 / 45;
+const A42 = -56 / 15;
+const A43 = 32 / 9;
+const A51 = 19372 / 6561;
+const A52 = -25360 / 2187;
+const A53 = 64448 / 6561;
+const A54 = -212 / 729;
+const A61 = 9017 / 3168;
+const A62 = -355 / 33;
+const A63 = 46732 / 5247;
+const A64 = 49 / 176;
+const A65 = -5103 / 18656;
+const B1 = 35 / 384;
+const B3 = 500 / 1113;
+const B4 = 125 / 192;
+const B5 = -2187 / 6784;
+const B6 = 11 / 84;
+
+// The result of fifth order less that of fourth.
+const E1 = 71 / 57_600;
+const E3 = -71 / 16_695;
+const E4 = 71 / 1920;
+const E5 = -17_253 / 339_200;
+const E6 = 22 / 525;
+const E7 = -1 / 40;
+
+// What makes the cubic through a step a curve of fourth order: E. Hairer, S. P. Nørsett, G. Wanner, Solving Ordinary
+// Differential Equations I, section II.6.
+const D1 = -12_715_105_075 / 11_282_082_432;
+const D3 = 87_487_479_700 / 32_700_410_799;
+const D4 = -10_690_763_975 / 1_880_347_072;
+const D5 = 701_980_252_875 / 199_316_789_632;
+const D6 = -1_453_857_185 / 822_651_844;
+const D7 = 69_997_945 / 29_380_423;
+
+/** What the curve through a step needs beyond the step's two ends: see trajectory.ts. */
 export interface Bow {
   x: number;
   y: number;

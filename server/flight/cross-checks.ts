@@ -1,0 +1,113 @@
+/** Shots whose readings do not fit together: a value that was measured, against what the others make of it. */
+import type { Conditions } from "../../shared/plan-model.ts";
+import { DEGREE } from "./constants.ts";
+import { curveFrom, deliveryFrom, estimatedFlight, type Values } from "./derived-metrics.ts";
+import { type ClubDelivery, FACE_SHARE, type Strike, startByShare, strikeOf } from "./impact.ts";
+import type { Readings } from "./measured-launch.ts";
+
+/** A reading outside what the others allow. SI, target frame. */
+export interface Disagreement {
+  readonly metric: string;
+  readonly measured: number;
+  readonly low: number;
+  readonly high: number;
+  /** The metrics that `low` and `high` come from. */
+  readonly from: readonly string[];
+  /** What such a disagreement comes from, in words. A sentence. */
+  readonly reason: string;
+}
+
+/** How well the club's angles are read, in our own judgement; one of an instrument is no part of this check. */
+const READ_TO: ClubDelivery = {
+  dynamicLoft: 2 * DEGREE,
+  faceAngle: 1 * DEGREE,
+  attackAngle: 1.5 * DEGREE,
+  clubPath: 1 * DEGREE,
+};
+
+const CLUB = ["dynamic-loft", "face-angle", "attack-angle", "club-path"];
+const LAUNCH = ["ball-speed", "launch-angle", "start-direction", "spin-rate", "spin-axis"];
+const OFF_CENTRE =
+  "A strike away from the middle of the face does that, a wet face does, and so does a misread angle.";
+
+/**
+ * The readings of a shot that disagree with what its others make of them, beyond what readings and models leave open. Values that were
+ * computed and not measured are not looked at. Without conditions nothing is said about the flight.
+ */
+export function disagreements(readings: Readings, conditions: Conditions | null): Disagreement[] {
+  const values = measuredOnly(readings);
+  return [...fromClub(values), ...fromCurve(values), ...fromFlight(values, conditions)].filter(
+    ({ measured, low, high }) => measured < low || measured > high,
+  );
+}
+
+function measuredOnly({ values, derived }: Readings): Values {
+  return Object.fromEntries(Object.entries(values).filter(([metric]) => !derived.includes(metric)));
+}
+
+/** What follows from face, path, loft and attack angle. */
+function fromClub(values: Values): Disagreement[] {
+  const delivery = deliveryFrom(values);
+  if (delivery === undefined) return [];
+  const starts = [FACE_SHARE.least, FACE_SHARE.most].map((share) => startByShare(delivery, share));
+  const strike = strikeOf(delivery);
+  const compared: readonly [metric: string, of: keyof Angles, reason: string][] = [
+    ["spin-loft", "spinLoft", "A misread angle does that, or a spin loft that was counted in another way."],
+    ["launch-angle", "launchAngle", OFF_CENTRE],
+    ["start-direction", "startDirection", OFF_CENTRE],
+    ["spin-axis", "spinAxis", OFF_CENTRE],
+  ];
+  return compared.flatMap(([metric, of, reason]) => {
+    const measured = values[metric];
+    if (measured === undefined) return [];
+    const slack = spread(delivery, of);
+    const made = [strike, ...starts].map((angles) => ({ ...strike, ...angles })[of]);
+    const [low, high] = [Math.min(...made) - slack, Math.max(...made) + slack];
+    return [{ metric, measured, low, high, from: CLUB, reason }];
+  });
+}
+
+type Angles = Pick<Strike, "spinLoft" | "launchAngle" | "startDirection" | "spinAxis">;
+
+/** By how much readings of this quality leave an angle open: what each leaves, added in squares. */
+function spread(delivery: ClubDelivery, of: keyof Angles): number {
+  const middle = strikeOf(delivery)[of];
+  const names = Object.keys(READ_TO) as (keyof ClubDelivery)[];
+  const parts = names.map(
+    (name) => strikeOf({ ...delivery, [name]: delivery[name] + READ_TO[name] })[of] - middle,
+  );
+  return Math.sqrt(parts.reduce((sum, part) => sum + part * part, 0)) + 1 * DEGREE;
+}
+
+/** Curve against where the ball started and landed: plain geometry. */
+function fromCurve(values: Values): Disagreement[] {
+  const { curve: measured, carry } = values;
+  const made = curveFrom(values);
+  if (measured === undefined || made === undefined || carry === undefined) return [];
+  const slack = 3 + carry * DEGREE;
+  const from = ["carry", "offline", "start-direction"];
+  const reason =
+    "A curve that was counted from another line does that, and so does a side that was read the wrong way round.";
+  return [{ metric: "curve", measured, low: made - slack, high: made + slack, from, reason }];
+}
+
+/** How far from the model a flight may be before it is worth a look: balls differ, and so do coefficients. */
+const CARRY_SHARE = { supported: 0.15, extrapolated: 0.25 } as const;
+
+/** Carry and curve against the flight model. */
+function fromFlight(values: Values, conditions: Conditions | null): Disagreement[] {
+  if (conditions === null) return [];
+  const flight = estimatedFlight({ values, derived: [] }, conditions);
+  const reason =
+    "A ball that flies unlike a new one does that, wind that was not as stated, and a spin that was not measured.";
+  return (["carry", "curve"] as const).flatMap((metric) => {
+    const measured = values[metric];
+    const made = flight[metric];
+    if (measured === undefined || made.status === "not-measured") return [];
+    const slack =
+      metric === "carry"
+        ? CARRY_SHARE[made.status] * made.value + made.uncertainty
+        : 8 + 0.5 * Math.abs(made.value) + made.uncertainty;
+    return [{ metric, measured, low: made.value - slack, high: made.value + slack, from: LAUNCH, reason }];
+  });
+}
