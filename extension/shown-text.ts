@@ -7,7 +7,7 @@
 const LONGEST = 80;
 
 /** Characters that are not seen but move others: of control, and of direction. */
-const UNSEEN = /[\p{Cc}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]+/gu;
+const UNSEEN = /[\p{Cc}\p{Zl}\p{Zp}\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]+/gu;
 /** Letters that are written from right to left. */
 const RIGHT_TO_LEFT = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/;
 
@@ -31,5 +31,5 @@ export function shownBesideIcons(name: string, longest = LONGEST): string {
 
 /** A text in which nothing draws an icon. */
 export function withoutIcons(text: string): string {
-  return text.replace(/\$\(/g, "\\$(");
+  return text.replace(/\$\([A-Za-z0-9-]+(?:~[A-Za-z]+)?\)/g, "\\$&");
 }

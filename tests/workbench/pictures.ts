@@ -159,6 +159,25 @@ const pictures: readonly Picture[] = [
   { name: "goals-light", theme: "light", folder: "examples", arrange: goals },
   { name: "goals-dark", theme: "dark", folder: "examples", arrange: goals },
   {
+    name: "hostile",
+    theme: "light",
+    folder: "tests/workbench/fixtures/hostile",
+    arrange: async (workbench) => {
+      await workbench.openFile("plan.drill");
+      await workbench.waitForMarks("warning");
+      await viewIcon(workbench).click();
+      for (let key = 0; key < 6; key++) {
+        const row = workbench.page.locator(".pane-body .monaco-list-row").nth(key);
+        if ((await row.getAttribute("aria-expanded")) !== "false") continue;
+        await row.click();
+        await workbench.page.keyboard.press("ArrowRight");
+        await workbench.page.waitForTimeout(500);
+      }
+      await workbench.openFile("plan.drill");
+      await workbench.runCommand("Drillwright: Pick the Session to Show");
+    },
+  },
+  {
     name: "restricted",
     theme: "high contrast",
     folder: "examples",

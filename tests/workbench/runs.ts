@@ -25,6 +25,14 @@ export const runs: readonly (SuiteRun & { readonly name: string })[] = [
     host: "editor",
   },
   {
+    name: "with hostile names",
+    suite: suite("hostile"),
+    extension,
+    folder: folder("tests/workbench/fixtures/hostile"),
+    trusted: true,
+    host: "editor",
+  },
+  {
     name: "in a browser, in a folder on no disk",
     suite: suite("editor"),
     extension,
