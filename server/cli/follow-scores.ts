@@ -1,12 +1,13 @@
 /** Scores sessions again and again while their tables are written. */
 import type { Session } from "../../language/generated/tree/ast.ts";
-import type { ScoreReport } from "../../shared/score-report.ts";
+import type { SessionData } from "../../shared/session-data.ts";
 import { FollowedSession } from "../import/follow/followed-session.ts";
 import { dataFilesOnDisk } from "../node/data-files.ts";
 import { growingFile, sha256SoFar } from "../node/growing-file.ts";
 import type { Project } from "../node/load-project.ts";
 import { pathOfName } from "../node/path-names.ts";
 import { revisionsIn } from "../node/revision.ts";
+import type { ReportedSession } from "../report/reported-session.ts";
 import { scoreData } from "../scoring/run-session.ts";
 import { otherSessions } from "./other-sessions.ts";
 
@@ -17,7 +18,7 @@ const SETTLED = 8;
 /** A session that is followed, and its report as its tables stand. */
 export interface Following {
   /** Looks at the tables once: a new report where there is something new, or where a last row has waited long enough. */
-  look(): Promise<ScoreReport | undefined>;
+  look(): Promise<ReportedSession | undefined>;
 }
 
 /** @throws IncompleteError where mistakes leave open what the session is. */
@@ -34,6 +35,11 @@ export function follow(session: Session, project: Project, cwd: string, version:
     others: otherSessions(project, dataFiles).except(session),
     revisionOf: revisionsIn(cwd),
   };
+  const reported = async (data: SessionData) => ({
+    input,
+    data,
+    report: await scoreData(input, data, dataFiles, around),
+  });
   let quiet = 0;
   let shots = 0;
   return {
@@ -42,11 +48,11 @@ export function follow(session: Session, project: Project, cwd: string, version:
         quiet = 0;
         const data = followed.data();
         shots = data.shots.length;
-        return scoreData(input, data, dataFiles, around);
+        return reported(data);
       }
       if (++quiet !== SETTLED) return undefined;
       const data = await followed.settledData();
-      return data.shots.length === shots ? undefined : scoreData(input, data, dataFiles, around);
+      return data.shots.length === shots ? undefined : reported(data);
     },
   };
 }
@@ -54,12 +60,12 @@ export function follow(session: Session, project: Project, cwd: string, version:
 /** Shows every new report, until the process is interrupted. */
 export async function followAll(
   followed: readonly Following[],
-  show: (report: ScoreReport) => void,
+  show: (session: ReportedSession) => void,
 ): Promise<never> {
   for (;;) {
     for (const each of followed) {
-      const report = await each.look();
-      if (report !== undefined) show(report);
+      const session = await each.look();
+      if (session !== undefined) show(session);
     }
     await new Promise((resolve) => setTimeout(resolve, PACE));
   }

@@ -4,10 +4,10 @@
  */
 import { placeOf } from "../../language/lowering/place.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
-import type { ScoreReport } from "../../shared/score-report.ts";
 import { dataFilesOnDisk, UnreadableDataError } from "../node/data-files.ts";
 import type { Project, ProjectFile } from "../node/load-project.ts";
 import { revisionsIn } from "../node/revision.ts";
+import type { ReportedSession } from "../report/reported-session.ts";
 import type { NotScored } from "../report/score-output.ts";
 import { runSession } from "../scoring/run-session.ts";
 import type { ChosenSession } from "./choose-sessions.ts";
@@ -15,8 +15,8 @@ import { otherSessions } from "./other-sessions.ts";
 import { errorsIn } from "./plan-errors.ts";
 
 export interface Scored {
-  /** In the order of the sessions. */
-  readonly reports: readonly ScoreReport[];
+  /** In the order in which they were chosen. */
+  readonly sessions: readonly ReportedSession[];
   readonly notScored: readonly NotScored[];
   /** The files whose errors keep sessions from being scored, or may hide some. */
   readonly broken: readonly ProjectFile[];
@@ -28,7 +28,7 @@ export async function scoreSessions(
   cwd: string,
   tool: { readonly version: string },
 ): Promise<Scored> {
-  const reports: ScoreReport[] = [];
+  const sessions: ReportedSession[] = [];
   const notScored: NotScored[] = [];
   const relevant = new Set(chosen.length > 0 ? [] : project.files);
   const dataFiles = dataFilesOnDisk(cwd);
@@ -52,7 +52,8 @@ export async function scoreSessions(
     }
     try {
       const around = { ...tool, others: others.except(session), revisionOf };
-      reports.push((await runSession(project.lowering.session(session), dataFiles, around)).report);
+      const input = project.lowering.session(session);
+      sessions.push({ ...(await runSession(input, dataFiles, around)), input });
     } catch (error) {
       if (error instanceof IncompleteError) fail("plan-errors", error.message);
       else if (error instanceof UnreadableDataError) fail("data-unreadable", error.message);
@@ -60,5 +61,5 @@ export async function scoreSessions(
     }
   }
   const broken = project.files.filter((file) => relevant.has(file) && errorsIn(file).length > 0);
-  return { reports, notScored, broken };
+  return { sessions, notScored, broken };
 }

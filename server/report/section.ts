@@ -1,5 +1,6 @@
 /** What a report says about one thing, before a format gives it a look. */
 import type { Verdict } from "../../shared/score-report.ts";
+import { inWords } from "../../shared/verdict.ts";
 
 /** What an entry is marked by: a verdict, or how much it matters. */
 export type Mark = Verdict | "error" | "warning";
@@ -13,6 +14,11 @@ export const SIGNS: Readonly<Record<Mark, string>> = {
   error: "✗",
   warning: "!",
 };
+
+/** Sign and word: `✓ met`. */
+export function markWords(mark: Mark): string {
+  return `${SIGNS[mark]} ${mark === "error" || mark === "warning" ? mark : inWords(mark)}`;
+}
 
 export interface Section {
   readonly title: string;
@@ -28,6 +34,8 @@ export interface Entry {
   /** Where it was written, or where it was found: `plans/irons.drill:14`. */
   readonly place: string | null;
   readonly details: readonly Detail[];
+  /** What it is made of, as a group of goals is of goals. */
+  readonly parts: readonly Entry[];
 }
 
 /** A part of the evidence under its name: `seen`, `9 of 13 shots on target`. */
@@ -36,7 +44,13 @@ export interface Detail {
   readonly text: string;
 }
 
-/** An entry that only says something. */
-export function remark(text: string): Entry {
-  return { mark: null, text, place: null, details: [] };
+/** An entry that only says something, and where it stands, if anywhere. */
+export function remark(text: string, place: string | null = null, details: readonly Detail[] = []): Entry {
+  return { mark: null, text, place, details, parts: [] };
+}
+
+/** A section that only says things; null where there is nothing to say. */
+export function remarks(title: string, texts: readonly string[]): Section | null {
+  if (texts.length === 0) return null;
+  return { title, remark: null, mark: null, entries: texts.map((text) => remark(text)) };
 }

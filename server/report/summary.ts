@@ -49,3 +49,13 @@ export function goalTally(verdicts: readonly Verdict[]): Record<Verdict, number>
   for (const verdict of verdicts) tally[verdict]++;
   return tally;
 }
+
+/** `3 sessions scored: 1 met, 2 undecided.` */
+export function verdictCounts(reports: readonly ScoreReport[]): string {
+  const order = ["met", "missed", "undecided", "not-measured", null] as const;
+  const counted = order
+    .map((wanted) => [wanted, reports.filter(({ verdict }) => verdict === wanted).length] as const)
+    .filter(([, count]) => count > 0)
+    .map(([verdict, count]) => `${count} ${verdict === null ? "without goals" : inWords(verdict)}`);
+  return `${reports.length} sessions scored: ${counted.join(", ")}.`;
+}

@@ -8,9 +8,10 @@ describe("what is said", () => {
   test("every goal with its verdict, what was seen, and the rows that decided", async () => {
     const { code, stdout, stderr } = await drillwright(practice(), ["score"]);
     expect([code, stderr]).toEqual([0, ""]);
-    expect(stdout.replace(/SHA-256 [0-9a-f]{12}/, "SHA-256 012345abcdef")).toMatchInlineSnapshot(`
+    expect(stdout.replace(/SHA-256 [0-9a-f]{12}/g, "SHA-256 012345abcdef")).toMatchInlineSnapshot(`
       "Monday, 2026-10-12  ✓ met  2 goals met
         plan "Start line"  (plans/irons.drill:1)
+            content   SHA-256 012345abcdef…
         player "P-01", right-handed
 
       Wake up (warm-up)  2 of 2 shots
@@ -24,6 +25,9 @@ describe("what is said", () => {
             seen      average 154 yd over 5 shots
             rows      data/monday.csv:4–5, 7–9
 
+      Swings
+        8 swings, 8 of them at full effort, those of unknown effort included
+
       1 shot set aside
         Gate: left out: smash-factor below 1.2  (line 11)
             rows      data/monday.csv:6
@@ -34,6 +38,7 @@ describe("what is said", () => {
 
       Notes
         Readings taken as exact: no instrument is stated.
+        No table tells the club: shots of a block with one club are taken to be hit with it.
 
       Verdicts and estimates are about numbers, not about health. Warm up, build effort gradually, keep clear space around you, and stop on pain, dizziness or numbness: see a licensed clinician before you go on.
       "

@@ -1,5 +1,6 @@
 import { EXIT_CODES, type ExitCode } from "../../../shared/exit-codes.ts";
-import type { ScoreReport, Verdict } from "../../../shared/score-report.ts";
+import type { Verdict } from "../../../shared/score-report.ts";
+import type { ReportedSession } from "../../report/reported-session.ts";
 import type { ScoreOutput } from "../../report/score-output.ts";
 import { defineCommand } from "../command.ts";
 import type { Scored } from "../score-sessions.ts";
@@ -58,11 +59,14 @@ export const score = defineCommand({
     const scored = await scoreSessions(project, chosen, io.cwd, { version });
     if (options.follow && scored.broken.length === 0) {
       const { follow, followAll } = await import("../follow-scores.ts");
-      const { reportsText, SHORT } = await import("../../report/formats/text.ts");
+      const { reportsText } = await import("../../report/formats/text.ts");
+      const { SHORT } = await import("../../report/sections.ts");
       const followed = chosen.map(({ session }) => follow(session, project, io.cwd, version));
-      return followAll(followed, (report) => {
+      return followAll(followed, (session) => {
         const text =
-          options.format === "json" ? `${JSON.stringify(report)}\n` : reportsText([report], palette, SHORT);
+          options.format === "json"
+            ? `${JSON.stringify(session.report)}\n`
+            : reportsText([session], palette, SHORT);
         io.stdout.write(text);
       });
     }
@@ -73,14 +77,15 @@ export const score = defineCommand({
         format: "drillwright/score-output",
         version: 1,
         tool: version,
-        reports: [...scored.reports],
+        reports: scored.sessions.map(({ report }) => report),
         notScored: [...scored.notScored],
         errors: scored.broken.flatMap(errorsIn),
       };
       io.stdout.write(`${JSON.stringify(output, null, 2)}\n`);
     } else {
-      const { COMPLETE, reportsText, SHORT } = await import("../../report/formats/text.ts");
-      io.stdout.write(reportsText(scored.reports, palette, options["all-rows"] ? COMPLETE : SHORT));
+      const { reportsText } = await import("../../report/formats/text.ts");
+      const { COMPLETE, SHORT } = await import("../../report/sections.ts");
+      io.stdout.write(reportsText(scored.sessions, palette, options["all-rows"] ? COMPLETE : SHORT));
     }
     reportErrors(scored.broken, errorPalette, io);
     const { printable } = await import("../../report/printable.ts");
@@ -94,15 +99,16 @@ export const score = defineCommand({
 
 /** The gravest of what happened. */
 function exitCode(
-  { reports, notScored, broken }: Scored,
+  { sessions, notScored, broken }: Scored,
   failOn: "missed" | "undecided" | "never",
 ): ExitCode {
   if (broken.length > 0 || notScored.some(({ reason }) => reason === "plan-errors")) {
     return EXIT_CODES.planErrors.code;
   }
-  const isUnread = ({ findings }: ScoreReport) => findings.some(({ severity }) => severity === "error");
-  if (notScored.length > 0 || reports.some(isUnread)) return EXIT_CODES.dataUnreadable.code;
-  return reports.some(({ verdict }) => FAILING[failOn].has(verdict))
+  const isUnread = ({ report }: ReportedSession) =>
+    report.findings.some(({ severity }) => severity === "error");
+  if (notScored.length > 0 || sessions.some(isUnread)) return EXIT_CODES.dataUnreadable.code;
+  return sessions.some(({ report }) => FAILING[failOn].has(report.verdict))
     ? EXIT_CODES.missed.code
     : EXIT_CODES.ok.code;
 }

@@ -7,6 +7,11 @@ import { type Entry, remark, type Section } from "../section.ts";
 /** Digits of a content hash that are shown to people. */
 const HASH_DIGITS = 12;
 
+/** The beginning of a content hash, enough to tell versions apart. */
+export function shortHash(sha256: string): string {
+  return `${sha256.slice(0, HASH_DIGITS)}…`;
+}
+
 export function dataSection({ data, assignment, findings }: ScoreReport, mostFindings: number): Section {
   const inOrder = findings.toSorted((a, b) => weight(b) - weight(a));
   const shown = inOrder.slice(0, mostFindings).map(findingEntry);
@@ -17,7 +22,7 @@ export function dataSection({ data, assignment, findings }: ScoreReport, mostFin
     mark: null,
     entries: [
       ...data.map(({ file, shots, sha256 }) =>
-        remark(`${file}: ${plural(shots, "shot")}, SHA-256 ${sha256.slice(0, HASH_DIGITS)}…`),
+        remark(`${file}: ${plural(shots, "shot")}, SHA-256 ${shortHash(sha256)}`),
       ),
       ...(data.some(({ shots }) => shots > 0) ? [remark(assignment.explanation)] : []),
       ...shown,
@@ -38,5 +43,6 @@ function findingEntry({ severity, file, line, column, message }: DataFinding): E
     text: `${inColumn}${message}`,
     place: line === null ? file : `${file}:${line}`,
     details: [],
+    parts: [],
   };
 }

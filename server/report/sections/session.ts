@@ -1,11 +1,12 @@
 /** Whose practice it was, against which plan, and what came of it. */
 import type { ScoreReport } from "../../../shared/score-report.ts";
 import { placeOf } from "../places.ts";
-import type { Section } from "../section.ts";
+import { type Detail, remark, type Section } from "../section.ts";
 import { goalSummary, sessionTitle } from "../summary.ts";
+import { shortHash } from "./data.ts";
 
 export function sessionSection(report: ScoreReport): Section {
-  const { plan, player, data } = report;
+  const { plan, player, data, instrument } = report;
   const hand = player.hand === null ? "hand not stated" : `${player.hand}-handed`;
   const shots = data.reduce((sum, file) => sum + file.shots, 0);
   return {
@@ -13,8 +14,17 @@ export function sessionSection(report: ScoreReport): Section {
     remark: shots === 0 ? "no shots, so nothing is scored" : goalSummary(report),
     mark: report.verdict,
     entries: [
-      { mark: null, text: `plan "${plan.name}"`, place: placeOf(plan.location), details: [] },
-      { mark: null, text: `player "${player.name}", ${hand}`, place: null, details: [] },
+      remark(`plan "${plan.name}"`, placeOf(plan.location), planVersion(report)),
+      remark(`player "${player.name}", ${hand}`),
+      ...(instrument === null ? [] : [remark(`accuracy of readings as stated for "${instrument}"`)]),
     ],
   };
+}
+
+/** Which wording of the plan was scored: two reports with the same content hash asked the same. */
+export function planVersion({ plan: { sha256, revision } }: ScoreReport): Detail[] {
+  return [
+    ...(sha256 === null ? [] : [{ label: "content", text: `SHA-256 ${shortHash(sha256)}` }]),
+    ...(revision === null ? [] : [{ label: "revision", text: revision }]),
+  ];
 }

@@ -2,7 +2,7 @@
 import { plural } from "../../../shared/plural.ts";
 import type { ScoreReport, SetAside } from "../../../shared/score-report.ts";
 import { placeIn, rowsText } from "../places.ts";
-import type { Entry, Section } from "../section.ts";
+import { type Entry, remark, type Section } from "../section.ts";
 
 /** Null where every shot counted. */
 export function setAsideSection({ setAside, plan }: ScoreReport, mostRows: number): Section | null {
@@ -26,18 +26,8 @@ function groupEntry(
   mostRows: number,
 ): Entry {
   const where = block === null ? "" : `${block}: `;
-  return {
-    mark: null,
-    text: `${where}${reason}`,
-    place: location && placeIn(planFile, location),
-    details: [
-      {
-        label: "rows",
-        text: rowsText(
-          group.map(({ row }) => row),
-          mostRows,
-        ),
-      },
-    ],
-  };
+  const rows = group.map(({ row }) => row);
+  return remark(`${where}${reason}`, location && placeIn(planFile, location), [
+    { label: "rows", text: rowsText(rows, mostRows) },
+  ]);
 }

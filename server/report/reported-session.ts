@@ -1,0 +1,11 @@
+/** What a report is written from. */
+import type { ScoringInput } from "../../shared/plan-model.ts";
+import type { ScoreReport } from "../../shared/score-report.ts";
+import type { SessionData } from "../../shared/session-data.ts";
+
+/** A session's verdicts, the shots they were made from, and what was asked of them. */
+export interface ReportedSession {
+  readonly report: ScoreReport;
+  readonly data: SessionData;
+  readonly input: ScoringInput;
+}

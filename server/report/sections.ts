@@ -1,0 +1,34 @@
+/** Everything a report says, in order: the content that all formats for people share. */
+import type { ReportedSession } from "./reported-session.ts";
+import { remarks, type Section } from "./section.ts";
+import { blockSection } from "./sections/block.ts";
+import { dataSection } from "./sections/data.ts";
+import { nextSection } from "./sections/next.ts";
+import { sessionSection } from "./sections/session.ts";
+import { setAsideSection } from "./sections/set-aside.ts";
+import { swingsSection } from "./sections/swings.ts";
+
+export interface Limits {
+  /** Most rows that are named in one place, and most findings about the data that are listed. */
+  readonly rows: number;
+  readonly findings: number;
+}
+
+export const SHORT: Limits = { rows: 8, findings: 10 };
+export const COMPLETE: Limits = { rows: Infinity, findings: Infinity };
+
+export function sectionsOf(session: ReportedSession, limits: Limits): Section[] {
+  const { report } = session;
+  const hasShots = report.data.some(({ shots }) => shots > 0);
+  const blocks = hasShots ? report.blocks : []; // a page of "not measured" would say no more
+  return [
+    sessionSection(report),
+    ...blocks.map((block) => blockSection(block, session, limits.rows)),
+    hasShots ? nextSection(report) : null,
+    swingsSection(report),
+    remarks("Bear in mind", report.cautions),
+    setAsideSection(report, limits.rows),
+    dataSection(report, limits.findings),
+    remarks("Notes", report.notes),
+  ].filter((section) => section !== null);
+}
