@@ -8,7 +8,7 @@
  *
  * In three-valued logic throughout: a shot whose requirement cannot be judged is unknown, unless the subject settles it.
  */
-import type { Subject } from "../../shared/plan-model.ts";
+import type { Condition, Subject } from "../../shared/plan-model.ts";
 import { writeCondition } from "./condition.ts";
 import type { CountedShots } from "./criterion.ts";
 import { allOf, anyOf, not, type Truth } from "./verdict.ts";
@@ -39,9 +39,18 @@ export function hasRequirements({ requiredMetrics }: CountedShots): boolean {
  */
 export function qualified({ subject, bound }: Counted, isRequiring: boolean): string {
   const requirement = bound === "least" ? "and as required" : "or not as required";
-  return subject.kind === "on-target"
-    ? `on target${isRequiring ? ` ${requirement}` : ""}`
-    : `with ${writeCondition(subject.condition)}${isRequiring ? `, ${requirement}` : ""}`;
+  if (subject.kind === "on-target") return `on target${isRequiring ? ` ${requirement}` : ""}`;
+  const phrase = writeCondition(subject.condition);
+  return `${isOneWindow(subject.condition) ? "" : "with "}${phrase}${isRequiring ? `, ${requirement}` : ""}`;
+}
+
+/** `inside "Neutral path"` follows "shots" by itself. */
+function isOneWindow({ anyOf }: Condition): boolean {
+  return anyOf.length === 1 && anyOf[0]?.allOf.length === 1 && anyOf[0].allOf[0]?.kind === "window";
+}
+
+function isOfNumbers({ anyOf }: Condition): boolean {
+  return anyOf.every(({ allOf }) => allOf.every(({ kind }) => kind === "number"));
 }
 
 /** The same as what a number of shots do: `are on target`, `have carry below 120 yd, or are not as required`. */
@@ -49,7 +58,10 @@ export function predicate({ subject, bound }: Counted, isRequiring: boolean, cou
   const are = count === 1 ? "is" : "are";
   if (subject.kind === "on-target") return `${are} ${qualified({ subject, bound }, isRequiring)}`;
   const requirement = bound === "least" ? `, and ${are} as required` : `, or ${are} not as required`;
-  return `${count === 1 ? "has" : "have"} ${writeCondition(subject.condition)}${isRequiring ? requirement : ""}`;
+  const phrase = `${writeCondition(subject.condition)}${isRequiring ? requirement : ""}`;
+  if (isOneWindow(subject.condition)) return `${are} ${phrase}`;
+  if (isOfNumbers(subject.condition)) return `${count === 1 ? "has" : "have"} ${phrase}`;
+  return `${are} such that ${phrase}`;
 }
 
 /** What becomes of one shot, or several, that failed a requirement. */

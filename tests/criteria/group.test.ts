@@ -61,6 +61,15 @@ describe("so many of several criteria", () => {
     ]);
   });
 
+  test("more than are needed, and a group in a group", () => {
+    const all = `all of { ${MET} / ${MET} }`;
+    const outer = {
+      ...criterion("group", `any of { ${MET} / ${MET} }`),
+      criteria: [criterion("group", all), criterion("statistic", MET)],
+    };
+    expect(evaluate(outer, shots).observed).toBe(`2 met, 1 needed; all of 2: met; ${MET}: met`);
+  });
+
   test("reads what its parts read", () => {
     expect(metricsReadBy(criterion("group", `any of { ${MET} / ${UNMEASURED} }`))).toEqual([
       "carry",

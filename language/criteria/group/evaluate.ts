@@ -47,10 +47,10 @@ function judge(group: GroupCriterion, shots: CountedShots, { evaluate }: OfAnyKi
     verdict,
     required: `${needed(group)} of ${parts.length} goals`,
     observed: joined(
-      `${met} of ${needed(group)} needed`,
-      ...parts.map(({ criterion, outcome }) => `${criterion.text}: ${inWords(outcome.verdict)}`),
+      standing(met, needed(group)),
+      ...parts.map(({ criterion, outcome }) => `${titleOf(criterion)}: ${inWords(outcome.verdict)}`),
     ),
-    brief: isMeasured ? `${met} of ${needed(group)} needed` : "",
+    brief: isMeasured ? standing(met, needed(group)) : "",
     value: isMeasured ? met : null,
     shotsUsed: Math.max(0, ...outcomes.map(({ shotsUsed }) => shotsUsed)),
     tally: null,
@@ -64,6 +64,16 @@ function judge(group: GroupCriterion, shots: CountedShots, { evaluate }: OfAnyKi
 
 function needed({ needed, criteria }: GroupCriterion): number {
   return needed === "all" ? criteria.length : needed === "any" ? 1 : needed;
+}
+
+/** `1 of 2 needed`, `3 met, 2 needed`. */
+function standing(met: number, needed: number): string {
+  return met > needed ? `${met} met, ${needed} needed` : `${met} of ${needed} needed`;
+}
+
+/** A part as the coach wrote it; of a group what is needed of it. */
+function titleOf(part: Criterion): string {
+  return part.kind === "group" ? `${part.needed} of ${part.criteria.length}` : part.text;
 }
 
 /** `All of these`, `At least 2 of these 3`. */
@@ -85,7 +95,7 @@ function settles(
   parts: readonly { readonly criterion: Criterion; readonly outcome: Outcome }[],
 ): string {
   const open = parts.flatMap(({ criterion, outcome }) =>
-    outcome.settles === null ? [] : [`${criterion.text} (${outcome.settles})`],
+    outcome.settles === null ? [] : [`${titleOf(criterion)} (${outcome.settles})`],
   );
   const met = parts.filter(({ outcome }) => outcome.verdict === "met").length;
   const more = needed(group) - met;
