@@ -2637,10 +2637,10 @@ export function isUnitName(item: unknown): item is UnitName {
     return reflection.isInstance(item, UnitName.$type);
 }
 
-export type UnitSign = '%' | 'in' | Word;
+export type UnitSign = '%' | 'day' | 'in' | 'week' | Word;
 
 export function isUnitSign(item: unknown): item is UnitSign {
-    return isWord(item) || item === 'in' || item === '%';
+    return isWord(item) || item === 'in' || item === '%' || item === 'day' || item === 'week';
 }
 
 export interface Use extends langium.AstNode {
