@@ -49,19 +49,21 @@ export function compute(
       const spread = standardDeviation(values);
       return spread && spreadWithoutReadings(spread, random);
     }
-    case "percentile":
-      return percentileOf(values, statistic.share, order);
+    case "percentile": {
+      const percentile = quantile(inOrder(values, order), statistic.share);
+      return percentile && order.sign * percentile;
+    }
     case "span":
-      return middleSpan(values, statistic.share);
+      return middleSpan(inOrder(values, order), statistic.share);
     case "best":
     case "worst":
       return extremes(statistic.kind, values, order)[0];
   }
 }
 
-/** In the opposite order the percentile stands as far from the other end. */
-function percentileOf(values: readonly number[], share: number, { sign }: Order): number | undefined {
-  return quantile(values, sign === 1 ? share : 1 - share);
+/** So that mirror images are computed with the same digits. */
+function inOrder(values: readonly number[], { sign }: Order): readonly number[] {
+  return sign === 1 ? values : values.map((value) => -value);
 }
 
 /**
