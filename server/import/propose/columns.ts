@@ -60,7 +60,8 @@ export function proposeColumns(form: Form, vocabulary: Vocabulary, hand: Hand | 
   });
   choose(drafts);
   shareUnits(drafts);
-  const repeated = new Set(form.names.filter((name, place) => form.names.indexOf(name) !== place));
+  const seen = new Set<string>();
+  const repeated = new Set(form.names.filter((name) => seen.has(name) || !seen.add(name)));
   const readings = readingsOf(drafts, hand);
   const evidence = evidenceOf(readings);
   settleSigns(readings);

@@ -119,7 +119,8 @@ export class FileProposal {
   }
 
   source(): ProposedSource {
-    const { form, columns, groups } = this.#understood();
+    const { form, groups } = this.#understood();
+    const columns = this.#columns();
     const dates = groups.isOrderNeeded ? (groups.isMonthFirst ? "month-day-year" : "day-month-year") : null;
     return {
       name: `${nameOf(this.path)} table`,
@@ -132,7 +133,8 @@ export class FileProposal {
   }
 
   sessions(source: string, taken: Set<string>): ProposedSession[] {
-    const { groups, columns } = this.#understood();
+    const { groups } = this.#understood();
+    const columns = this.#columns();
     const found = groups.list();
     const isParted = columns.some(
       ({ meaning }) => meaning?.kind === "player" || meaning?.kind === "date" || meaning?.kind === "session",
@@ -143,19 +145,29 @@ export class FileProposal {
       const name = unique(nameOf(this.path), taken);
       taken.add(name);
       const [day = null] = this.#days.size === 1 ? this.#days : [];
-      return [{ name, player, date: day, data, rows: null }];
+      return [{ name, player, date: day, data, rows: null, isNamedInTable: false }];
     }
     return found.map((group) => {
       const who = group.player === null ? player : this.#playerOf(group.player);
-      const base =
-        group.session ??
-        [nameOf(this.path), group.player === null ? null : who, group.date]
-          .filter((part) => part !== null)
-          .join(" ");
+      const rest = { player: who, date: group.date, data, rows: group.rows };
+      if (group.session !== null) return { name: group.session, ...rest, isNamedInTable: true };
+      const base = [nameOf(this.path), group.player === null ? null : who, group.date]
+        .filter((part) => part !== null)
+        .join(" ");
       const name = unique(base, taken);
       taken.add(name);
-      return { name, player: who, date: group.date, data, rows: group.rows };
+      return { name, ...rest, isNamedInTable: false };
     });
+  }
+
+  /** The columns, but for one of session names that are no names of one session each. */
+  #columns(): readonly ProposedColumn[] {
+    const { columns, groups } = this.#understood();
+    if (groups.areSessionNamesUnique) return columns;
+    const reasons = ["one session of it is of several players or days, who part the table better"];
+    return columns.map((column) =>
+      column.meaning?.kind === "session" ? { ...column, meaning: null, reasons, settle: [] } : column,
+    );
   }
 
   preview(): Preview {

@@ -72,16 +72,38 @@ export class Groups {
     return this.canBe.monthFirst && !this.canBe.dayFirst;
   }
 
+  /**
+   * Whether each session's name is one player's on one day. Where one is several, the column of names tells sessions apart
+   * only together with the others, and none can be called so.
+   */
+  get areSessionNamesUnique(): boolean {
+    const named = this.#whole().flatMap(({ session }) => session ?? []);
+    return new Set(named).size === named.length;
+  }
+
   /** In the order in which they were met. Rows that say nothing in a column that parts the table are nobody's. */
   list(): Group[] {
-    return [...this.#found.values()]
-      .filter(({ player }) => player !== null || this.#columns.player === undefined)
-      .filter(({ date }) => date !== null || this.#columns.date === undefined)
-      .filter(({ session }) => session !== null || this.#columns.session === undefined)
-      .map((group) => {
-        const [dayFirst = "", monthFirst = ""] = group.date?.split("|") ?? [];
-        const date = this.isMonthFirst ? monthFirst : dayFirst || monthFirst;
-        return { ...group, date: date === "" ? null : date };
-      });
+    const isNamed = this.areSessionNamesUnique;
+    const groups = new Map<string, Group>();
+    for (const { player, date, session, rows } of this.#whole()) {
+      const [dayFirst = "", monthFirst = ""] = date?.split("|") ?? [];
+      const day = (this.isMonthFirst ? monthFirst : dayFirst || monthFirst) || null;
+      const name = isNamed ? session : null;
+      const key = JSON.stringify([player, day, name]);
+      const group = groups.get(key);
+      if (group === undefined) groups.set(key, { player, date: day, session: name, rows });
+      else group.rows += rows;
+    }
+    return [...groups.values()];
+  }
+
+  #whole(): { player: string | null; date: string | null; session: string | null; rows: number }[] {
+    const { player, date, session } = this.#columns;
+    return [...this.#found.values()].filter(
+      (group) =>
+        (player === undefined || group.player !== null) &&
+        (date === undefined || group.date !== null) &&
+        (session === undefined || group.session !== null),
+    );
   }
 }

@@ -11,11 +11,13 @@ export interface ParsedHeader {
   readonly positive: string | undefined;
 }
 
+/** What stands further behind in a header says nothing. */
+const LONGEST = 200;
 const BRACKETS = /[([{]([^)\]}]*)[)\]}]/g;
 
 /** Reads headers such as `Club Speed (mph)`, `clubSpeed_mph`, `Path [deg, + = right]`, `Carry, m`, `Offline L-/R+`. */
 export function parseHeader(header: string): ParsedHeader {
-  const text = header.normalize("NFKC").trim();
+  const text = header.slice(0, LONGEST).normalize("NFKC").trim();
   const inBrackets = [...text.matchAll(BRACKETS)].map(([, content = ""]) => content);
   const outside = text.replace(BRACKETS, " ");
   const [name = "", ...behind] = outside.split(/[,;:]/);

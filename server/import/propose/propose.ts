@@ -96,7 +96,7 @@ export class ProposalReader {
         name: unique(source.name, new Set([...sources.values()].map(({ name }) => name))),
       };
       sources.set(key, named);
-      sessions.push(...file.sessions(named.name, names));
+      for (const session of file.sessions(named.name, names)) addSession(session, sessions);
     }
     const declared = new Set([...(this.#options.players ?? []), this.#options.player ?? ""]);
     const newPlayers = [...new Set(sessions.flatMap(({ player }) => player ?? []))].filter(
@@ -113,5 +113,24 @@ export class ProposalReader {
       failed: this.#files.flatMap(({ path, problem }) => (problem === undefined ? [] : [{ path, problem }])),
       open: text.split("// settle:").length - 1,
     };
+  }
+}
+
+/** A session that the table names may go on in another table. */
+function addSession(session: ProposedSession, sessions: ProposedSession[]): void {
+  const { name, player, date, isNamedInTable } = session;
+  const at = sessions.findIndex(
+    (each) =>
+      isNamedInTable &&
+      each.isNamedInTable &&
+      each.name === name &&
+      each.player === player &&
+      each.date === date,
+  );
+  const earlier = sessions[at];
+  if (earlier === undefined) sessions.push(session);
+  else {
+    const rows = (earlier.rows ?? 0) + (session.rows ?? 0);
+    sessions[at] = { ...earlier, data: [...earlier.data, ...session.data], rows };
   }
 }

@@ -20,6 +20,8 @@ export interface ProposedSession {
   readonly data: readonly { readonly path: string; readonly source: string }[];
   /** How many rows it takes; null where the table is not parted. */
   readonly rows: number | null;
+  /** True where the name is what the table calls it, by which its rows are found. */
+  readonly isNamedInTable: boolean;
 }
 
 export interface Writing {
