@@ -2,8 +2,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { evaluate, sentence } from "../../language/criteria/criteria.ts";
+import { measured, otherShots, usual } from "./measured-shots.ts";
 import type { Circumstances } from "./shots.ts";
-import { shotsLike, shotsWith } from "./shots.ts";
+import { shotsLike } from "./shots.ts";
 import { anyCriterion } from "./words.ts";
 
 const sure = fc.constantFrom("", " at 80 % confidence", " at 99.9 % confidence");
@@ -28,11 +29,31 @@ const counted = fc.oneof(
 );
 const statistic = fc
   .tuple(
-    fc.constantFrom("average", "median", "spread of"),
-    fc.constantFrom("at most 2°", "within ±0.5°"),
+    fc.constantFrom(
+      "average",
+      "median",
+      "spread of",
+      "best",
+      "worst",
+      "90th percentile of",
+      "21st percentile of",
+      "middle 80 % of",
+    ),
+    fc.constantFrom("at most 2°", "within ±0.5°", "at least 1° right"),
     sure,
   )
   .map(([statistic, range, sure]) => `${statistic} club-path ${range}${sure}`);
+const ellipse = fc
+  .tuple(fc.constantFrom("area", "major axis"), sure)
+  .map(([measure, sure]) => `${measure} of the 80 % ellipse of offline and carry at most 20 yd${sure}`);
+const change = fc
+  .tuple(
+    fc.constantFrom("average", "median", "spread of", "best", "90th percentile of"),
+    fc.constantFrom("gains 2 yd", "loses no more than 2 yd", "falls by at least 10 %", "stays within 5 yd"),
+    fc.constantFrom('"Where we are"', "the last session", 'session "Monday"', "usual"),
+    sure,
+  )
+  .map(([statistic, movement, what, sure]) => `${statistic} carry ${movement} against ${what}${sure}`);
 
 const circumstances: fc.Arbitrary<Circumstances> = fc
   .record({
@@ -107,13 +128,64 @@ describe("every text reads right", () => {
     );
   });
 
+  const reading = fc.option(fc.integer({ min: -30, max: 30 }).map((tenths) => tenths / 10));
+  const uncertainty = fc.constantFrom({}, { uncertainty: { "club-path": { random: 0.3, systematic: 0.2 } } });
+
   test("about statistics", () => {
-    const reading = fc.option(fc.integer({ min: -30, max: 30 }).map((tenths) => tenths / 10));
     fc.assert(
-      fc.property(statistic, fc.array(reading, { maxLength: 6 }), circumstances, (text, readings, more) => {
-        expectAllReadable(text, shotsWith("club-path", readings, fitted(more, readings.length)));
-      }),
+      fc.property(
+        statistic,
+        fc.array(reading, { maxLength: 6 }),
+        circumstances,
+        uncertainty,
+        (text, readings, more, stated) => {
+          const circumstances = { ...fitted(more, readings.length), ...stated };
+          expectAllReadable(text, measured({ "club-path": readings }, circumstances));
+        },
+      ),
       { numRuns: 1000 },
+    );
+  });
+
+  test("about ellipses", () => {
+    const landed = fc.array(fc.tuple(reading, reading), { maxLength: 7 });
+    fc.assert(
+      fc.property(ellipse, landed, circumstances, (text, shots, more) => {
+        const [offline, carry] = [shots.map(([x]) => x), shots.map(([, y]) => y)];
+        expectAllReadable(text, measured({ offline, carry }, fitted(more, shots.length)));
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test("about changes", () => {
+    const carries = fc.array(fc.option(fc.integer({ min: 1400, max: 1600 }).map((tenths) => tenths / 10)), {
+      maxLength: 6,
+    });
+    const spread = fc.option(fc.constant(6));
+    const count = fc.option(fc.constant(20));
+    fc.assert(
+      fc.property(
+        change,
+        carries,
+        carries,
+        circumstances,
+        fc.tuple(spread, count),
+        (text, now, before, more, [spread, count]) => {
+          const shots = measured(
+            { carry: now },
+            {
+              ...fitted(more, now.length),
+              against: ({ kind }) =>
+                kind === "usual"
+                  ? usual("carry", 150, spread, count)
+                  : otherShots('"Where we are"', measured({ carry: before })),
+            },
+          );
+          expectAllReadable(text, shots);
+        },
+      ),
+      { numRuns: 500 },
     );
   });
 });
