@@ -56,7 +56,15 @@ export async function importInto(
     writeWhole(output, proposal.text, cwd);
     notes.push(`Written to ${nameOfPath(output, cwd)}.`);
   }
+  if (!options.codePlayers && proposal.sessions.some(({ player }) => player !== null && !isCode(player))) {
+    notes.push("The table names players. --code-players puts codes in their place.");
+  }
   return { proposal, notes };
+}
+
+/** Whether a player is called by letters and a number, and not by a name. */
+function isCode(player: string): boolean {
+  return /^\p{L}{0,4}[-_ ]?\d+$/u.test(player.trim());
 }
 
 /** @throws PathError */

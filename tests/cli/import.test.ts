@@ -89,7 +89,7 @@ describe("a proposal", () => {
   });
 
   test("has a session for each player and day of a table", async () => {
-    const { stdout } = await drillwright({ "season.csv.gz": new Uint8Array(gzipSync(SEASON)) }, [
+    const { stdout, stderr } = await drillwright({ "season.csv.gz": new Uint8Array(gzipSync(SEASON)) }, [
       "import",
       "season.csv.gz",
     ]);
@@ -100,6 +100,7 @@ describe("a proposal", () => {
       'session "season Bo Lund 2026-10-12"',
       'session "season Ada Holt 2026-10-13"',
     ]);
+    expect(stderr).toContain("The table names players. --code-players puts codes in their place.");
   });
 
   test("is made for several tables at once; those alike share a source", async () => {
