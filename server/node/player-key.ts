@@ -8,8 +8,6 @@ import { PathError } from "./path-error.ts";
 import { nameOfPath, pathOfName } from "./path-names.ts";
 import { isMissing, reasonOf } from "./system-errors.ts";
 
-export const KEY_FILE = "player-key.csv";
-
 /** Where the key is, and whether it is safe there. */
 export interface KeyPlace {
   readonly path: string;

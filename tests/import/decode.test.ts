@@ -1,7 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { decodeText } from "../../server/import/table/decode.ts";
+import { TextDecoding } from "../../server/import/table/decode.ts";
 
 const TEXT = "Carry;Größe\r\n12,5;−3°\r\n";
+
+function decodeText(bytes: Uint8Array): string {
+  const decoding = new TextDecoding();
+  return decoding.push(bytes) + decoding.end();
+}
 
 function utf16(text: string, littleEndian: boolean, mark: boolean): Uint8Array {
   const units = mark ? `\uFEFF${text}` : text;
@@ -27,6 +32,11 @@ describe("the text of a file is told from its bytes", () => {
     expect(decodeText(Uint8Array.of(0x47, 0x72, 0xf6, 0xdf, 0x65, 0x20, 0x31, 0xb0, 0x20, 0x80))).toBe(
       "Größe 1° €",
     );
+  });
+
+  test("the first bytes that are not ASCII tell; what is damaged later is damaged, not another encoding", () => {
+    expect(decodeText(Uint8Array.of(0x61, 0x62, 0x63, 0xc3, 0xa9, 0x20, 0xf6, 0x20))).toBe("abcé \uFFFD ");
+    expect(decodeText(Uint8Array.of(0x61, 0x62, 0x63, 0xf6, 0x20, 0xc3, 0xa9))).toBe("abcö Ã©");
   });
 
   test.each([

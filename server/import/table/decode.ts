@@ -76,12 +76,6 @@ export class TextDecoding {
   }
 }
 
-/** The text of a whole file. */
-export function decodeText(bytes: Uint8Array): string {
-  const decoding = new TextDecoding();
-  return decoding.push(bytes) + decoding.end();
-}
-
 function joined(one: Uint8Array, other: Uint8Array): Uint8Array {
   const both = new Uint8Array(one.length + other.length);
   both.set(one);
