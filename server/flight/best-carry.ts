@@ -7,7 +7,7 @@ import { DEGREE } from "./constants.ts";
 
 /**
  * As `bestLaunch` finds it, in a hundredth of the time: cubic between the rows of the table in both directions. The carry is right
- * to 0.02 % for ball speeds from 34 m/s and attack angles up to 8° (tests/bench/flight.bench.ts prints it). Undefined outside the
+ * to 0.1 %, and to 0.02 % for ball speeds from 34 to 80 m/s (tests/bench/flight.bench.ts prints it). Undefined outside the
  * table: ball speeds from 24 to 96 m/s, attack angles from 12.5° down to 10° up.
  * @param ballSpeed m/s
  * @param attackAngle radians

@@ -71,11 +71,13 @@ type Angles = Pick<Strike, "spinLoft" | "launchAngle" | "startDirection" | "spin
 
 /** By how much readings of this quality leave an angle open: what each leaves, added in squares. */
 function spread(delivery: ClubDelivery, of: keyof Angles): number {
-  const middle = strikeOf(delivery)[of];
   const names = Object.keys(READ_TO) as (keyof ClubDelivery)[];
-  const parts = names.map(
-    (name) => strikeOf({ ...delivery, [name]: delivery[name] + READ_TO[name] })[of] - middle,
-  );
+  const parts = names.map((name) => {
+    const [more, less] = [1, -1].map(
+      (sign) => strikeOf({ ...delivery, [name]: delivery[name] + sign * READ_TO[name] })[of],
+    );
+    return ((more ?? 0) - (less ?? 0)) / 2;
+  });
   return Math.sqrt(parts.reduce((sum, part) => sum + part * part, 0)) + 1 * DEGREE;
 }
 

@@ -5,15 +5,18 @@ import type { Launch } from "./launch.ts";
 /** The readings of a shot (SI, target frame) by metric, and which of them were computed from others. */
 export type Readings = Pick<Shot, "values" | "derived">;
 
-/** What is asked of a shot. */
-export type Input =
-  | "ball-speed"
-  | "launch-angle"
-  | "start-direction"
-  | "spin-rate"
-  | "spin-axis"
-  | "attack-angle"
-  | "carry";
+/** What is asked of a shot, and what of it can be believed: sizes up to these, SI. */
+const MOST = {
+  "ball-speed": 110,
+  "launch-angle": Math.PI / 2,
+  "start-direction": Math.PI / 2,
+  "spin-rate": 2000,
+  "spin-axis": Math.PI / 2,
+  "attack-angle": Math.PI / 2,
+  carry: 500,
+} as const;
+
+export type Input = keyof typeof MOST;
 
 /**
  * The readings, or a sentence that says which is missing. A reading that was computed from others is as good as missing: what a
@@ -29,6 +32,8 @@ export function measured<const Name extends Input>(
   if (computed.length > 0) {
     return `Of the shot, ${computed.join(" and ")} ${computed.length === 1 ? "was" : "were"} computed from other readings, not measured.`;
   }
+  const beyond = names.filter((name) => Math.abs(values[name] ?? 0) > MOST[name]);
+  if (beyond.length > 0) return `The shot's ${beyond.join(" and ")} cannot be right: check the unit.`;
   return Object.fromEntries(names.map((name) => [name, values[name] as number])) as Record<Name, number>;
 }
 
