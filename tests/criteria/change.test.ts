@@ -283,7 +283,7 @@ describe("against usual numbers", () => {
       interval: {
         confidence: 0.8,
         method: "one-sided limits of Student's t",
-        text: "2 yd more to 4 yd more",
+        text: "2 yd to 4 yd more",
       },
       cautions: ["The usual average carry is taken as exact: how far it varies is not stated."],
       comparison: { smallestShown: expect.closeTo(0.665 * YARD, 3) },
@@ -318,7 +318,7 @@ describe("against usual numbers", () => {
     const median = criterion("change", "median carry gains at least 1 yd against usual at 80 % confidence");
     expect(evaluate(median, now(readings, usual("carry", 150, 6, 60)))).toMatchObject({
       verdict: "met",
-      interval: { text: "2 yd more to 4 yd more" },
+      interval: { text: "2 yd to 4 yd more" },
       cautions: ["The usual median carry is taken as exact."],
     });
     const spread = criterion(
@@ -471,7 +471,7 @@ describe("as ability", () => {
       interval: {
         confidence: 0.8,
         method: "one-sided limits of Welch's t",
-        text: "3 yd less to 1 yd less",
+        text: "1 yd to 3 yd less",
       },
       // t(0.8; 14) = 0.868 times 2/√4
       comparison: { smallestShown: expect.closeTo(0.868 * YARD, 3) },
@@ -487,7 +487,7 @@ describe("as ability", () => {
       );
     const { interval } = at("falls by at least 2 %");
     const [low, high] = [interval?.low ?? Number.NaN, interval?.high ?? Number.NaN];
-    expect(interval?.text).toBe("5 % less to 3 % less");
+    expect(interval?.text).toBe("3 % to 5 % less");
     const percentOf = (share: number, inwards: number) => `${-100 * share + inwards} %`;
     expect(at(`falls by at least ${percentOf(high, -0.001)}`).verdict).toBe("met");
     expect(at(`falls by at least ${percentOf(high, 0.001)}`).verdict).toBe("undecided");
@@ -555,6 +555,18 @@ describe("as ability", () => {
     ).toBe(
       "too close to call: not even 1,000 shots in all would decide it if the player goes on as observed (estimate)",
     );
+  });
+
+  test("limits on both sides of no change, the nearer first", () => {
+    const gains = (by: number) =>
+      judge(
+        `carry gains 2 yd against ${HERE} at 80 % confidence`,
+        steady.map((value) => value + by),
+        steady,
+      ).interval?.text;
+    expect(gains(0)).toBe("1 yd less to 1 yd more");
+    expect(gains(0.3)).toBe("0.6 yd less to 1.2 yd more");
+    expect(gains(0.6)).toBe("no change to 1 yd more");
   });
 
   test("a range is missed by limits of half the error only, and those are shown", () => {
@@ -629,7 +641,7 @@ describe("readings that may be off", () => {
       interval: {
         confidence: 0.95,
         method: "what the readings may be off by",
-        text: "2.04 yd more to 4.36 yd more",
+        text: "2.04 yd to 4.36 yd more",
       },
     });
     expect(judgeIn(true)).toMatchObject({

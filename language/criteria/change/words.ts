@@ -1,6 +1,6 @@
 /** Changes in words. */
 import type { Against, ChangeCriterion, Movement } from "../../../shared/plan-model.ts";
-import { formatAmount, formatReading, writeAmount } from "../../../shared/quantity.ts";
+import { formatAmount, wordFor, writeAmount } from "../../../shared/quantity.ts";
 import type { Interval } from "../../../shared/statistics/interval.ts";
 import type { CountedShots } from "../criterion.ts";
 import { isWidth, titleOf } from "../statistic/names.ts";
@@ -88,7 +88,7 @@ export function scaleOf(
   return { ...scale, metric: metricShown, limits: [] };
 }
 
-/** Effects in words: `4 yd less`, `2.1° farther in-to-out`, `23 % more`. */
+/** Effects in words: `4 yd less`, `2.1° farther in-to-out`, `3 % to 5 % more`. */
 export interface EffectWriter {
   readonly one: (effect: number) => string;
   readonly range: (limits: Interval) => string;
@@ -101,33 +101,45 @@ export function effectWriter(
 ): EffectWriter {
   const { interval } = claimOfMovement(criterion.movement, measure, shots.hand);
   const limits = [interval.low, interval.high].filter(Number.isFinite);
-  const scale = scaleOf(criterion, measure, shots);
-  const write = (effect: number, others: readonly number[]) =>
-    measure === "share"
-      ? shareInWords(effect, limits)
-      : differenceInWords(effect, others, { ...scale, limits });
+  const scale = { ...scaleOf(criterion, measure, shots), limits };
+  const partsOf = (effect: number, others: readonly number[]) =>
+    measure === "share" ? shareParts(effect, limits) : differenceParts(effect, others, scale);
   const range = ({ low, high }: Interval) => {
     const ends = [low, high].filter(Number.isFinite);
-    const [end] = ends;
-    if (end === undefined) return "no limit on either side";
-    if (ends.length === 2) return `${write(low, ends)} to ${write(high, ends)}`;
-    return `${write(end, ends)} on one side, no limit on the other`;
+    const [from, to] = ends.map((end) => partsOf(end, ends)).sort((a, b) => a.distance - b.distance);
+    if (from === undefined) return "no limit on either side";
+    if (to === undefined) return `${inWords(from)} on one side, no limit on the other`;
+    return from.way === to.way ? `${from.size} to ${inWords(to)}` : `${inWords(from)} to ${inWords(to)}`;
   };
-  return { one: (effect) => write(effect, [effect]), range };
+  return { one: (effect) => inWords(partsOf(effect, [effect])), range };
 }
 
-const SAME = "no change";
-
-function shareInWords(effect: number, [limit]: readonly number[]): string {
-  const size = Math.abs(effect);
-  if (size < 1e-9) return SAME;
-  return `${roundedPercent(size, limit === undefined ? limit : Math.abs(limit))} ${effect < 0 ? "less" : "more"}`;
+/** `4 yd`, and which way: `less`, empty where it is shown as no change. */
+interface Parts {
+  readonly distance: number;
+  readonly size: string;
+  readonly way: string;
 }
 
-function differenceInWords(effect: number, others: readonly number[], scale: Scale): string {
+function inWords({ size, way }: Parts): string {
+  return way === "" ? "no change" : `${size} ${way}`;
+}
+
+function shareParts(effect: number, [limit = Number.NaN]: readonly number[]): Parts {
+  const distance = Math.abs(effect);
+  const size = roundedPercent(distance, Math.abs(limit));
+  return { distance, size, way: distance < 1e-9 ? "" : moreOrLess(effect) };
+}
+
+function differenceParts(effect: number, others: readonly number[], scale: Scale): Parts {
+  const distance = Math.abs(effect);
   const shown = fineEnough(others.map(Math.abs), { ...scale, limits: scale.limits.map(Math.abs) });
-  const size = formatAmount(Math.abs(effect), shown, scale.unit);
-  if (!/[1-9]/.test(size)) return SAME;
-  if (shown.directions.length === 0) return `${size} ${effect < 0 ? "less" : "more"}`;
-  return formatReading(effect, shown, scale.hand, scale.unit).replace(size, `${size} farther`);
+  const size = formatAmount(distance, shown, scale.unit);
+  if (!/[1-9]/.test(size)) return { distance, size, way: "" };
+  const word = wordFor(effect < 0 ? -1 : 1, shown.directions, scale.hand);
+  return { distance, size, way: word === undefined ? moreOrLess(effect) : `farther ${word}` };
+}
+
+function moreOrLess(effect: number): string {
+  return effect < 0 ? "less" : "more";
 }

@@ -14,10 +14,15 @@ export interface SharedErrors {
   readonly areSame: boolean;
 }
 
+/** What is smaller than this, against what it is a difference of, is rounding. */
+const ROUNDING = 1e-9;
+
 /** Variance of now − factor·before by what the readings of each block share. */
 export function unsharedVariance({ before, now, areSame }: SharedErrors, factor = 1): number {
   const [one, other] = [factor * before.systematic, now.systematic];
-  return areSame ? (other - one) * (other - one) : one * one + other * other;
+  if (!areSame) return one * one + other * other;
+  const unshared = other - one;
+  return Math.abs(unshared) <= ROUNDING * other ? 0 : unshared * unshared;
 }
 
 export function averageChangeMethod(
