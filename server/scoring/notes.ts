@@ -1,10 +1,10 @@
 /** What a reader of the whole report should know, in sentences. */
-import { metricsIn, writeCondition } from "../../language/criteria/condition.ts";
-import { metricsReadBy } from "../../language/criteria/criteria.ts";
+import { writeCondition } from "../../language/criteria/condition.ts";
 import { listed, shots as shotsInWords } from "../../language/criteria/wording.ts";
 import type { Plan, ScoringInput } from "../../shared/plan-model.ts";
 import type { SessionData } from "../../shared/session-data.ts";
 import { estimatesAmong, operands } from "./estimates.ts";
+import { metricsUsed } from "./metrics-used.ts";
 import type { SortedShots } from "./set-aside.ts";
 
 /** @param areClubsPlanned whether shots were given the clubs that the plan states */
@@ -73,14 +73,6 @@ function metricNotes({ plan, metrics }: ScoringInput, data: SessionData): string
     if (computed > 0) notes.push(`${metric} ${was(metric)} for ${shotsInWords(computed)}.`);
   }
   return notes;
-}
-
-/** The metrics that targets, requirements, shots to leave out and goals of a plan read, in the order of the plan. */
-function metricsUsed(plan: Plan): readonly string[] {
-  return plan.blocks.flatMap(({ targets, requirements, leaveOut, success }) => [
-    ...[...targets, ...requirements, ...leaveOut].flatMap(({ condition }) => metricsIn(condition)),
-    ...success.flatMap(metricsReadBy),
-  ]);
 }
 
 function goalNotes(plan: Plan): string[] {

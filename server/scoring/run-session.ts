@@ -4,6 +4,7 @@ import type { ScoreReport } from "../../shared/score-report.ts";
 import type { SessionData } from "../../shared/session-data.ts";
 import { type DataFiles, importFiles, type Watcher } from "../import/import-files.ts";
 import { type OtherSession, sessionsWanted } from "./earlier/other-sessions.ts";
+import { withPhysics } from "./physics.ts";
 import { planContent } from "./plan-content.ts";
 import { scoreSession } from "./score-session.ts";
 
@@ -38,24 +39,42 @@ export async function runSession(
   surrounding: Surrounding,
   watcher: Watcher = {},
 ): Promise<ScoredSession> {
-  const data = await importFiles(input, dataFiles, watcher);
-  return { report: await scoreData(input, data, dataFiles, surrounding), data };
+  const { data, notes } = withPhysics(input, await importFiles(input, dataFiles, watcher));
+  return { report: await score(input, data, notes, dataFiles, surrounding), data };
 }
 
 /** The report on shots that were read already. */
 export async function scoreData(
   input: ScoringInput,
   data: SessionData,
+  dataFiles: Pick<DataFiles, "sha256">,
+  surrounding: Surrounding,
+): Promise<ScoreReport> {
+  const completed = withPhysics(input, data);
+  return score(input, completed.data, completed.notes, dataFiles, surrounding);
+}
+
+async function score(
+  input: ScoringInput,
+  data: SessionData,
+  notes: readonly string[],
   { sha256 }: Pick<DataFiles, "sha256">,
   { version, others = [], revisionOf = async () => null }: Surrounding,
 ): Promise<ScoreReport> {
   const known = await Promise.all(
-    sessionsWanted(input, others).map(async (session) => ({ session, read: await session.read() })),
+    sessionsWanted(input, others).map(async (session) => {
+      const read = await session.read();
+      if (typeof read === "string") return { session, read };
+      // What the plan of today asks for is estimated for the shots of then, in the air of then.
+      const { data } = withPhysics({ ...read.input, plan: input.plan }, read.data);
+      return { session, read: { ...read, data } };
+    }),
   );
-  return scoreSession(input, data, {
+  const report = scoreSession(input, data, {
     version,
     sha256: sha256(new TextEncoder().encode(planContent(input.plan))),
     revision: await revisionOf(input.plan.location.file),
     others: known,
   });
+  return { ...report, notes: [...report.notes, ...notes] };
 }

@@ -1,0 +1,110 @@
+/** What geometry and the flight model make of a session's readings. */
+import type { Metric, ScoringInput } from "../../shared/plan-model.ts";
+import { plural } from "../../shared/plural.ts";
+import { formatAmount } from "../../shared/quantity.ts";
+import type { SessionData, Shot } from "../../shared/session-data.ts";
+import { derivedMetrics } from "../flight/derived-metrics.ts";
+import type { Estimate } from "../flight/estimate.ts";
+import { launchEfficiency } from "../flight/launch-efficiency.ts";
+import { standardCarry } from "../flight/standard-carry.ts";
+import { deriveCategories, type Naming, namings } from "../import/derive/categories.ts";
+import { derive, type Formula, formulas } from "../import/derive/derive.ts";
+import { metricsUsed } from "./metrics-used.ts";
+
+/** The metrics of the flight model, by their names in the vocabulary. */
+const MODELS: Readonly<Record<string, (shot: Shot, input: ScoringInput) => Estimate>> = {
+  "standard-carry": (shot, { session }) => standardCarry(shot, session.conditions),
+  "launch-efficiency": (shot) => launchEfficiency(shot),
+};
+
+export interface Completed {
+  readonly data: SessionData;
+  /** What is to be said of estimates, in sentences. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * Adds to every shot what follows from its readings by geometry, such as the curve, and the estimates that the plan asks
+ * for. What was read is never replaced. Cost: linear in the shots; a flight, about 20 µs, for each estimate.
+ */
+export function withPhysics(input: ScoringInput, data: SessionData): Completed {
+  const asked = [...new Set([...input.plan.needs, ...metricsUsed(input.plan)])];
+  const models = asked.filter((name) => input.metrics.get(name)?.model === "flight" && name in MODELS);
+  const tallies = models.map((name) => new EstimateTally(name));
+  const completion = {
+    formulas: formulas(input.metrics.values()),
+    namings: namings(input.metrics.values(), input.player),
+  };
+  const shots = data.shots.map((shot) => {
+    const complete = withGeometry(shot, input, completion);
+    for (const tally of tallies) tally.add(complete, MODELS[tally.name]?.(complete, input));
+    return complete;
+  });
+  return { data: { ...data, shots }, notes: tallies.flatMap((tally) => tally.notes(input.metrics)) };
+}
+
+function withGeometry(
+  shot: Shot,
+  { metrics }: ScoringInput,
+  { formulas, namings }: { formulas: readonly Formula[]; namings: readonly Naming[] },
+): Shot {
+  const values = { ...shot.values };
+  const categories = { ...shot.categories };
+  const derived = [...shot.derived];
+  for (const { metric, value, by } of derivedMetrics(values)) {
+    // A strike through the middle of the face is a guess, not a reading.
+    if (by !== "geometry" || !metrics.has(metric)) continue;
+    values[metric] = value;
+    derived.push(metric);
+  }
+  if (derived.length > shot.derived.length) {
+    derived.push(...derive(values, formulas));
+    derived.push(...deriveCategories(categories, { values, club: shot.club }, namings));
+  }
+  return { ...shot, values, categories, derived };
+}
+
+/** What came of one model over all shots. */
+class EstimateTally {
+  readonly name: string;
+  private readonly uncertainties: number[] = [];
+  private readonly remarks = new Map<string, number>();
+  private readonly reasons = new Map<string, number>();
+
+  constructor(name: string) {
+    this.name = name;
+  }
+
+  /** Puts the estimate among the shot's values, unless the table tells the metric. */
+  add(shot: Shot, estimate: Estimate | undefined): void {
+    if (estimate === undefined || Object.hasOwn(shot.values, this.name)) return;
+    if (estimate.status === "not-measured") {
+      this.reasons.set(estimate.reason, (this.reasons.get(estimate.reason) ?? 0) + 1);
+      return;
+    }
+    shot.values[this.name] = estimate.value;
+    shot.derived.push(this.name);
+    this.uncertainties.push(estimate.uncertainty);
+    const remarks = [...estimate.assumptions, ...(estimate.warning === null ? [] : [estimate.warning])];
+    for (const remark of remarks) this.remarks.set(remark, (this.remarks.get(remark) ?? 0) + 1);
+  }
+
+  notes(metrics: ReadonlyMap<string, Metric>): string[] {
+    const { name } = this;
+    const metric = metrics.get(name);
+    const count = this.uncertainties.length;
+    const mean = this.uncertainties.reduce((sum, value) => sum + value, 0) / count;
+    const sized = metric === undefined || count === 0 ? "" : formatAmount(mean, metric);
+    return [
+      ...(count === 0
+        ? []
+        : [
+            `${name} is an estimate of the flight model for ${plural(count, "shot")}; its two sets of coefficients differ by ${sized} on average.`,
+          ]),
+      ...[...this.remarks].map(([remark, shots]) => `${name}, ${plural(shots, "shot")}: ${remark}`),
+      ...[...this.reasons].map(
+        ([reason, shots]) => `${name} could not be estimated for ${plural(shots, "shot")}: ${reason}`,
+      ),
+    ];
+  }
+}

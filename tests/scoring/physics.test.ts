@@ -1,0 +1,121 @@
+/** Geometry and the flight model between the tables and the verdicts, from text to report. */
+import { expect, test } from "vitest";
+import { COEFFICIENTS } from "../../server/flight/coefficients.ts";
+import { fly } from "../../server/flight/fly.ts";
+import { REFERENCE } from "../../server/flight/surroundings.ts";
+import type { ScoreReport } from "../../shared/score-report.ts";
+import { drillwright, folderWith } from "../cli/command-line.ts";
+import { draw, randomFrom } from "../support/generator.ts";
+
+const DEGREE = Math.PI / 180;
+const RPM = (2 * Math.PI) / 60;
+
+const PLAN = `plan "Distance" {
+  for 5-iron
+
+  block "Hit" test {
+    30 shots
+    success {
+      carry stays within 4 m against session "Still"
+      standard-carry stays within 4 m against session "Still"
+    }
+  }
+}
+
+player "P-41" {
+  right-handed
+}
+
+source "Table" {
+  column "Ball" is ball-speed in m/s
+  column "Launch" is launch-angle in ° positive up
+  column "Start" is start-direction in ° positive right
+  column "Spin" is spin-rate in rpm
+  column "Axis" is spin-axis in ° positive right
+  column "Carry" is carry in m
+}
+
+session "Still" {
+  plan "Distance"
+  player "P-41"
+  date 2026-10-05
+  data "still.csv" from "Table"
+  wind calm
+  temperature 15 °C
+  altitude 0 m
+  humidity 0 %
+  ball "new" carries 100 %
+}
+
+session "Windy" {
+  plan "Distance"
+  player "P-41"
+  date 2026-10-12
+  data "windy.csv" from "Table"
+  wind 5 m/s head
+  temperature 15 °C
+  altitude 0 m
+  humidity 0 %
+  ball "new" carries 100 %
+}
+`;
+
+/** Thirty shots of one and the same swing, flown in a wind along the target line (m/s, tail positive). */
+function shots(seed: number, along: number): string {
+  const random = randomFrom(seed);
+  const surroundings = { ...REFERENCE, wind: { along, across: 0, exponent: 0 } };
+  const rows = Array.from({ length: 30 }, () => {
+    const [ball, launch, start, spin, axis] = [
+      draw([53, 0.8], random),
+      draw([15, 0.8], random),
+      draw([0, 1], random),
+      draw([5200, 250], random),
+      draw([0, 3], random),
+    ] as const;
+    const { carry } = fly(
+      {
+        ballSpeed: ball,
+        launchAngle: launch * DEGREE,
+        startDirection: start * DEGREE,
+        spinRate: spin * RPM,
+        spinAxis: axis * DEGREE,
+      },
+      surroundings,
+      COEFFICIENTS.ss94_flat,
+    );
+    return [ball, launch, start, spin, axis, carry].map((value) => value.toFixed(4)).join(",");
+  });
+  return `Ball,Launch,Start,Spin,Axis,Carry\n${rows.join("\n")}\n`;
+}
+
+async function report(text: string): Promise<ScoreReport> {
+  const folder = folderWith({ "plan.drill": text, "still.csv": shots(5, 0), "windy.csv": shots(6, -5) });
+  const { stdout, stderr } = await drillwright(folder, [
+    ..."score plan.drill --session Windy --format json".split(" "),
+  ]);
+  const reports = JSON.parse(stdout) as { reports: ScoreReport[] };
+  const [first] = reports.reports;
+  if (first === undefined) throw new Error(stderr);
+  return first;
+}
+
+const goalsOf = ({ blocks }: ScoreReport) =>
+  blocks.flatMap(({ criteria }) =>
+    criteria.map(({ verdict, evidence }) => ({ verdict, isEstimate: evidence.isEstimate })),
+  );
+
+test("a headwind moves the carry, and the standard carry not: it is an estimate, and says so", async () => {
+  const windy = await report(PLAN);
+  expect(goalsOf(windy)).toEqual([
+    { verdict: "missed", isEstimate: false },
+    { verdict: "met", isEstimate: true },
+  ]);
+  expect(windy.notes.join("\n")).toMatch(/standard-carry is an estimate of the flight model for 30 shots/);
+});
+
+test("without the wind and the air nothing is estimated, and the reason is said", async () => {
+  const bare = PLAN.replaceAll(/^ {2}(wind|temperature|altitude|humidity|ball) .*\n/gm, "");
+  const windy = await report(bare);
+  expect(goalsOf(windy)[1]).toEqual({ verdict: "not-measured", isEstimate: false });
+  expect(windy.notes.join("\n")).toMatch(/standard-carry could not be estimated for 30 shots: /);
+});
