@@ -60,6 +60,7 @@ const cut = swing([-4.1, 0.9], [-5.2, 1.6], [3.6, 1.5], 0.02);
 const gated = swing([-3.9, 0.9], [0.7, 1.5], [1.2, 1.5], 0.02);
 const proved = swing([-3.9, 0.9], [0.3, 1.5], [0.9, 1.4], 0.018);
 const weekLater = swing([-4.0, 0.9], [-1.2, 1.7], [1.4, 1.5], 0.02);
+const windows = swing([-3.9, 0.8], [1.0, 1.3], [0.6, 1.3], 0.018);
 
 // P-12: the same cut, left-handed. The path comes back a little in the lesson; the face does not follow yet.
 const otherCut = swing([-4.6, 1.0], [-6.0, 1.8], [4.4, 1.8], 0.025);
@@ -148,6 +149,26 @@ export const practices: readonly Practice[] = [
     spoilt: [
       { shot: 17, column: "Face angle", text: "-" },
       { shot: 22, column: "Face angle", text: "" },
+    ],
+  },
+  {
+    seed: 77,
+    hand: "right",
+    date: "2026-10-19",
+    begins: "16:40",
+    field: "p07-two-windows.csv",
+    exercises: [
+      {
+        name: "Wake up",
+        tasks: [
+          { club: "gap-wedge", shots: 6, effort: 0.5, ability: gapWedge(weekLater) },
+          { club: "7-iron", shots: 6, effort: 0.7, ability: sevenIron(weekLater) },
+        ],
+      },
+      { name: "Where we are", tasks: [{ club: "7-iron", shots: 12, ability: sevenIron(weekLater) }] },
+      { name: "Wide gate", tasks: [{ club: "7-iron", shots: 12, ability: sevenIron(gated) }] },
+      { name: "Narrow gate", tasks: [{ club: "7-iron", shots: 12, ability: sevenIron(proved) }] },
+      { name: "Prove it", tasks: [{ club: "7-iron", shots: 14, ability: sevenIron(windows) }] },
     ],
   },
   {
