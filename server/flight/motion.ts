@@ -76,6 +76,26 @@ export function windShare(height: number, exponent: number): number {
  * S = r ω |ŵ × u| / U², the lift is (ρ A / 2m) r ω (C_L / S) ŵ × u. `step.ts` says the same in the variables of its loop.
  */
 export function complete(moment: Moment, motion: Motion): void {
+  throughAir(moment, motion);
+  const { airspeed, spinRatio, spin } = moment;
+  const { axisX, axisY, axisZ } = motion;
+  const share = windShare(moment.y, motion.windExponent);
+  const ux = moment.vx - motion.windX * share;
+  const uy = moment.vy;
+  const uz = moment.vz - motion.windZ * share;
+  let drag = motion.drag + motion.dragBySpin * spinRatio;
+  if (motion.dragByReynolds !== 0)
+    drag += motion.dragByReynolds * reynoldsTerm(motion.reynoldsPerSpeed * airspeed);
+  drag *= airspeed;
+  const lift = motion.lift * spin * liftSlope(spinRatio);
+  moment.ax = lift * (axisY * uz - axisZ * uy) - drag * ux;
+  moment.ay = lift * (axisZ * ux - axisX * uz) - drag * uy - motion.gravity;
+  moment.az = lift * (axisX * uy - axisY * ux) - drag * uz;
+  moment.spinSlope = -motion.spinLoss * spin * airspeed;
+}
+
+/** Works out the speed through the air and the spin ratio alone. */
+export function throughAir(moment: Moment, motion: Motion): void {
   const share = windShare(moment.y, motion.windExponent);
   const ux = moment.vx - motion.windX * share;
   const uy = moment.vy;
@@ -85,20 +105,9 @@ export function complete(moment: Moment, motion: Motion): void {
   const cy = axisZ * ux - axisX * uz;
   const cz = axisX * uy - axisY * ux;
   const squared = ux * ux + uy * uy + uz * uz;
-  const speed = Math.sqrt(squared);
-  const across = BALL_RADIUS * moment.spin * Math.sqrt(cx * cx + cy * cy + cz * cz);
-  const spinRatio = squared > 0 ? across / squared : 0;
-  let drag = motion.drag + motion.dragBySpin * spinRatio;
-  if (motion.dragByReynolds !== 0)
-    drag += motion.dragByReynolds * reynoldsTerm(motion.reynoldsPerSpeed * speed);
-  drag *= speed;
-  const lift = motion.lift * moment.spin * liftSlope(spinRatio);
-  moment.ax = lift * cx - drag * ux;
-  moment.ay = lift * cy - drag * uy - motion.gravity;
-  moment.az = lift * cz - drag * uz;
-  moment.spinSlope = -motion.spinLoss * moment.spin * speed;
-  moment.airspeed = speed;
-  moment.spinRatio = spinRatio;
+  const surface = BALL_RADIUS * moment.spin * Math.sqrt(cx * cx + cy * cy + cz * cz);
+  moment.airspeed = Math.sqrt(squared);
+  moment.spinRatio = squared > 0 ? surface / squared : 0;
 }
 
 /** A value at which the forces change their law: they are continuous there, and bend. */

@@ -1,6 +1,6 @@
 /** A flight, one step after another, each as long as the wanted accuracy allows. */
 import { type Moment, newMoment } from "./moment.ts";
-import { type Bend, bendsOf, complete, type Motion } from "./motion.ts";
+import { type Bend, bendsOf, complete, type Motion, throughAir } from "./motion.ts";
 import { rootBetween } from "./root.ts";
 import { type Bow, step } from "./step.ts";
 
@@ -50,7 +50,14 @@ export class Trajectory {
   }
 
   /** The moment at a share (0 to 1) of the present step, on the curve of fourth order through it. */
-  at(share: number, moment = newMoment()): Moment {
+  at(share: number): Moment {
+    const moment = newMoment();
+    this.#place(moment, share);
+    complete(moment, this.#motion);
+    return moment;
+  }
+
+  #place(moment: Moment, share: number): void {
     const { from, to } = this;
     const bow = this.#bow;
     const h = to.time - from.time;
@@ -62,8 +69,6 @@ export class Trajectory {
     moment.vy = between(from.vy, to.vy, h * from.ay, h * to.ay, h * bow.vy, share);
     moment.vz = between(from.vz, to.vz, h * from.az, h * to.az, h * bow.vz, share);
     moment.spin = between(from.spin, to.spin, h * from.spinSlope, h * to.spinSlope, h * bow.spin, share);
-    complete(moment, this.#motion);
-    return moment;
   }
 
   /** Its height alone. */
@@ -108,7 +113,9 @@ export class Trajectory {
   }
 
   #distance({ of, at }: Bend, share: number): number {
-    return this.at(share, this.#probe)[of] / at - 1;
+    this.#place(this.#probe, share);
+    throughAir(this.#probe, this.#motion);
+    return this.#probe[of] / at - 1;
   }
 }
 
