@@ -11,7 +11,7 @@
 import type { Condition, Subject } from "../../shared/plan-model.ts";
 import { writeCondition } from "./condition.ts";
 import type { CountedShots } from "./criterion.ts";
-import { allOf, anyOf, not, type Truth } from "./verdict.ts";
+import { both, not, type Truth } from "./verdict.ts";
 import { shots as shotsInWords } from "./wording.ts";
 
 /** Which shots are counted, and whether as those wanted ("at least") or as those limited ("at most"). */
@@ -20,13 +20,27 @@ export interface Counted {
   readonly bound: "least" | "most";
 }
 
-/** For each shot whether it counts. */
+/** For each shot whether it counts. Worked out once for the same subject and shots. */
 export function countedTruths({ subject, bound }: Counted, shots: CountedShots): readonly Truth[] {
+  const known = REMEMBERED[bound].get(shots) ?? new Map<"on-target" | Subject, readonly Truth[]>();
+  REMEMBERED[bound].set(shots, known);
+  const key = subject.kind === "on-target" ? "on-target" : subject;
+  const before = known.get(key);
+  if (before !== undefined) return before;
   const meeting = shots.meeting(subject);
-  return shots.admitted.map((admitted, index) =>
-    bound === "least" ? allOf([meeting[index], admitted]) : anyOf([meeting[index], not(admitted)]),
-  );
+  const truths =
+    bound === "least"
+      ? shots.admitted.map((admitted, index) => both(meeting[index], admitted))
+      : shots.admitted.map((admitted, index) => not(both(not(meeting[index]), admitted)));
+  known.set(key, truths);
+  return truths;
 }
+
+type Remembered = WeakMap<CountedShots, Map<"on-target" | Subject, readonly Truth[]>>;
+const REMEMBERED: Readonly<Record<Counted["bound"], Remembered>> = {
+  least: new WeakMap(),
+  most: new WeakMap(),
+};
 
 /** Whether the block requires anything. */
 export function hasRequirements({ requiredMetrics }: CountedShots): boolean {

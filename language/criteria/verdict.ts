@@ -1,7 +1,14 @@
 /** Three-valued truth and the four verdicts. */
 import type { Verdict } from "../../shared/score-report.ts";
+import type { Truth } from "../../shared/truth.ts";
 
 export { allOf, anyOf, not, type Truth } from "../../shared/truth.ts";
+
+/** Kleene's conjunction of two, without a list of them. */
+export function both(one: Truth, other: Truth): Truth {
+  if (one === false || other === false) return false;
+  return one === undefined ? undefined : other;
+}
 
 /**
  * The verdict on a group: missed if any is missed; else not measured if all are; else undecided if any is not met;

@@ -20,6 +20,7 @@ export function withPlannedClubs(plan: Plan, data: SessionData): SessionData {
       return club === undefined || another !== undefined ? [] : [[block.name, club]];
     }),
   );
+  if (clubs.size === 0) return data;
   return {
     ...data,
     shots: data.shots.map((shot) => ({ ...shot, club: clubs.get(shot.block ?? "") ?? null })),

@@ -10,7 +10,7 @@ import {
 } from "../../language/criteria/condition.ts";
 import type { CountedShots, StandardUncertainty } from "../../language/criteria/criterion.ts";
 import type { Counted } from "../../language/criteria/required.ts";
-import { allOf, anyOf, not, type Truth } from "../../language/criteria/verdict.ts";
+import { allOf, anyOf, both, not, type Truth } from "../../language/criteria/verdict.ts";
 import type { Block, Condition, Metric, Statement } from "../../shared/plan-model.ts";
 import type { Shot } from "../../shared/session-data.ts";
 import { type Asked, chancesOf } from "./uncertainty/chances.ts";
@@ -76,8 +76,12 @@ export function columnsOf(
   };
   const answered = (statements: readonly Statement[]): StatementTruths[] =>
     statements.map((statement) => ({ statement, truths: truthsOf(statement.condition) }));
-  const together = (columns: readonly Truths[]): Truths =>
-    shots.map((_, index) => allOf(columns.map((truths) => truths[index])));
+  const together = (columns: readonly Truths[]): Truths => {
+    const all: Truth[] = shots.map(() => true);
+    for (const truths of columns)
+      for (const [index, truth] of truths.entries()) all[index] = both(all[index], truth);
+    return all;
+  };
 
   const targets = answered(block.targets);
   const requirements = answered(block.requirements);

@@ -62,5 +62,5 @@ function metricsOfSubjects(criterion: Criterion, shots: CountedShots): readonly 
 }
 
 function rowsAt(counted: readonly Shot[], indices: readonly number[]): Row[] {
-  return indices.map((index) => counted[index]?.row).filter((row) => row !== undefined);
+  return indices.flatMap((index) => counted[index]?.row ?? []);
 }

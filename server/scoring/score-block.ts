@@ -4,13 +4,7 @@ import { evaluate } from "../../language/criteria/criteria.ts";
 import { verdictOfAll } from "../../language/criteria/verdict.ts";
 import type { BlockResult, ConditionResult, FindingResult, Tally } from "../../shared/score-report.ts";
 import type { Shot } from "../../shared/session-data.ts";
-import {
-  columnsOf,
-  type Frame,
-  type StatementTruths,
-  type Surroundings,
-  type Truths,
-} from "./counted-shots.ts";
+import type { BlockColumns, Frame, StatementTruths, Truths } from "./counted-shots.ts";
 import { criterionResult } from "./criterion-result.ts";
 import { estimatesAmong } from "./estimates.ts";
 import type { BlockShots } from "./set-aside.ts";
@@ -20,19 +14,12 @@ const MUCH_LEFT_OUT = 0.2;
 
 export function scoreBlock(
   blockShots: BlockShots,
-  frame: Frame,
-  surroundings: Surroundings,
+  { targets, requirements, onTarget, forCriteria }: BlockColumns,
+  { vocabulary }: Frame,
   findings: readonly FindingResult[],
 ): BlockResult {
   const { block, asked, given, counted } = blockShots;
-  const { targets, requirements, onTarget, forCriteria } = columnsOf(
-    block,
-    asked,
-    counted,
-    frame,
-    surroundings,
-  );
-  const estimates = estimatesAmong(frame.vocabulary, counted);
+  const estimates = estimatesAmong(vocabulary, counted);
   const on = { counted, forCriteria, estimates, cautions: leftOutCautions(blockShots) };
   const criteria = block.success.map((criterion) =>
     criterionResult(criterion, evaluate(criterion, forCriteria), on),

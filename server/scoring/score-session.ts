@@ -12,7 +12,7 @@ import { apartCautions } from "./cautions/apart.ts";
 import { driftCautions } from "./cautions/drift.ts";
 import { impossibleShots } from "./cautions/impossible.ts";
 import { withPlannedClubs } from "./clubs.ts";
-import { columnsOf, type Frame, type Surroundings } from "./counted-shots.ts";
+import { columnsOf } from "./counted-shots.ts";
 import { comparisons } from "./earlier/against.ts";
 import type { KnownSession } from "./earlier/other-sessions.ts";
 import { frameOf } from "./frame.ts";
@@ -20,8 +20,8 @@ import { nextStep } from "./next-step.ts";
 import { notesOn } from "./notes.ts";
 import { scoreBlock } from "./score-block.ts";
 import { scoreFindings } from "./score-findings.ts";
-import { type BlockShots, sortShots } from "./set-aside.ts";
-import { swingsOfBlock, swingsOfSession } from "./swings/effort.ts";
+import { sortShots } from "./set-aside.ts";
+import { swingsOfSession } from "./swings/effort.ts";
 import { loadCautions, loadNotes, loadOf, swingHistory } from "./swings/load.ts";
 
 /** What is known beside the session itself. */
@@ -45,16 +45,20 @@ export function scoreSession(input: ScoringInput, read: SessionData, known: Know
   const sorted = sortShots(plan, data, frame.player);
   const swings = swingsOfSession(sorted, data);
   const against = comparisons(input, sorted.blocks, frame, others);
-  const around = (block: BlockShots): Surroundings => ({
-    swings: { block: swingsOfBlock(block), session: swings },
-    against: against(block.block),
+  const scored = sorted.blocks.map((shots, place) => {
+    const { block, asked, counted } = shots;
+    const made = { block: swings.blocks[place] ?? swings.session, session: swings.session };
+    const surroundings = { swings: made, against: against(block) };
+    const columns = columnsOf(block, asked, counted, frame, surroundings);
+    const findings =
+      block.kind === "baseline" ? scoreFindings(plan.findings, shots, frame, surroundings) : [];
+    return {
+      result: scoreBlock(shots, columns, frame, findings),
+      cautions: [...driftCautions(block, columns.forCriteria), ...apartCautions(shots, frame)],
+    };
   });
-  const blocks = sorted.blocks.map((block) => {
-    const isBaseline = block.block.kind === "baseline";
-    const findings = isBaseline ? scoreFindings(plan.findings, block, frame, around(block)) : [];
-    return scoreBlock(block, frame, around(block), findings);
-  });
-  const history = swingHistory(input, swings, others);
+  const blocks = scored.map(({ result }) => result);
+  const history = swingHistory(input, swings.session, others);
   const load = loadOf(input, history);
   return {
     format: "drillwright/score-report",
@@ -73,15 +77,10 @@ export function scoreSession(input: ScoringInput, read: SessionData, known: Know
     cautions: [
       ...loadCautions(input, load, history),
       ...abilityCautions(plan, blocks),
-      ...sorted.blocks.flatMap((block) => shotCautions(block, frame, around(block))),
+      ...scored.flatMap(({ cautions }) => cautions),
     ],
     setAside: [...sorted.setAside],
     findings: [...data.findings, ...impossibleShots(data.shots, metrics)],
     notes: [...notesOn(input, data, sorted, areClubsPlanned), ...loadNotes(input, history)],
   };
-}
-
-function shotCautions(block: BlockShots, frame: Frame, surroundings: Surroundings): string[] {
-  const { forCriteria } = columnsOf(block.block, block.asked, block.counted, frame, surroundings);
-  return [...driftCautions(block.block, forCriteria), ...apartCautions(block, frame)];
 }

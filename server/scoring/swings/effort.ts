@@ -13,7 +13,7 @@ const FULL = 0.9;
 const EFFORT = "effort";
 
 /** The swings of a block. The effort that was measured counts before the one that the plan states. */
-export function swingsOfBlock(block: BlockShots): Swings {
+function swingsOfBlock(block: BlockShots): Swings {
   return total(
     linesOf(block).map(({ line, shots, toCome }) => ({
       ...swingsAmong(shots, line),
@@ -22,11 +22,15 @@ export function swingsOfBlock(block: BlockShots): Swings {
   );
 }
 
-/** The swings of a session: those of its blocks, and those that belong to none. */
-export function swingsOfSession({ blocks }: SortedShots, { shots }: SessionData): Swings {
+/** The swings of a session: those of its blocks, in their order, and of all together those that belong to none as well. */
+export function swingsOfSession(
+  { blocks }: SortedShots,
+  { shots }: SessionData,
+): { readonly blocks: readonly Swings[]; readonly session: Swings } {
   const inBlocks = new Set(blocks.flatMap(({ given }) => given));
   const others = shots.filter((shot) => !inBlocks.has(shot));
-  return total([...blocks.map(swingsOfBlock), { ...swingsAmong(others, null), toCome: NONE }]);
+  const ofBlocks = blocks.map(swingsOfBlock);
+  return { blocks: ofBlocks, session: total([...ofBlocks, { ...swingsAmong(others, null), toCome: NONE }]) };
 }
 
 const NONE: Effort = { all: 0, fullEffort: 0 };

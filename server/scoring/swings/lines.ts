@@ -18,10 +18,10 @@ export interface Line {
 export function linesOf({ block, given, counted }: BlockShots): Line[] {
   if (block.shots.length === 0) return [{ line: null, shots: given, toCome: 0 }];
   const lines = block.shots.map((line) => ({ line, shots: [] as Shot[], toCome: line.count }));
+  const byClub = Map.groupBy(lines, ({ line }) => line.club);
   const takesRoom = new Set(counted);
   for (const shot of given) {
-    const ofClub = lines.filter(({ line }) => shot.club !== null && line.club === shot.club);
-    const fitting = ofClub.length > 0 ? ofClub : lines;
+    const fitting = (shot.club === null ? undefined : byClub.get(shot.club)) ?? lines;
     const found = fitting.find(({ toCome }) => toCome > 0) ?? fitting.at(-1);
     found?.shots.push(shot);
     if (found !== undefined && found.toCome > 0 && takesRoom.has(shot)) found.toCome--;

@@ -46,7 +46,7 @@ function whyUncounted(read: ReadSession | string): string | undefined {
 }
 
 function swingsIn({ input, data }: ReadSession): Effort {
-  return swingsOfSession(sortShots(input.plan, data, frameOf(input).player), data);
+  return swingsOfSession(sortShots(input.plan, data, frameOf(input).player), data).session;
 }
 
 const WEEK = 7;
