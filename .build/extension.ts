@@ -29,6 +29,7 @@ const FILES: readonly (readonly [from: string, to: string])[] = [
   ["extension/walkthrough", "walkthrough"],
   ["extension/README.md", "README.md"],
   ["extension/CHANGELOG.md", "CHANGELOG.md"],
+  ["extension/SUPPORT.md", "SUPPORT.md"],
   ["LICENSE", "LICENSE"],
 ];
 

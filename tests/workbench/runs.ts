@@ -7,21 +7,39 @@ const suite = (name: string): string => join(import.meta.dirname, "suite", `${na
 const folder = (path: string): string => resolve(repository, path);
 const extension = extensionFolder();
 
-export const runs: readonly (SuiteRun & { readonly name: string })[] = [
+export type Run = SuiteRun & {
+  readonly name: string;
+  /** What people are told because the suite calls commands that tell it. Nothing else may be. */
+  readonly tells?: readonly RegExp[];
+};
+
+/** Of the two sample folders that are created. */
+const tells = [/^Info: The sample coaching folder was created in /, /wrenlow-practice-centre-2\.$/];
+
+export const runs: readonly Run[] = [
   {
     name: "in the editor",
     suite: suite("editor"),
     extension,
     folder: folder("examples"),
+    tells,
     trusted: true,
     host: "editor",
   },
   {
     name: "in a folder nobody has vouched for",
-    suite: suite("editor"),
+    suite: suite("restricted"),
     extension,
     folder: folder("examples"),
     trusted: false,
+    host: "editor",
+  },
+  {
+    name: "on an ordinary day",
+    suite: suite("everyday"),
+    extension,
+    folder: folder("examples"),
+    trusted: true,
     host: "editor",
   },
   {
@@ -37,6 +55,7 @@ export const runs: readonly (SuiteRun & { readonly name: string })[] = [
     suite: suite("editor"),
     extension,
     folder: folder("examples"),
+    tells,
     trusted: true,
     host: "browser",
   },

@@ -8,8 +8,8 @@ import { runs } from "./runs.ts";
 
 const wanted = process.env.WORKBENCH_RUN ?? "";
 
-for (const { name, ...run } of runs.filter((each) => each.name.includes(wanted))) {
-  const { tests, problem, outsideRequests } = await runSuite(run);
+for (const { name, tells, ...run } of runs.filter((each) => each.name.includes(wanted))) {
+  const { tests, problem, outsideRequests, notifications } = await runSuite(run);
 
   describe(name, () => {
     test("the suite runs to its end", () => {
@@ -18,6 +18,10 @@ for (const { name, ...run } of runs.filter((each) => each.name.includes(wanted))
 
     test("the window asks nothing of the network", () => {
       expect(outsideRequests).toEqual([]);
+    });
+
+    test("people are told only what they asked for", () => {
+      expect(notifications).toEqual((tells ?? []).map((text) => expect.stringMatching(text)));
     });
 
     for (const each of tests)

@@ -33,6 +33,8 @@ export type SuiteOutcome = {
   readonly problem?: string;
   /** Addresses outside this machine that the window asked for. */
   readonly outsideRequests: readonly string[];
+  /** What the workbench has told in the corner of the window; of a desktop editor nobody knows. */
+  readonly notifications: readonly string[];
 };
 
 /** Where one run happens: copies of extension and folder, the bundled suite, its results, a desktop editor's data. */
@@ -64,6 +66,7 @@ export async function runSuite(run: SuiteRun): Promise<SuiteOutcome> {
       tests: [],
       problem: error instanceof Error ? error.message : String(error),
       outsideRequests: [],
+      notifications: [],
     };
   } finally {
     await scratch.remove();
@@ -74,7 +77,7 @@ async function inDesktop(run: SuiteRun, place: Place, executable: string): Promi
   if (!run.trusted) {
     const message = "The desktop editor trusts every folder that it opens for tests.";
     const all: TestResult = { name: "all of it", outcome: "skipped", milliseconds: 0, message };
-    return { tests: [all], outsideRequests: [] };
+    return { tests: [all], outsideRequests: [], notifications: [] };
   }
   const bundle = await bundleFor(run, place, "desktop", pathToFileURL(place.results).href);
   const printed = await runInDesktop({
@@ -87,7 +90,12 @@ async function inDesktop(run: SuiteRun, place: Place, executable: string): Promi
   });
   const results = await readResults(place.results);
   const problem = `The desktop editor ended before all tests had their turn. It printed:\n${printed}`;
-  return outcome(bundle, { ...(results ? { results } : {}), ...(results?.finished ? {} : { problem }) }, []);
+  return outcome(
+    bundle,
+    { ...(results ? { results } : {}), ...(results?.finished ? {} : { problem }) },
+    [],
+    [],
+  );
 }
 
 async function inServer(run: SuiteRun, place: Place): Promise<SuiteOutcome> {
@@ -118,7 +126,7 @@ async function attempt(run: SuiteRun, place: Place, script: string, browser: Bro
     const watched = await watchSuite(window, server, place.results);
     await window.close();
     return {
-      ...outcome(bundle, watched, window.outsideRequests),
+      ...outcome(bundle, watched, window.outsideRequests, window.notifications),
       worthAnotherAttempt: watched.worthAnotherAttempt,
     };
   } finally {
@@ -152,10 +160,11 @@ function outcome(
   bundle: SuiteBundle,
   { results, problem }: Pick<Watched, "results" | "problem">,
   outsideRequests: readonly string[],
+  notifications: readonly string[],
 ): SuiteOutcome {
   const tests = (results?.tests ?? []).map((each) =>
     each.stack === undefined ? each : { ...each, stack: bundle.sourcePositions(each.stack) },
   );
   const why = problem ?? (tests.length === 0 ? "The suite defines no test." : undefined);
-  return { tests, outsideRequests, ...(why === undefined ? {} : { problem: why }) };
+  return { tests, outsideRequests, notifications, ...(why === undefined ? {} : { problem: why }) };
 }

@@ -19,6 +19,8 @@ export type EditorWindow = {
   readonly page: Page;
   /** Addresses outside this machine that the page asked for. None can be reached. */
   readonly outsideRequests: readonly string[];
+  /** What people were told by notifications: `Info: …`. */
+  readonly notifications: readonly string[];
   /** What workbench and extension host wrote to their consoles, newest last. */
   readonly log: readonly string[];
   /** Loads the window; a second call loads it anew. */
@@ -48,6 +50,7 @@ export async function newWindow(browser: Browser, options: WindowOptions): Promi
   });
   const page = await context.newPage();
   const outsideRequests = watchRequests(context);
+  const notifications = await watchNotifications(page);
   const log: string[] = [];
   page.on("console", (message) =>
     log.push(`${message.type()}: ${message.text().replace(/^%c\s*|color: \S+ /g, "")}`),
@@ -58,6 +61,7 @@ export async function newWindow(browser: Browser, options: WindowOptions): Promi
   return {
     page,
     outsideRequests,
+    notifications,
     log,
     load: async () => {
       await page.goto(address, { waitUntil: "domcontentloaded" });
@@ -72,6 +76,23 @@ function windowAddress({ server, folder, payload }: WindowOptions): string {
   });
   if (payload) query.set("payload", JSON.stringify(payload));
   return `http://${server.authority}/?${query}`;
+}
+
+/** Notifications are also spoken, which is where they are seen for certain: a window in the background draws none. */
+async function watchNotifications(page: Page): Promise<readonly string[]> {
+  const seen: string[] = [];
+  await page.exposeFunction("notificationSeen", (text: string) => {
+    if (!seen.includes(text)) seen.push(text);
+  });
+  await page.addInitScript(() => {
+    const told = globalThis as typeof globalThis & { notificationSeen(text: string): void };
+    const look = () => {
+      for (const { textContent } of document.querySelectorAll(".monaco-aria-container .monaco-alert"))
+        if (/^(Info|Warning|Error): /.test(textContent ?? "")) told.notificationSeen(textContent ?? "");
+    };
+    new MutationObserver(look).observe(document, { childList: true, subtree: true, characterData: true });
+  });
+  return seen;
 }
 
 function watchRequests(context: BrowserContext): readonly string[] {
