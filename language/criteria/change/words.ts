@@ -4,6 +4,7 @@ import { formatAmount, wordFor, writeAmount } from "../../../shared/quantity.ts"
 import type { Interval } from "../../../shared/statistics/interval.ts";
 import type { CountedShots } from "../criterion.ts";
 import { isWidth, titleOf } from "../statistic/names.ts";
+import { explanation } from "../statistic/sentence.ts";
 import { fineEnough, inTheWordsOf, type Scale } from "../statistic/value.ts";
 import { percent, roundedPercent } from "../wording.ts";
 import { claimOfMovement, type Measure } from "./movement.ts";
@@ -39,9 +40,10 @@ function moves(movement: Movement): string {
 
 /** The criterion in a sentence. */
 export function sentenceOf(criterion: ChangeCriterion, isRequiring: boolean): string {
-  const { statistic, metric, confidence } = criterion;
-  const deviation = statistic.kind === "spread" ? " (standard deviation)" : "";
-  const number = `${titleOf(statistic, metric)}${deviation}`;
+  const { statistic, metric, movement, confidence } = criterion;
+  // What rises or falls has no sides, what moves has.
+  const hasSides = movement.kind === "stays" ? undefined : movement.kind === "moves";
+  const number = `${titleOf(statistic, metric)}${explanation(statistic, directionsOf(movement), hasSides)}`;
   const compared = comparedInWords(criterion);
   if (confidence === null) {
     return `Over the block's shots${isRequiring ? " that are as required" : ""}, the ${number} is ${compared}.`;
@@ -106,9 +108,13 @@ export function effectWriter(
     measure === "share" ? shareParts(effect, limits) : differenceParts(effect, others, scale);
   const range = ({ low, high }: Interval) => {
     const ends = [low, high].filter(Number.isFinite);
-    const [from, to] = ends.map((end) => partsOf(end, ends)).sort((a, b) => a.distance - b.distance);
-    if (from === undefined) return "no limit on either side";
-    if (to === undefined) return `${inWords(from)} on one side, no limit on the other`;
+    const [one, other] = ends.map((end) => partsOf(end, ends));
+    if (one === undefined) return "no limit on either side";
+    if (other === undefined) return `${inWords(one)} on one side, no limit on the other`;
+    if (one.way === "" && other.way === "") return inWords(one);
+    // On one side its word is said once and the smaller amount comes first.
+    const isOneSided = one.way === other.way || one.way === "" || other.way === "";
+    const [from, to] = isOneSided && other.distance < one.distance ? [other, one] : [one, other];
     return from.way === to.way ? `${from.size} to ${inWords(to)}` : `${inWords(from)} to ${inWords(to)}`;
   };
   return { one: (effect) => inWords(partsOf(effect, [effect])), range };

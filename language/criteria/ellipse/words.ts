@@ -7,7 +7,7 @@ import type { Scale } from "../statistic/value.ts";
 import { listed, percent } from "../wording.ts";
 
 /** `80 % ellipse of offline and carry` */
-export function ellipseInWords({ share, metrics }: EllipseCriterion): string {
+function ellipseInWords({ share, metrics }: EllipseCriterion): string {
   return `${percent(share)} ellipse of ${listed(metrics)}`;
 }
 

@@ -1,5 +1,5 @@
 /** A criterion about a statistic in a sentence. */
-import type { Amount, Bounds, Statistic, StatisticCriterion } from "../../../shared/plan-model.ts";
+import type { Bounds, Direction, Statistic, StatisticCriterion } from "../../../shared/plan-model.ts";
 import { writeBounds } from "../../../shared/quantity.ts";
 import { percent } from "../wording.ts";
 import { isExtreme, titleOf } from "./names.ts";
@@ -8,8 +8,7 @@ import { directionsIn } from "./value.ts";
 export function sentenceOf(criterion: StatisticCriterion, isRequiring: boolean): string {
   const { statistic, metric, bounds, confidence } = criterion;
   const verb = statistic.kind === "span" ? "spans" : "is";
-  const explained = explanation(statistic, bounds);
-  const remark = explained === "" ? "" : ` (${explained})`;
+  const remark = explanation(statistic, directionsIn(bounds), hasSides(bounds));
   const range = writeBounds(bounds);
   if (confidence === null || isExtreme(statistic)) {
     return `Over the block's shots${isRequiring ? " that are as required" : ""}, the ${titleOf(statistic, metric)}${remark} ${verb} ${range}.`;
@@ -18,37 +17,46 @@ export function sentenceOf(criterion: StatisticCriterion, isRequiring: boolean):
   return `In the long run, the player's ${titleOf(statistic, metric)}${remark}${over} ${verb} ${range}, shown at ${percent(confidence)} confidence.`;
 }
 
-/** What is meant by the statistic; empty where its name says it. */
-export function explanation(statistic: Statistic, bounds: Bounds): string {
+/**
+ * What is meant by the statistic, in brackets behind its name; empty where the name says it.
+ *
+ * @param written the direction words of the criterion
+ * @param hasSides whether its metric has sides, as far as the criterion shows that
+ */
+export function explanation(
+  statistic: Statistic,
+  written: readonly Direction[],
+  hasSides: boolean | undefined,
+): string {
   switch (statistic.kind) {
     case "spread":
-      return "standard deviation";
+      return " (standard deviation)";
     case "percentile":
-      return `${percent(statistic.share)} of the shots ${before(bounds)}`;
+      return ` (${percent(statistic.share)} of the shots ${before(written, hasSides)})`;
     case "span":
-      return `without the ${percent((1 - statistic.share) / 2)} at either end`;
+      return ` (without the ${percent((1 - statistic.share) / 2)} at either end)`;
     case "best":
-      return isAboutSides(bounds) ? "the shot nearest to zero" : "the largest value";
+      return ` (${meant("the largest value", "the shot nearest to zero", hasSides)})`;
     case "worst":
-      return isAboutSides(bounds) ? "the shot farthest from zero" : "the smallest value";
+      return ` (${meant("the smallest value", "the shot farthest from zero", hasSides)})`;
     default:
       return "";
   }
 }
 
 /** How shots stand to a percentile: `are below it`, of a metric with sides `are farther out-to-in`. */
-function before(bounds: Bounds): string {
-  const [direction] = directionsIn(bounds);
-  if (direction === undefined) return isAboutSides(bounds) ? "come before it" : "are below it";
+function before([direction]: readonly Direction[], hasSides: boolean | undefined): string {
+  if (direction === undefined) return hasSides === false ? "are below it" : "come before it";
   return direction.sign === 1 ? `are not as far ${direction.word}` : `are farther ${direction.word}`;
 }
 
-/** Bounds of a metric with sides say which, or lie about zero. */
-function isAboutSides(bounds: Bounds): boolean {
-  if (bounds.kind === "within") return bounds.centre.direction !== null || isZero(bounds.centre);
-  return directionsIn(bounds).length > 0;
+function meant(without: string, withSides: string, hasSides: boolean | undefined): string {
+  if (hasSides === undefined) return `${without}, or where there are sides ${withSides}`;
+  return hasSides ? withSides : without;
 }
 
-function isZero({ value }: Amount): boolean {
-  return value === 0;
+/** Bounds of a metric with sides say which, or lie about zero. */
+function hasSides(bounds: Bounds): boolean {
+  if (bounds.kind === "within") return bounds.centre.direction !== null || bounds.centre.value === 0;
+  return directionsIn(bounds).length > 0;
 }

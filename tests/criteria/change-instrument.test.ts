@@ -1,0 +1,79 @@
+/** Changes of readings that may be off. */
+import { expect, test } from "vitest";
+import { evaluate } from "../../language/criteria/criteria.ts";
+import { earlier, HERE, now, YARD } from "./changes.ts";
+import { criterion } from "./words.ts";
+
+const gains = criterion("change", `carry gains at least 2 yd against ${HERE}`);
+const uncertainty = { carry: { random: 1, systematic: 3 } };
+const judgeIn = (isSameSession: boolean, confidence: number | null = null, gain = 3) =>
+  evaluate(
+    { ...gains, confidence },
+    now(
+      { carry: [150 + gain, 151 + gain, 149 + gain, 150 + gain] },
+      earlier({ carry: [150, 151, 149, 150] }, { uncertainty, isSameSession }),
+      { uncertainty },
+    ),
+  );
+
+test("what they share within a session cancels", () => {
+  // √(1/4 + 1/4) = 0.71, times 1.645 is 1.16; with what they do not share √(0.5 + 18) = 4.3
+  expect(judgeIn(true, null, 3.2)).toMatchObject({
+    verdict: "met",
+    required: `average carry rises by at least 2 yd against ${HERE}, at 95 % probability`,
+    interval: {
+      confidence: 0.95,
+      method: "what the readings may be off by",
+      text: "2.04 yd to 4.36 yd more",
+    },
+  });
+  expect(judgeIn(true)).toMatchObject({
+    verdict: "undecided",
+    observed: `average 153 yd over 4 shots; average 150 yd over 4 shots in ${HERE}; 3 yd more; probability that it is so: 92 %`,
+    settles: "surer readings: the change lies too near a limit for the instrument to tell",
+  });
+  expect(judgeIn(false, null, 8).verdict).toBe("undecided");
+});
+
+test("between sessions no number of shots makes up for it", () => {
+  expect(judgeIn(true, 0.9).verdict).toBe("met");
+  expect(judgeIn(false, 0.9)).toMatchObject({
+    verdict: "undecided",
+    interval: { method: "one-sided limits of Welch's t, with what the readings of both may be off by" },
+    settles:
+      "no number of shots decides it: what the readings of either may be off by together is more than the gap",
+  });
+});
+
+test("spreads are without what readings scatter by themselves", () => {
+  const spread = criterion("change", `spread of carry falls by at least 1 yd against ${HERE}`);
+  const shots = now({ carry: [149, 151] }, earlier({ carry: [147, 153] }, { uncertainty }), {
+    uncertainty,
+  });
+  const hit = evaluate(spread, shots);
+  // √(18 − 1) − √(2 − 1)
+  expect(hit.value).toBeCloseTo((1 - Math.sqrt(17)) * YARD, 9);
+  expect(hit.cautions).toContain(
+    "What the instrument scatters by itself, from shot to shot, is taken off the spreads.",
+  );
+  for (const amount of ["1 yd", "20 %"]) {
+    const claim = criterion(
+      "change",
+      `spread of carry falls by at least ${amount} against ${HERE} at 80 % confidence`,
+    );
+    expect(evaluate(claim, shots)).toMatchObject({
+      verdict: "undecided",
+      interval: {
+        method: "the chi-square limits of both spreads, for normally distributed shots (Bonferroni)",
+      },
+    });
+  }
+});
+
+test("of medians and others it is a caution", () => {
+  const median = criterion("change", `median carry gains 1 yd against ${HERE}`);
+  const shots = now({ carry: [152] }, earlier({ carry: [150] }, { uncertainty }), { uncertainty });
+  expect(evaluate(median, shots).cautions).toEqual([
+    "How far readings of carry may be off is not in the change of the median: it is judged as if they were exact.",
+  ]);
+});
