@@ -17,6 +17,7 @@ plan "Gate" {
     10 shots
     require carry at least 150 yd
     «require carry at least 140 yd»
+    target carry at most 160 yd
     «target total at least 145 yd»
   }
   block "Face" {
@@ -31,6 +32,7 @@ plan "Gate" {
   block "Start" {
     10 shots
     require carry at least 150 yd
+    target carry at most 160 yd
   }
   block "Face" {
     10 shots
@@ -45,6 +47,12 @@ plan "Gate" {
     require carry at least 150 yd
     require carry at most 400 yd
     target total at least 155 yd
+  }
+  block "Strike" {
+    10 shots
+    require smash-factor at least 1.4
+    target smash-factor at least 1.4
+    success at least 7 of 10 shots on target
   }
   block "Face" {
     10 shots

@@ -625,6 +625,20 @@ plan "Gate" {
         at most 40 % of shots with carry at least 150 yd
       }`,
   },
+  "runs that need more shots than are hit": {
+    wrong: `10 shots
+      success {
+        6 in a row with start-direction at least 1° right
+        «6 in a row with start-direction at least 1° left»
+      }`,
+    code: GOALS,
+    says: ["only 10 count"],
+    right: `at least 10 shots
+      success {
+        6 in a row with start-direction at least 1° right
+        6 in a row with start-direction at least 1° left
+      }`,
+  },
   "three shapes in ten shots": {
     wrong: `10 shots
       success {
@@ -748,9 +762,10 @@ plan "Gate" {
   "a target that a requirement brings with it": {
     wrong: `10 shots
       «target total at least 140 yd»
+      target carry at most 170 yd
       require carry at least 145 yd`,
     code: NEEDLESS,
-    says: ["line 6", "roll is total − carry"],
+    says: ["line 7", "roll is total − carry"],
     right: `10 shots
       target total at least 150 yd
       require carry at least 145 yd`,

@@ -1,7 +1,7 @@
 /** What a plan itself says about how much shots scatter. */
 import { claimOf } from "../../../shared/condition.ts";
 import type { Block, Location, Player } from "../../../shared/plan-model.ts";
-import { everyGoal } from "../possibility/need.ts";
+import { everyGoal } from "../possibility/goals.ts";
 import type { BlockInPlan } from "../subject.ts";
 
 /** A standard deviation from shot to shot, SI, and where it was said. */

@@ -2,7 +2,7 @@
 import { firstThatDecides, MOST_SHOTS } from "../../../shared/statistics/shots-to-decide.ts";
 import { percent, shots as shotsInWords } from "../../criteria/wording.ts";
 import { once } from "../once.ts";
-import { everyGoal, isOpen, shotsAsked } from "../possibility/need.ts";
+import { everyGoal, isOpen, shotsAsked } from "../possibility/goals.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { placeInWords } from "../words.ts";
 import { type AbilityGoal, type Counts, decisionsInReach } from "./reach.ts";

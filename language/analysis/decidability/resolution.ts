@@ -21,7 +21,7 @@ import {
 import { meanLimits } from "../../../shared/statistics/student.ts";
 import { verdictByLimits } from "../../../shared/statistics/verdict.ts";
 import type { Circumstances } from "../possibility/circumstances.ts";
-import { everyGoal, shotsAsked } from "../possibility/need.ts";
+import { everyGoal, shotsAsked } from "../possibility/goals.ts";
 import { variantsFor } from "../possibility/propose.ts";
 import type { BlockInPlan } from "../subject.ts";
 import { uncertaintyOf } from "./uncertainty.ts";

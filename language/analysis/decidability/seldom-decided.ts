@@ -4,7 +4,7 @@ import { fewestShotsFor } from "../../../shared/statistics/chances.ts";
 import { MOST_SHOTS } from "../../../shared/statistics/shots-to-decide.ts";
 import { shots as shotsInWords } from "../../criteria/wording.ts";
 import { once } from "../once.ts";
-import { everyGoal, isOpen, shotsAsked } from "../possibility/need.ts";
+import { everyGoal, isOpen, shotsAsked } from "../possibility/goals.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { placeInWords } from "../words.ts";
 import { type AssumedSpread, spreadInPlan, usualSpread } from "./assumed-spread.ts";

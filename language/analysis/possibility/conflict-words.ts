@@ -1,19 +1,20 @@
 /** Conflicts in a coach's words. */
 import { claimOf } from "../../../shared/condition.ts";
 import { unitOf } from "../../../shared/interval.ts";
-import type { Condition, Location, ShotTest } from "../../../shared/plan-model.ts";
+import type { Condition, ShotTest } from "../../../shared/plan-model.ts";
 import { writeBounds } from "../../../shared/quantity.ts";
-import { code, listed, quoted } from "../../checks/wording.ts";
+import { code, listed } from "../../checks/wording.ts";
 import { directionsIn } from "../../criteria/statistic/value.ts";
 import { isEmpty, meet } from "../reasoning/range.ts";
 import { rangeLeft } from "../reasoning/solve.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
-import { mannerOf, placeInWords, rangeInWords, sentence } from "../words.ts";
+import { mannerOf, rangeInWords, sentence } from "../words.ts";
 import type { BlockConflict } from "./block-conflicts.ts";
 import type { Circumstances } from "./circumstances.ts";
-import { type Because, worldOf } from "./conflict.ts";
+import { worldOf } from "./conflict.ts";
 import type { Demand } from "./demand.ts";
 import { propose } from "./propose.ts";
+import { forWhom, named, reasons } from "./reasons.ts";
 
 /** What a conflict among the demands of a block is reported as. */
 export function conflictRemark(conflict: BlockConflict, subject: BlockInPlan): Remark {
@@ -109,53 +110,4 @@ function withoutPlausible(range: { low: number; high: number }, plausible: { low
 function numberTestsOf({ anyOf }: Condition): Extract<ShotTest, { kind: "number" }>[] {
   const [only] = anyOf;
   return anyOf.length === 1 && only !== undefined ? only.allOf.filter((test) => test.kind === "number") : [];
-}
-
-/** `line 9 (`target carry at least 150 yd`)` */
-export function named(
-  { text, location }: { text: string; location: Location },
-  { block }: BlockInPlan,
-): string {
-  return `${placeInWords(location, block.location)} (${code(text)})`;
-}
-
-/** What it follows from, besides the lines of the plan: relations between metrics and plausible ranges. */
-export function reasons(
-  { relations, plausible }: Because,
-  { hand }: Circumstances,
-  { vocabulary }: Pick<BlockInPlan, "vocabulary">,
-): string {
-  const parts = new Set(relations.map(({ says }) => says));
-  for (const { metric, range } of plausible) {
-    const known = vocabulary.metrics.get(metric);
-    if (known === undefined) continue;
-    const manner = { hand, unit: known.unit, isPlain: false };
-    parts.add(`a plausible ${metric} is ${rangeInWords(range, known, manner)}`);
-  }
-  return listed([...parts], "and");
-}
-
-/** Which players and clubs it concerns, where it does not concern all: `with 7-iron, `. */
-export function forWhom({
-  circumstances,
-  among,
-  concernsAll,
-}: Pick<BlockConflict, "circumstances" | "among" | "concernsAll">): string {
-  const only = <T>(of: (at: Circumstances) => T): readonly T[] | null => {
-    const concerned = new Set(circumstances.map(of));
-    return concerned.size < new Set(among.map(of)).size ? [...concerned] : null;
-  };
-  const clubs = only(({ club }) => club);
-  const hands = concernsAll ? null : only(({ hand }) => hand);
-  const levels = concernsAll ? null : only(({ level }) => level);
-  const parts = [
-    clubs && `with ${listed(clubs.map(String), "and")}`,
-    hands && `for a ${hands[0]}-hander`,
-    levels && `for a player of ${listed(levels.map(levelInWords), "and")}`,
-  ].filter((part) => part !== null);
-  return parts.length === 0 ? "" : `${parts.join(" ")}, `;
-}
-
-function levelInWords(level: string | null): string {
-  return level === null ? "no such level" : `level ${quoted(level)}`;
 }

@@ -7,10 +7,11 @@ import { sentence } from "../words.ts";
 import { conflictsIn } from "./block-conflicts.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { findConflict } from "./conflict.ts";
-import { forWhom, named, reasons } from "./conflict-words.ts";
 import { type Demand, demandsOf } from "./demand.ts";
-import { everyGoal, isOpen, type Need, needsOf, shotsAsked } from "./need.ts";
+import { everyGoal, isOpen, shotsAsked } from "./goals.ts";
+import { type Need, needsOf } from "./need.ts";
 import { propose } from "./propose.ts";
+import { forWhom, named, reasons } from "./reasons.ts";
 
 export interface GoalConflict {
   readonly goal: Criterion;

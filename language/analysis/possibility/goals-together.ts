@@ -2,7 +2,7 @@
 import type { Criterion } from "../../../shared/plan-model.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { goalConflictsIn } from "./goal-conflicts.ts";
-import { goalsThatMustBeMet } from "./need.ts";
+import { goalsThatMustBeMet } from "./goals.ts";
 import { tooManyShots } from "./needs-together.ts";
 import { numbersAtOdds } from "./numbers-together.ts";
 

@@ -9,10 +9,10 @@ import { sentence } from "../words.ts";
 import { conflictsIn } from "./block-conflicts.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { areCompatible, findConflict } from "./conflict.ts";
-import { named, reasons } from "./conflict-words.ts";
 import { type Demand, demandsOf } from "./demand.ts";
-import { everyGoal } from "./need.ts";
+import { everyGoal } from "./goals.ts";
 import { propose } from "./propose.ts";
+import { named, reasons } from "./reasons.ts";
 
 /** A way in which a goal may be missed: a shot that is like this. */
 interface Miss {

@@ -12,6 +12,7 @@ import { holds, WHOLE } from "../reasoning/range.ts";
 import type { BlockInPlan } from "../subject.ts";
 import { mannerOf, rangeInWords } from "../words.ts";
 import type { Circumstances } from "./circumstances.ts";
+import { isOpen, mostShots, shotsAsked } from "./goals.ts";
 import { propose } from "./propose.ts";
 
 export interface Need {
@@ -26,30 +27,6 @@ export interface Need {
   readonly conditions: readonly Condition[];
 }
 
-/** The goals of a block by themselves, those in groups in which all must be met among them. */
-export function goalsThatMustBeMet(goals: readonly Criterion[]): Criterion[] {
-  return goals.flatMap((goal) => {
-    if (goal.kind !== "group") return [goal];
-    const needsAll = goal.needed === "all" || goal.needed === goal.criteria.length;
-    return needsAll || goal.criteria.length === 1 ? goalsThatMustBeMet(goal.criteria) : [];
-  });
-}
-
-/** Every goal of a block by itself. */
-export function everyGoal(goals: readonly Criterion[]): Criterion[] {
-  return goals.flatMap((goal) => (goal.kind === "group" ? everyGoal(goal.criteria) : [goal]));
-}
-
-/** The shots a block asks for. */
-export function shotsAsked({ block }: BlockInPlan): number {
-  return block.shots.reduce((sum, { count }) => sum + count, 0);
-}
-
-/** Whether more shots than asked for may be hit. */
-export function isOpen({ block }: BlockInPlan): boolean {
-  return block.shots.length === 0 || block.shots.some(({ open }) => open);
-}
-
 export function needsOf(goal: Criterion, subject: BlockInPlan): Need[] {
   switch (goal.kind) {
     case "count": {
@@ -57,11 +34,11 @@ export function needsOf(goal: Criterion, subject: BlockInPlan): Need[] {
       return [ofCount(goal, bound === "least" ? count : outOf - count, outOf, subject)];
     }
     case "run":
-      return [ofCount({ ...goal, bound: "least" }, goal.length, shotsAsked(subject), subject)];
+      return [ofCount({ ...goal, bound: "least" }, goal.length, mostShots(subject), subject)];
     case "share": {
       const asked = shotsAsked(subject);
       const count = isOpen(subject) ? 1 : countOfShare(goal, asked);
-      return count === undefined ? [] : [ofCount(goal, count, asked, subject)];
+      return count === undefined ? [] : [ofCount(goal, count, mostShots(subject), subject)];
     }
     case "statistic":
       return ofStatistic(goal, subject);
@@ -121,7 +98,7 @@ function ofStatistic(goal: StatisticCriterion, subject: BlockInPlan): Need[] {
     return {
       goal,
       count,
-      outOf: shotsAsked(subject),
+      outOf: mostShots(subject),
       propose: (at) => ({ kind: "number", metric, range: claim(at) }),
       says: (at) => {
         const manner = mannerOf(directionsIn(bounds), unitOf(bounds), at.hand);

@@ -4,11 +4,11 @@ import { listed } from "../../checks/wording.ts";
 import type { BlockInPlan } from "../subject.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { areCompatible } from "./conflict.ts";
-import { named } from "./conflict-words.ts";
 import { demandsOf } from "./demand.ts";
 import type { GoalsAtOdds } from "./goals-together.ts";
 import { type Need, needsOf } from "./need.ts";
 import { propose } from "./propose.ts";
+import { named } from "./reasons.ts";
 
 /** More goals of one block are not held against each other. */
 const MOST_NEEDS = 16;

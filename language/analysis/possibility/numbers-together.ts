@@ -9,10 +9,10 @@ import { isPossible, rangeLeft, type World } from "../reasoning/solve.ts";
 import type { BlockInPlan } from "../subject.ts";
 import type { Circumstances } from "./circumstances.ts";
 import { becauseOf, fewestOf, worldOf } from "./conflict.ts";
-import { named, reasons } from "./conflict-words.ts";
 import { demandsOf } from "./demand.ts";
 import type { GoalsAtOdds } from "./goals-together.ts";
 import { propose } from "./propose.ts";
+import { named, reasons } from "./reasons.ts";
 import { riseClaimed } from "./rise.ts";
 
 /** Averages that the relations between metrics do not leave together, and claims about one number that exclude each other. */

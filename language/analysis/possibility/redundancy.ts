@@ -4,9 +4,9 @@ import type { BlockInPlan, Remark } from "../subject.ts";
 import { conflictsIn } from "./block-conflicts.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { areCompatible, becauseOf, fewestOf, worldOf } from "./conflict.ts";
-import { named, reasons } from "./conflict-words.ts";
 import { type Demand, demandsOf } from "./demand.ts";
 import { propose } from "./propose.ts";
+import { named, reasons } from "./reasons.ts";
 
 /** A block that asks for more has other troubles than a line too many. */
 const MOST_DEMANDS = 50;
@@ -22,7 +22,8 @@ export function redundantLines(subject: BlockInPlan): Remark[] {
   const remarks: Remark[] = [];
   let left = demands;
   for (const demand of demands.toReversed()) {
-    if (demand.role === "leave out" || !subject.isOwn(demand.location)) continue;
+    if (demand.role === "leave out" || !subject.isOwn(demand.location) || isLastTarget(demand, left))
+      continue;
     const others = left.filter((other) => other !== demand && mayReplace(other, demand));
     const isImplied = (by: readonly Demand[]) =>
       circumstances.every(
@@ -34,6 +35,11 @@ export function redundantLines(subject: BlockInPlan): Remark[] {
     remarks.push(remark(demand, fewestOf(others, isImplied), circumstances[0] as Circumstances, subject));
   }
   return remarks;
+}
+
+/** Without it no shot could be said to be on target. */
+function isLastTarget(demand: Demand, left: readonly Demand[]): boolean {
+  return demand.role === "target" && left.every((other) => other === demand || other.role !== "target");
 }
 
 /** A requirement also decides what counts where targets play no part, so that a target does not replace it. */

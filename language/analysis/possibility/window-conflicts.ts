@@ -2,8 +2,8 @@
 import type { Condition } from "../../../shared/plan-model.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { type Conflict, findConflict } from "./conflict.ts";
-import { reasons } from "./conflict-words.ts";
 import { propose } from "./propose.ts";
+import { reasons } from "./reasons.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
 /** Why no player's shot can meet a condition; undefined where one can. */

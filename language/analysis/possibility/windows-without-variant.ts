@@ -3,7 +3,7 @@ import type { Condition, Criterion, Location } from "../../../shared/plan-model.
 import { listed, quoted } from "../../checks/wording.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { sentence } from "../words.ts";
-import { everyGoal } from "./need.ts";
+import { everyGoal } from "./goals.ts";
 
 type Line = Pick<Criterion, "location"> & { readonly condition: Condition };
 

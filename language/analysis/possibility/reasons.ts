@@ -1,0 +1,60 @@
+/** Words for what a conclusion follows from, and for whom it holds. */
+import type { Location } from "../../../shared/plan-model.ts";
+import { code, listed, quoted } from "../../checks/wording.ts";
+import type { BlockInPlan } from "../subject.ts";
+import { placeInWords, rangeInWords } from "../words.ts";
+import type { Circumstances } from "./circumstances.ts";
+import type { Because } from "./conflict.ts";
+
+/** `line 9 (`target carry at least 150 yd`)` */
+export function named(
+  { text, location }: { text: string; location: Location },
+  { block }: BlockInPlan,
+): string {
+  return `${placeInWords(location, block.location)} (${code(text)})`;
+}
+
+/** What it follows from, besides the lines of the plan: relations between metrics and plausible ranges. */
+export function reasons(
+  { relations, plausible }: Because,
+  { hand }: Circumstances,
+  { vocabulary }: Pick<BlockInPlan, "vocabulary">,
+): string {
+  const parts = new Set(relations.map(({ says }) => says));
+  for (const { metric, range } of plausible) {
+    const known = vocabulary.metrics.get(metric);
+    if (known === undefined) continue;
+    const manner = { hand, unit: known.unit, isPlain: false };
+    parts.add(`a plausible ${metric} is ${rangeInWords(range, known, manner)}`);
+  }
+  return listed([...parts], "and");
+}
+
+export interface Concerned {
+  readonly circumstances: readonly Circumstances[];
+  /** All circumstances that were looked at. */
+  readonly among: readonly Circumstances[];
+  /** Whether it concerns players of either hand and of every level. */
+  readonly concernsAll: boolean;
+}
+
+/** Which players and clubs it concerns, where it does not concern all: `with 7-iron, `. */
+export function forWhom({ circumstances, among, concernsAll }: Concerned): string {
+  const only = <T>(of: (at: Circumstances) => T): readonly T[] | null => {
+    const concerned = new Set(circumstances.map(of));
+    return concerned.size < new Set(among.map(of)).size ? [...concerned] : null;
+  };
+  const clubs = only(({ club }) => club);
+  const hands = concernsAll ? null : only(({ hand }) => hand);
+  const levels = concernsAll ? null : only(({ level }) => level);
+  const parts = [
+    clubs && `with ${listed(clubs.map(String), "and")}`,
+    hands && `for a ${hands[0]}-hander`,
+    levels && `for a player of ${listed(levels.map(levelInWords), "and")}`,
+  ].filter((part) => part !== null);
+  return parts.length === 0 ? "" : `${parts.join(" ")}, `;
+}
+
+function levelInWords(level: string | null): string {
+  return level === null ? "no such level" : `level ${quoted(level)}`;
+}
