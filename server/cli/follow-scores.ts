@@ -8,6 +8,7 @@ import type { Project } from "../node/load-project.ts";
 import { pathOfName } from "../node/path-names.ts";
 import { revisionsIn } from "../node/revision.ts";
 import type { ReportedSession } from "../report/reported-session.ts";
+import { estimatesAmong } from "../scoring/estimates.ts";
 import { scoreData } from "../scoring/run-session.ts";
 import { otherSessions } from "./other-sessions.ts";
 
@@ -38,6 +39,7 @@ export function follow(session: Session, project: Project, cwd: string, version:
   const reported = async (data: SessionData) => ({
     input,
     data,
+    estimates: estimatesAmong(input.metrics, data.shots),
     report: await scoreData(input, data, dataFiles, around),
   });
   let quiet = 0;

@@ -9,6 +9,7 @@ import type { Project, ProjectFile } from "../node/load-project.ts";
 import { revisionsIn } from "../node/revision.ts";
 import type { ReportedSession } from "../report/reported-session.ts";
 import type { NotScored } from "../report/score-output.ts";
+import { estimatesAmong } from "../scoring/estimates.ts";
 import { runSession } from "../scoring/run-session.ts";
 import type { ChosenSession } from "./choose-sessions.ts";
 import { otherSessions } from "./other-sessions.ts";
@@ -53,7 +54,9 @@ export async function scoreSessions(
     try {
       const around = { ...tool, others: others.except(session), revisionOf };
       const input = project.lowering.session(session);
-      sessions.push({ ...(await runSession(input, dataFiles, around)), input });
+      const scored = await runSession(input, dataFiles, around);
+      const estimates = estimatesAmong(input.metrics, scored.data.shots);
+      sessions.push({ ...scored, input, estimates });
     } catch (error) {
       if (error instanceof IncompleteError) fail("plan-errors", error.message);
       else if (error instanceof UnreadableDataError) fail("data-unreadable", error.message);

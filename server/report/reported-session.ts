@@ -8,4 +8,6 @@ export interface ReportedSession {
   readonly report: ScoreReport;
   readonly data: SessionData;
   readonly input: ScoringInput;
+  /** The metrics that a model had a part in, by name: their numbers are estimates. */
+  readonly estimates: ReadonlySet<string>;
 }

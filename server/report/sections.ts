@@ -2,6 +2,7 @@
 import type { ReportedSession } from "./reported-session.ts";
 import { remarks, type Section } from "./section.ts";
 import { blockSection } from "./sections/block.ts";
+import { conditionsSection } from "./sections/conditions.ts";
 import { dataSection } from "./sections/data.ts";
 import { nextSection } from "./sections/next.ts";
 import { sessionSection } from "./sections/session.ts";
@@ -17,17 +18,28 @@ export interface Limits {
 export const SHORT: Limits = { rows: 8, findings: 10 };
 export const COMPLETE: Limits = { rows: Infinity, findings: Infinity };
 
+/** All of it. */
 export function sectionsOf(session: ReportedSession, limits: Limits): Section[] {
   const { report } = session;
   const hasShots = report.data.some(({ shots }) => shots > 0);
   const blocks = hasShots ? report.blocks : []; // a page of "not measured" would say no more
+  const next = hasShots ? nextSection(report) : null;
   return [
     sessionSection(report),
     ...blocks.map((block) => blockSection(block, session, limits.rows)),
-    hasShots ? nextSection(report) : null,
+    ...(next === null ? [] : [next]),
+    ...sectionsAfterBlocks(session, limits),
+  ];
+}
+
+/** What is said about the session as a whole. */
+export function sectionsAfterBlocks(session: ReportedSession, limits: Limits): Section[] {
+  const { report } = session;
+  return [
     swingsSection(report),
     remarks("Bear in mind", report.cautions),
     setAsideSection(report, limits.rows),
+    conditionsSection(session),
     dataSection(report, limits.findings),
     remarks("Notes", report.notes),
   ].filter((section) => section !== null);
