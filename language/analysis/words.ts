@@ -89,6 +89,16 @@ function nameOf(uri: string): string {
   }
 }
 
+/** Something written in the plan, set off. */
+export function code(text: string): string {
+  return `\`${text}\``;
+}
+
+/** A name that is written in quotation marks. */
+export function quoted(name: string): string {
+  return `"${name}"`;
+}
+
 /** The sentence begins with a capital letter. */
 export function sentence(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

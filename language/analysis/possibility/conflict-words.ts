@@ -3,12 +3,12 @@ import { claimOf } from "../../../shared/condition.ts";
 import { unitOf } from "../../../shared/interval.ts";
 import type { Condition, ShotTest } from "../../../shared/plan-model.ts";
 import { writeBounds } from "../../../shared/quantity.ts";
-import { code, listed } from "../../checks/wording.ts";
 import { directionsIn } from "../../criteria/statistic/value.ts";
+import { listed } from "../../criteria/wording.ts";
 import { isEmpty, meet } from "../reasoning/range.ts";
 import { rangeLeft } from "../reasoning/solve.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
-import { mannerOf, rangeInWords, sentence } from "../words.ts";
+import { code, mannerOf, rangeInWords, sentence } from "../words.ts";
 import type { BlockConflict } from "./block-conflicts.ts";
 import type { Circumstances } from "./circumstances.ts";
 import { worldOf } from "./conflict.ts";
@@ -37,10 +37,7 @@ function whatIsWrong(conflict: BlockConflict, others: readonly Demand[], subject
       ? `${line} leaves out every shot${since}. Narrow it, or take it out.`
       : `no shot can do what ${line} asks for${since}. Check the numbers and their units.`;
   }
-  const all = listed(
-    others.map((other) => named(other, subject)),
-    "and",
-  );
+  const all = listed(others.map((other) => named(other, subject)));
   if (culprit.role === "leave out") {
     return `${line} leaves out every shot that does what ${all} ${others.length === 1 ? "asks" : "ask"} for${since}. Narrow one of them.`;
   }

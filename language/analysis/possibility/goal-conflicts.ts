@@ -1,6 +1,6 @@
 /** Goals that need shots which the block's requirements and left-out shots rule out, or which no shot can be. */
 import type { Criterion } from "../../../shared/plan-model.ts";
-import { listed } from "../../checks/wording.ts";
+import { listed } from "../../criteria/wording.ts";
 import { once } from "../once.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { sentence } from "../words.ts";
@@ -127,10 +127,7 @@ function message(found: Found, need: Need, subject: BlockInPlan): string {
   const shots = need.count === 1 ? "a shot" : `${need.count} shots`;
   const needs = `${forWhom(found)}${line} needs ${shots} ${need.says(at)}`;
   if (others.length === 0) return `${needs}, and there is none${since}. Check the numbers and their units.`;
-  const lines = listed(
-    others.map((other) => named(other, subject)),
-    "and",
-  );
+  const lines = listed(others.map((other) => named(other, subject)));
   if (others.some(({ role }) => role === "target")) {
     return `${needs}, which cannot be on target: see ${lines}${since}. Ask for what is aimed at, or aim at what is asked for.`;
   }

@@ -1,7 +1,7 @@
 /** Goals that every shot meets that counts: they cannot be missed. */
 import { claimOf } from "../../../shared/condition.ts";
 import type { Criterion } from "../../../shared/plan-model.ts";
-import { listed } from "../../checks/wording.ts";
+import { listed } from "../../criteria/wording.ts";
 import { any, type Proposition } from "../reasoning/proposition.ts";
 import { WHOLE } from "../reasoning/range.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
@@ -93,10 +93,7 @@ function remarkOn(miss: Miss, demands: readonly Demand[], subject: BlockInPlan):
   if (conflict === undefined) return undefined;
   const others = conflict.demands.filter((asked) => "role" in asked);
   const why = reasons(conflict.because, conflict.circumstances[0] as Circumstances, subject);
-  const lines = listed(
-    others.map((other) => named(other, subject)),
-    "and",
-  );
+  const lines = listed(others.map((other) => named(other, subject)));
   const since = why === "" ? "" : `, since ${why}`;
   const line = subject.isOwn(goal.location) ? "this goal" : `the goal in ${named(goal, subject)}`;
   const rules = others.length === 1 ? "rules" : "rule";

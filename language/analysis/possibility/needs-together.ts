@@ -1,6 +1,6 @@
 /** Goals that take more shots together than there are. */
 import type { Criterion } from "../../../shared/plan-model.ts";
-import { listed } from "../../checks/wording.ts";
+import { listed } from "../../criteria/wording.ts";
 import type { BlockInPlan } from "../subject.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { areCompatible } from "./conflict.ts";
@@ -45,7 +45,7 @@ export function tooManyShots(goals: readonly Criterion[], subject: BlockInPlan):
   const parts = found.map(({ goal, count, says }) => `${named(goal, subject)} needs ${count} ${says(at)}`);
   return {
     goals: [...new Set(found.map(({ goal }) => goal))],
-    why: `${listed(parts, "and")}; no shot can be ${found.length === 2 ? "both" : "two of these"}, and only ${most} count. Ask for fewer of one of them.`,
+    why: `${listed(parts)}; no shot can be ${found.length === 2 ? "both" : "two of these"}, and only ${most} count. Ask for fewer of one of them.`,
   };
 }
 

@@ -2,7 +2,7 @@
 import { claimOf } from "../../../shared/condition.ts";
 import type { Criterion, Expression, Hand } from "../../../shared/plan-model.ts";
 import type { Interval } from "../../../shared/statistics/interval.ts";
-import { listed } from "../../checks/wording.ts";
+import { listed } from "../../criteria/wording.ts";
 import type { Proposition } from "../reasoning/proposition.ts";
 import { WHOLE } from "../reasoning/range.ts";
 import { isPossible, rangeLeft, type World } from "../reasoning/solve.ts";
@@ -31,10 +31,7 @@ export function numbersAtOdds(goals: readonly Criterion[], subject: BlockInPlan)
   const claimed = fewest.map((goal) => claimOn(goal, hand));
   const because = becauseOf(claimed, worldOfNumbers(claimed, hand, subject));
   const why = reasons(because, { hand, club: null, level: null }, subject);
-  const lines = listed(
-    fewest.map((goal) => named(goal, subject)),
-    "and",
-  );
+  const lines = listed(fewest.map((goal) => named(goal, subject)));
   return { goals: fewest, why: `${lines}${why === "" ? "" : `, since ${why}`}. Change one of them.` };
 }
 

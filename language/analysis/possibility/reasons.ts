@@ -1,8 +1,8 @@
 /** Words for what a conclusion follows from, and for whom it holds. */
 import type { Location } from "../../../shared/plan-model.ts";
-import { code, listed, quoted } from "../../checks/wording.ts";
+import { listed } from "../../criteria/wording.ts";
 import type { BlockInPlan } from "../subject.ts";
-import { placeInWords, rangeInWords } from "../words.ts";
+import { code, placeInWords, quoted, rangeInWords } from "../words.ts";
 import type { Circumstances } from "./circumstances.ts";
 import type { Because } from "./conflict.ts";
 
@@ -27,7 +27,7 @@ export function reasons(
     const manner = { hand, unit: known.unit, isPlain: false };
     parts.add(`a plausible ${metric} is ${rangeInWords(range, known, manner)}`);
   }
-  return listed([...parts], "and");
+  return listed([...parts]);
 }
 
 export interface Concerned {
@@ -48,9 +48,9 @@ export function forWhom({ circumstances, among, concernsAll }: Concerned): strin
   const hands = concernsAll ? null : only(({ hand }) => hand);
   const levels = concernsAll ? null : only(({ level }) => level);
   const parts = [
-    clubs && `with ${listed(clubs.map(String), "and")}`,
+    clubs && `with ${listed(clubs.map(String))}`,
     hands && `for a ${hands[0]}-hander`,
-    levels && `for a player of ${listed(levels.map(levelInWords), "and")}`,
+    levels && `for a player of ${listed(levels.map(levelInWords))}`,
   ].filter((part) => part !== null);
   return parts.length === 0 ? "" : `${parts.join(" ")}, `;
 }

@@ -1,5 +1,5 @@
 /** Targets and requirements that say nothing: every shot that meets the others meets them. */
-import { listed } from "../../checks/wording.ts";
+import { listed } from "../../criteria/wording.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { conflictsIn } from "./block-conflicts.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
@@ -61,10 +61,7 @@ function withoutMeeting(
 }
 
 function remark(demand: Demand, by: readonly Demand[], at: Circumstances, subject: BlockInPlan): Remark {
-  const lines = listed(
-    by.map((other) => named(other, subject)),
-    "and",
-  );
+  const lines = listed(by.map((other) => named(other, subject)));
   const propositions = withoutMeeting(demand, by, at, subject);
   const because = becauseOf(propositions, worldOf(propositions, at, subject.vocabulary));
   const why = reasons(because, at, subject);

@@ -1,8 +1,8 @@
 /** Windows that say nothing for a club of the block. */
 import type { Condition, Criterion, Location } from "../../../shared/plan-model.ts";
-import { listed, quoted } from "../../checks/wording.ts";
+import { listed } from "../../criteria/wording.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
-import { sentence } from "../words.ts";
+import { quoted, sentence } from "../words.ts";
 import { everyGoal } from "./goals.ts";
 
 type Line = Pick<Criterion, "location"> & { readonly condition: Condition };
@@ -44,6 +44,6 @@ function silentFor(club: string, { anyOf }: Condition): string[] {
 
 function remark(window: string, clubs: readonly string[], location: Location, isHere: boolean): Remark {
   const where = isHere ? "" : "in a line of the drill, ";
-  const text = `${where}the window ${quoted(window)} says nothing for ${listed(clubs, "and")}, so that no shot with ${clubs.length === 1 ? "it" : "them"} can be judged. Give the window a variant without clubs, or one for ${clubs.length === 1 ? "this club" : "these"}.`;
+  const text = `${where}the window ${quoted(window)} says nothing for ${listed(clubs)}, so that no shot with ${clubs.length === 1 ? "it" : "them"} can be judged. Give the window a variant without clubs, or one for ${clubs.length === 1 ? "this club" : "these"}.`;
   return { message: sentence(text), location, related: [] };
 }
