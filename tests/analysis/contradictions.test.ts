@@ -181,6 +181,20 @@ plan "Gate" {
       require carry at most 40 yd
       target offline at least 5 yd right`,
   },
+  "a start line and a curve that lead elsewhere": {
+    wrong: `10 shots
+      require carry between 140 yd and 170 yd
+      target start-direction within ±1°
+      target curve within ±4 yd
+      «target offline at least 9 yd right»`,
+    code: TARGETS,
+    says: ["offline 6.967 yd left to 6.967 yd right", "where its start line leads"],
+    right: `10 shots
+      require carry between 140 yd and 170 yd
+      target start-direction within ±3°
+      target curve within ±4 yd
+      target offline at least 10 yd right`,
+  },
   "down on a ball behind its low point": {
     wrong: `10 shots
       require attack-angle at least 3° down

@@ -59,6 +59,8 @@ const FAMILIES = [
     rangeOf(" yd", 0, 20, sides("draw", "fade", "left", "right")).map((range) => `curve ${range}`),
     rangeOf("°", 0, 4, sides("left", "right")).map((range) => `start-direction ${range}`),
     rangeOf("°", 0, 4, sides("push", "pull")).map((range) => `start-side ${range}`),
+    rangeOf(" yd", 0, 20, sides("left", "right")).map((range) => `offline ${range}`),
+    sides("at least 100 yd", "between 140 yd and 160 yd").map((range) => `carry ${range}`),
     fc
       .subarray(["straight", "draw", "fade", "hook", "push", "pull-fade"], { minLength: 1, maxLength: 2 })
       .map((names) => `shape is ${names.join(" or ")}`),

@@ -23,7 +23,6 @@ const MEASURED = [
   "start-direction",
   "carry",
   "total",
-  "offline",
   "curve",
 ] as const;
 
@@ -73,6 +72,13 @@ export function* shotsAround(
     if (random() < 0.5) values["ball-speed"] = choose("smash-factor") * at("club-speed");
     if (random() < 0.5) values.total = at("carry") + choose("roll");
     if (random() < 0.3) values["start-direction"] = choose("start-side");
+    // Now and then the curve is what brings the ball to a place that is named.
+    if (random() < 0.5) {
+      const landing = Math.asin(choose("offline") / at("carry"));
+      values.curve = at("carry") * Math.sin(landing - at("start-direction"));
+    }
+    const landing = at("start-direction") + Math.asin(at("curve") / at("carry"));
+    values.offline = at("carry") * Math.sin(landing);
     values["face-to-path"] = at("face-angle") - at("club-path");
     values["smash-factor"] = at("ball-speed") / at("club-speed");
     values.roll = at("total") - at("carry");
@@ -80,8 +86,8 @@ export function* shotsAround(
     const isPlausible = Object.entries(values).every(
       ([name, value]) => value >= plausible(name).low && value <= plausible(name).high,
     );
-    const staysNear = Math.max(Math.abs(at("offline")), Math.abs(at("curve"))) <= at("carry");
-    if (!isPlausible || !staysNear) continue;
+    const fliesOn = Math.abs(landing) < 1.2 && Math.abs(landing - at("start-direction") / 2) < 1.2;
+    if (!isPlausible || !fliesOn) continue;
     const readings: Readings = { values, categories: {}, club };
     const name = nameOf(readings);
     yield { ...readings, categories: name === undefined ? {} : { shape: name } };

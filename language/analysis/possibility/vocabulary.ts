@@ -1,6 +1,7 @@
 /** The metrics that can be meant, and what is known of the readings of any shot. */
 import type { Hand, Metric } from "../../../shared/plan-model.ts";
 import type { Interval } from "../../../shared/statistics/interval.ts";
+import { UNREAD } from "../reasoning/geometry.ts";
 import { WHOLE } from "../reasoning/range.ts";
 import { type Relation, relationsAmong } from "../reasoning/relation.ts";
 
@@ -30,7 +31,7 @@ export class Vocabulary {
   /** Where readings of a metric are plausible, for a player of this hand: SI, target frame. */
   plausible(name: string, hand: Hand): Interval {
     const metric = this.metrics.get(name);
-    if (metric?.plausible == null) return WHOLE;
+    if (metric?.plausible == null) return UNREAD.get(name) ?? WHOLE;
     const { low, high } = metric.plausible;
     const mirrors = hand === "left" && metric.directions.some(({ handed }) => handed);
     return mirrors ? { low: -high, high: -low } : { low, high };

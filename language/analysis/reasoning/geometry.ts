@@ -16,10 +16,20 @@ const FROM_ZERO: Interval = { low: 0, high: Number.POSITIVE_INFINITY };
 const carry = metric("carry");
 const offline = metric("offline");
 const curve = metric("curve");
+const start = metric("start-direction");
 const lowPoint = metric("low-point");
 const attack = metric("attack-angle");
 const dynamicLoft = metric("dynamic-loft");
 const spinLoft = metric("spin-loft");
+
+/**
+ * How much of the way that the start line has gone off the target line counts at the landing point: cos(θ − s/2)·sin(s/2)·2/s
+ * for a ball that starts at s and lands at θ. No metric has a name with spaces.
+ */
+const counted = "share of the start line";
+
+/** Numbers that are in no reading, and where they lie: below 0.3 only beyond 70° from where the ball started. */
+export const UNREAD: ReadonlyMap<string, Interval> = new Map([[counted, { low: 0.3, high: 1 }]]);
 
 const NO_FARTHER_OFF = "no ball lands farther off a line than it carried";
 
@@ -34,8 +44,15 @@ export const GEOMETRY: readonly Fact[] = [
   { expression: minus(curve, carry), range: UP_TO_ZERO, says: NO_FARTHER_OFF, slackOf: largest },
   { expression: plus(curve, carry), range: FROM_ZERO, says: NO_FARTHER_OFF, slackOf: largest },
   {
+    // Landing at the angle θ it is carry·sin θ off the target line, and carry·sin(θ − s) off the line it started on.
+    expression: minus(minus(offline, curve), times(carry, times(start, metric(counted)))),
+    range: { low: 0, high: 0 },
+    says: "a ball lands where its start line leads, and its curve beside that",
+    slackOf: largest,
+  },
+  {
     // Positive is ahead of the ball, and up.
-    expression: { kind: "operation", operator: "*", left: lowPoint, right: attack },
+    expression: times(lowPoint, attack),
     range: UP_TO_ZERO,
     says: "the club moves down before its low point and up after it",
     slackOf: ([low = 0, angle = 0]) => Math.max((low / 2) * LARGEST_ATTACK, (angle / 2) * LARGEST_LOW_POINT),
@@ -63,4 +80,8 @@ function plus(left: Expression, right: Expression): Expression {
 
 function minus(left: Expression, right: Expression): Expression {
   return { kind: "operation", operator: "-", left, right };
+}
+
+function times(left: Expression, right: Expression): Expression {
+  return { kind: "operation", operator: "*", left, right };
 }

@@ -2,7 +2,7 @@
 import type { Expression, Metric } from "../../../shared/plan-model.ts";
 import type { Interval } from "../../../shared/statistics/interval.ts";
 import { circles } from "../../types/cycles.ts";
-import { GEOMETRY } from "./geometry.ts";
+import { GEOMETRY, UNREAD } from "./geometry.ts";
 
 /** The value of an expression lies in a range, whatever the shot. */
 export interface Relation {
@@ -29,8 +29,9 @@ export function relationsAmong(metrics: ReadonlyMap<string, Metric>): Relation[]
   );
   const geometry = GEOMETRY.flatMap(({ slackOf, ...relation }) => {
     const names = metricsOf(relation.expression);
-    const steps = names.flatMap((name) => stepOf(metrics.get(name)) ?? []);
-    return steps.length < names.length ? [] : [{ ...relation, metrics: names, slack: slackOf(steps) }];
+    const read = names.filter((name) => !UNREAD.has(name));
+    const steps = read.flatMap((name) => stepOf(metrics.get(name)) ?? []);
+    return steps.length < read.length ? [] : [{ ...relation, metrics: names, slack: slackOf(steps) }];
   });
   return [...formulas, ...geometry];
 }
