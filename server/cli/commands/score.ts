@@ -1,8 +1,7 @@
 import { EXIT_CODES, type ExitCode } from "../../../shared/exit-codes.ts";
 import type { Verdict } from "../../../shared/score-report.ts";
 import type { ReportedSession } from "../../report/reported-session.ts";
-import type { ScoreOutput } from "../../report/score-output.ts";
-import { defineCommand } from "../command.ts";
+import { defineCommand, UsageError } from "../command.ts";
 import type { Scored } from "../score-sessions.ts";
 
 export const score = defineCommand({
@@ -22,9 +21,10 @@ export const score = defineCommand({
     },
     format: {
       kind: "choice",
-      choices: ["text", "json"],
+      choices: ["text", "json", "markdown", "junit", "sarif"],
       default: "text",
-      meaning: "text for people; json by the schema that `drillwright schema score-output` prints.",
+      meaning:
+        "text for people; json by the schema that `drillwright schema score-output` prints; markdown for places that show it; junit (XML) and sarif (2.1.0) for programs that collect results.",
     },
     "fail-on": {
       kind: "choice",
@@ -45,9 +45,16 @@ export const score = defineCommand({
     ["score sessions/p-07-second-visit.drill", "the sessions of a file"],
     ["score sessions --plan Irons --format json", "for another program"],
     ["score sessions/today.drill --follow", "while somebody practises"],
+    ["score --format junit > results.xml", "for a program that collects test results"],
     ["score --fail-on never", "everything in the working folder, for reading only"],
   ],
   async run({ operands, options, palette, errorPalette }, io) {
+    const { follow: isFollowed, format } = options;
+    if (isFollowed && format !== "text" && format !== "json") {
+      throw new UsageError(
+        `--follow shows a report for every new row, and --format ${format} has one for all. Use text or json.`,
+      );
+    }
     const { openProject } = await import("../open-project.ts");
     const { chooseSessions } = await import("../choose-sessions.ts");
     const project = await openProject(operands, io);
@@ -57,42 +64,24 @@ export const score = defineCommand({
     const { toolVersion } = await import("../../node/version.ts");
     const version = toolVersion();
     const scored = await scoreSessions(project, chosen, io.cwd, { version });
-    if (options.follow && scored.broken.length === 0) {
+    if (isFollowed && scored.broken.length === 0) {
       const { follow, followAll } = await import("../follow-scores.ts");
       const { reportsText } = await import("../../report/formats/text.ts");
       const { SHORT } = await import("../../report/sections.ts");
       const followed = chosen.map(({ session }) => follow(session, project, io.cwd, version));
       return followAll(followed, (session) => {
         const text =
-          options.format === "json"
-            ? `${JSON.stringify(session.report)}\n`
-            : reportsText([session], palette, SHORT);
+          format === "json" ? `${JSON.stringify(session.report)}\n` : reportsText([session], palette, SHORT);
         io.stdout.write(text);
       });
     }
 
-    const { reportErrors, errorsIn } = await import("../plan-errors.ts");
-    if (options.format === "json") {
-      const output: ScoreOutput = {
-        format: "drillwright/score-output",
-        version: 1,
-        tool: version,
-        reports: scored.sessions.map(({ report }) => report),
-        notScored: [...scored.notScored],
-        errors: scored.broken.flatMap(errorsIn),
-      };
-      io.stdout.write(`${JSON.stringify(output, null, 2)}\n`);
-    } else {
-      const { reportsText } = await import("../../report/formats/text.ts");
-      const { COMPLETE, SHORT } = await import("../../report/sections.ts");
-      io.stdout.write(reportsText(scored.sessions, palette, options["all-rows"] ? COMPLETE : SHORT));
-    }
+    const { scoredAs } = await import("../score-formats.ts");
+    io.stdout.write(await scoredAs(format, scored, { palette, allRows: options["all-rows"], version }));
+    const { reportErrors } = await import("../plan-errors.ts");
     reportErrors(scored.broken, errorPalette, io);
-    const { printable } = await import("../../report/printable.ts");
-    for (const { session, location, message } of scored.notScored) {
-      const line = `${location.file}:${location.range.start.line + 1} session "${session}" is not scored. ${message}`;
-      io.stderr.write(`${printable(line)}\n`);
-    }
+    const { reportNotScored } = await import("../not-scored.ts");
+    reportNotScored(scored.notScored, io);
     return exitCode(scored, options["fail-on"]);
   },
 });

@@ -4,6 +4,7 @@ import { formatReading } from "../../../shared/quantity.ts";
 import { differenceInWords, differencesInWords } from "../differences.ts";
 import { type ChangeTried, CONFIDENCE, changesTried, type Move } from "../moved.ts";
 import type { ReportedSession } from "../reported-session.ts";
+import { MOVED_REMARK, nothingToCompare } from "../sections/moved.ts";
 import { html, type Markup, said } from "./markup.ts";
 
 /** Nothing where nothing was changed. */
@@ -17,14 +18,13 @@ ${changes.map((change) => changeMarkup(change, hand))}</section>
 `;
 }
 
-function changeMarkup({ block, change, baseline, moves }: ChangeTried, hand: Hand): Markup {
-  if (baseline === null || moves.length === 0) {
-    const why = baseline === null ? "no baseline was hit before it" : "no metric was measured in both blocks";
-    return html`<p>${said(block)} (${said(change)}): ${why}, so there is nothing to compare with.</p>\n`;
-  }
+function changeMarkup(tried: ChangeTried, hand: Hand): Markup {
+  const { block, change, baseline, moves } = tried;
+  const nothing = nothingToCompare(tried);
+  if (nothing !== null) return html`<p>${said(block)} (${said(change)}): ${nothing}.</p>\n`;
   const level = `${Math.round(100 * CONFIDENCE)} %`;
   return html`<div class="wide" tabindex="0" role="region" aria-label="What moved in ${block}"><table>
-<caption>${said(change)}. Averages in ${said(baseline)} and in ${said(block)}; the interval holds the true difference with ${level} confidence, each line by itself: about one line in ten errs. A line marked “exploration” answers no goal: it is an idea for a goal, and no evidence.</caption>
+<caption>${said(change)}: from ${said(baseline ?? "")} to ${said(block)}. ${MOVED_REMARK}</caption>
 <thead><tr><th scope="col">Measured</th><th scope="col">Before</th><th scope="col">After</th><th scope="col">Difference</th><th scope="col">${level} interval</th><th scope="col">Asked?</th></tr></thead>
 <tbody>${moves.map((move) => moveRow(move, hand))}</tbody>
 </table></div>
