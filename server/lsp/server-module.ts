@@ -8,6 +8,7 @@ import type { ServerState } from "./start-server.ts";
 import { VerdictCodeLenses } from "./verdict-code-lenses.ts";
 import { VerdictHover } from "./verdict-hover.ts";
 import { VerdictInlayHints } from "./verdict-inlay-hints.ts";
+import { EditorWorkspaceManager } from "./workspace-manager.ts";
 
 /** Hints and lenses read the scores through the state, which is filled when the server starts. */
 export function serverModule(state: ServerState): Module<LangiumServices, DeepPartial<LangiumServices>> {
@@ -40,4 +41,5 @@ export function serverModule(state: ServerState): Module<LangiumServices, DeepPa
 
 export const sharedServerModule: Module<LangiumSharedServices, DeepPartial<LangiumSharedServices>> = {
   lsp: { DocumentUpdateHandler: (services) => new DrillwrightDocumentUpdateHandler(services) },
+  workspace: { WorkspaceManager: (services) => new EditorWorkspaceManager(services) },
 };

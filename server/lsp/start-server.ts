@@ -26,6 +26,7 @@ import {
 } from "langium/lsp";
 import type { Connection } from "vscode-languageserver";
 import type { DrillwrightServices } from "../../language/core-module.ts";
+import { isLibraryUri } from "../../language/library/library.ts";
 import { Lowering } from "../../language/lowering/document.ts";
 import type { ClientOptions } from "../../shared/protocol/client-options.ts";
 import { DiagnosticsPublisher } from "./diagnostics-publisher.ts";
@@ -149,6 +150,7 @@ function publishMistakes(shared: LangiumSharedServices, publisher: DiagnosticsPu
     for (const uri of deleted) publisher.setMistakes(uri.toString(), []);
   });
   builder.onDocumentPhase(DocumentState.Validated, (document: LangiumDocument) => {
+    if (isLibraryUri(document.uri)) return; // nobody can change it
     publisher.setMistakes(document.uri.toString(), document.diagnostics ?? []);
   });
 }

@@ -45,7 +45,7 @@ function inventory({ files, plans, sessions, players, sources }: Project): strin
     plural(players.length, "player"),
     plural(sources.length, "source"),
   ];
-  return `Read ${plural(files, "file")}: ${declared.join(", ")}. Not read: folders that begin with a dot, node_modules, out.`;
+  return `Read ${plural(files, "file")}: ${declared.join(", ")}. Not read: folders that begin with a dot, node_modules, dist.`;
 }
 
 export function tellProjectChanged(connection: Connection, declarations: boolean): void {
