@@ -46,8 +46,8 @@ export class Meanings {
   private readonly vocabularies = new Map<LangiumDocument<Document>, Vocabulary>();
   private readonly memory: Memory;
   private readonly answers = new Map<Block | Drill, Answers>();
-  private readonly aroundBlocks = new Map<Plan, string>();
-  private surroundings: string | undefined;
+  private readonly aroundBlocks = new Map<Plan, number>();
+  private surroundings: number | undefined;
   private faulty: ReadonlySet<AstNode> | undefined;
 
   /** @param errorsFound the places of the errors in the file, asked for once. */
@@ -88,19 +88,19 @@ export class Meanings {
   remembered(node: Block | Drill): Answers {
     let answers = this.answers.get(node);
     if (answers === undefined) {
-      const around = isPlan(node.$container) ? this.aroundBlocksOf(node.$container) : "";
-      this.surroundings ??= surroundingsOf(this.document, this.names);
+      const around = isPlan(node.$container) ? this.aroundBlocksOf(node.$container) : 0;
+      this.surroundings ??= this.memory.numberOf(surroundingsOf(this.document, this.names));
       answers = this.memory.about(`${placedText(node)} ${around} ${this.surroundings}`);
       this.answers.set(node, answers);
     }
     return answers;
   }
 
-  private aroundBlocksOf(plan: Plan): string {
+  private aroundBlocksOf(plan: Plan): number {
     let around = this.aroundBlocks.get(plan);
     if (around === undefined) {
       const soundness = [plan, ...plan.statements.filter(isBlock)].map((part) => Number(this.isSound(part)));
-      around = `${soundness.join("")} ${aroundBlocks(plan)}`;
+      around = this.memory.numberOf(`${soundness.join("")} ${aroundBlocks(plan)}`);
       this.aroundBlocks.set(plan, around);
     }
     return around;

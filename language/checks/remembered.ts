@@ -9,8 +9,9 @@ export type Remembered = Omit<Finding, "node" | "cst" | "property" | "index">;
 export type Answers = Map<unknown, readonly Remembered[]>;
 
 export class Memory {
-  private before = new Map<string, Answers>();
-  private now = new Map<string, Answers>();
+  private readonly answers = new TwoGenerations<Answers>();
+  private readonly numbers = new TwoGenerations<number>();
+  private last = 0;
 
   /** The memory of a file. */
   static of(document: LangiumDocument): Memory {
@@ -21,12 +22,31 @@ export class Memory {
 
   /** The answers about whatever the key describes in full; none at first. */
   about(key: string): Answers {
-    const answers = this.now.get(key) ?? this.before.get(key) ?? new Map();
-    this.now.set(key, answers);
-    return answers;
+    return this.answers.get(key, () => new Map());
+  }
+
+  /** A number that stands for a text, so that keys need not hold long ones. */
+  numberOf(text: string): number {
+    return this.numbers.get(text, () => ++this.last);
   }
 
   /** Forgets what was not asked for again since the last time. Not called where looking at the file was cut short. */
+  forgetTheRest(): void {
+    this.answers.forgetTheRest();
+    this.numbers.forgetTheRest();
+  }
+}
+
+class TwoGenerations<T> {
+  private before = new Map<string, T>();
+  private now = new Map<string, T>();
+
+  get(key: string, make: () => T): T {
+    const value = this.now.get(key) ?? this.before.get(key) ?? make();
+    this.now.set(key, value);
+    return value;
+  }
+
   forgetTheRest(): void {
     this.before = this.now;
     this.now = new Map();

@@ -92,6 +92,9 @@ function remarkOn(miss: Miss, demands: readonly Demand[], subject: BlockInPlan):
   const conflict = isIdle ? findConflict(all, proposing, among, vocabulary) : undefined;
   if (conflict === undefined) return undefined;
   const others = conflict.demands.filter((asked) => "role" in asked);
+  // A block may well require more than its drill, whose goals it takes along.
+  if (!subject.isOwn(goal.location) && others.some(({ location }) => subject.isOwn(location)))
+    return undefined;
   const why = reasons(conflict.because, conflict.circumstances[0] as Circumstances, subject);
   const lines = listed(others.map((other) => named(other, subject)));
   const since = why === "" ? "" : `, since ${why}`;
