@@ -40,7 +40,7 @@ describe("what is said", () => {
         Readings taken as exact: no instrument is stated.
         No table tells the club: shots of a block with one club are taken to be hit with it.
 
-      Verdicts and estimates are about numbers, not about health, and nothing here is medical advice. Warm up, build effort gradually, keep clear space around you and follow the rules of the range; stop on pain, dizziness or numbness, and see a licensed clinician before you go on. Minors practise with a guardian's consent.
+      Verdicts and estimates are about numbers, not about health. Warm up, build effort gradually, keep clear space around you and follow the rules of the range. Stop on pain, dizziness or numbness, and see a licensed clinician before you go on: nothing here is medical advice. Minors practise with a guardian's consent.
       "
     `);
   });

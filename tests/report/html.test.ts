@@ -38,7 +38,7 @@ describe("a page stands for itself", () => {
   test("whoever is told to swing is told to take care", async () => {
     const page = await allVisits();
     const [first = ""] = page.split("</article>");
-    expect(first.indexOf("What next?")).toBeLessThan(first.indexOf("stop on pain, dizziness or numbness"));
+    expect(first.indexOf("What next?")).toBeLessThan(first.indexOf("Stop on pain, dizziness or numbness"));
     expect(page).toContain("nothing here is medical advice");
   });
 });

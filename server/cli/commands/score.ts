@@ -1,8 +1,4 @@
-import { EXIT_CODES, type ExitCode } from "../../../shared/exit-codes.ts";
-import type { Verdict } from "../../../shared/score-report.ts";
-import type { ReportedSession } from "../../report/reported-session.ts";
 import { defineCommand, UsageError } from "../command.ts";
-import type { Scored } from "../score-sessions.ts";
 
 export const score = defineCommand({
   summary: "Score practice sessions against their plans.",
@@ -82,28 +78,7 @@ export const score = defineCommand({
     reportErrors(scored.broken, errorPalette, io);
     const { reportNotScored } = await import("../not-scored.ts");
     reportNotScored(scored.notScored, io);
-    return exitCode(scored, options["fail-on"]);
+    const { scoreExitCode } = await import("../score-exit.ts");
+    return scoreExitCode(scored, options["fail-on"]);
   },
 });
-
-/** The gravest of what happened. */
-function exitCode(
-  { sessions, notScored, broken }: Scored,
-  failOn: "missed" | "undecided" | "never",
-): ExitCode {
-  if (broken.length > 0 || notScored.some(({ reason }) => reason === "plan-errors")) {
-    return EXIT_CODES.planErrors.code;
-  }
-  const isUnread = ({ report }: ReportedSession) =>
-    report.findings.some(({ severity }) => severity === "error");
-  if (notScored.length > 0 || sessions.some(isUnread)) return EXIT_CODES.dataUnreadable.code;
-  return sessions.some(({ report }) => FAILING[failOn].has(report.verdict))
-    ? EXIT_CODES.missed.code
-    : EXIT_CODES.ok.code;
-}
-
-const FAILING: Readonly<Record<"missed" | "undecided" | "never", ReadonlySet<Verdict | null>>> = {
-  missed: new Set(["missed"]),
-  undecided: new Set(["missed", "undecided", "not-measured"]),
-  never: new Set(),
-};

@@ -48,7 +48,7 @@ function goalList(verdict: Verdict, goals: readonly CriterionResult[]): Markup {
   if (goals.length === 0) return html``;
   return html`<p>${badge(verdict)}</p><ul>${goals.map(
     ({ text, evidence, parts }) =>
-      html`<li>${said(parts.length === 0 ? text : groupHead(text))}${evidence.brief === "" ? null : html`: <strong>${said(evidence.brief)}</strong>`}</li>`,
+      html`<li>${said(parts.length === 0 ? text : `${groupHead(text)}: ${parts.map((part) => part.text).join("; ")}`)}${evidence.brief === "" ? null : html`: <strong>${said(evidence.brief)}</strong>`}</li>`,
   )}</ul>
 `;
 }

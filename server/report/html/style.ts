@@ -58,6 +58,11 @@ table { border-collapse: collapse; width: 100%; margin-top: .4rem; font-size: .8
 caption { text-align: left; color: var(--soft); padding-bottom: .3rem; }
 th, td { text-align: left; vertical-align: top; padding: .2rem .5rem .2rem 0; border-top: 1px solid var(--rule); }
 .box { display: inline-block; width: .95em; height: .95em; margin: 0 .22em .1em 0; border: 1.3px solid var(--ink); vertical-align: middle; }
+.group { display: inline-block; margin-right: .55em; }
+.ticks { list-style: none; padding-left: 0; } .ticks .ticks { padding-left: 1.3rem; }
+.blank { display: inline-block; width: 9rem; border-bottom: 1px solid var(--ink); }
+.line { height: 1.6em; border-bottom: 1px solid var(--rule); }
+.on-card { break-inside: avoid; }
 @media print {
   :root {
     color-scheme: light;
@@ -77,5 +82,7 @@ th, td { text-align: left; vertical-align: top; padding: .2rem .5rem .2rem 0; bo
   .goal > figure.square { width: 108pt; }
   th, td { padding: 0 4pt 0 0; } tr { break-inside: avoid; }
   article + article { break-before: page; }
+  .card { font-size: 9.5pt; line-height: 1.35; } .card h1 { font-size: 16pt; } .card h2 { font-size: 12pt; } .card h3, .card dl { font-size: 9.5pt; }
+  .card dl { grid-template-columns: 50pt 1fr; } .card .care { font-size: 8.5pt; } .card p + p, .card ul { margin-top: 3pt; }
 }
 `;

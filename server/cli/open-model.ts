@@ -1,0 +1,51 @@
+/** From one operand to the plan model of its file. */
+import { IncompleteError } from "../../language/lowering/unresolved.ts";
+import type { PlanModel } from "../../shared/plan-model.ts";
+import type { Project } from "../node/load-project.ts";
+import { PathError } from "../node/path-error.ts";
+import type { Palette } from "../report/palette.ts";
+import type { Io } from "./io.ts";
+import { openProject } from "./open-project.ts";
+import { errorsIn, reportErrors } from "./plan-errors.ts";
+
+export interface OpenedModel {
+  /** The name of the file, and those of all files it was made from. */
+  readonly file: string;
+  readonly files: readonly string[];
+  readonly model: PlanModel;
+}
+
+/** Undefined where there are errors, which are then reported. @throws PathError where it is no file, UsageError */
+export async function openModel(
+  operand: string,
+  io: Io,
+  stdinFilename: string,
+  errorPalette: Palette,
+): Promise<OpenedModel | undefined> {
+  return modelOf(await openProject([operand], io, stdinFilename), operand, io, errorPalette);
+}
+
+/** The model of the one file that was given to a project. */
+export function modelOf(
+  project: Project,
+  operand: string,
+  io: Io,
+  errorPalette: Palette,
+): OpenedModel | undefined {
+  const [file, ...others] = project.files.filter(({ isGiven }) => isGiven);
+  if (file === undefined || others.length > 0) throw new PathError(`${operand} is a folder. Give a file.`);
+  const reached = project.reach(file.name);
+  const broken = reached.filter((each) => errorsIn(each).length > 0);
+  if (broken.length > 0) {
+    reportErrors(broken, errorPalette, io);
+    return undefined;
+  }
+  try {
+    const files = reached.map(({ name }) => name);
+    return { file: file.name, files, model: project.lowering.document(file.document) };
+  } catch (error) {
+    if (!(error instanceof IncompleteError)) throw error;
+    io.stderr.write(`${file.name}: ${error.message}\n`);
+    return undefined;
+  }
+}

@@ -1,0 +1,62 @@
+/** Results that may go to a file. */
+import { existsSync, writeFileSync } from "node:fs";
+import { PathError } from "../node/path-error.ts";
+import { nameOfPath, pathOfName } from "../node/path-names.ts";
+import { UsageError } from "./command.ts";
+import type { Io } from "./io.ts";
+
+/** The options that commands with such results have. */
+export const OUTPUT = {
+  output: {
+    kind: "text",
+    placeholder: "FILE",
+    meaning: "Write to this file instead of standard output.",
+  },
+  force: { kind: "flag", meaning: "Overwrite the file if it is there already, but never one that was read." },
+} as const;
+
+export interface OutputChoice {
+  readonly output: string | undefined;
+  readonly force: boolean;
+}
+
+/**
+ * Says before any work is done that the result cannot go where it should.
+ * @throws UsageError, PathError
+ */
+export function assertWritable({ output, force }: OutputChoice, io: Io): void {
+  if (output === undefined) {
+    if (force) throw new UsageError("--force is about a file that is written: give --output, too.");
+    return;
+  }
+  const path = pathOfName(output, io.cwd);
+  if (!force && existsSync(path)) {
+    const name = nameOfPath(path, io.cwd);
+    throw new PathError(`${name} is there already. Give another name, or --force to overwrite it.`);
+  }
+}
+
+/**
+ * Writes the text to the file, or to standard output where none is given. `read` are the names of the files it was made
+ * from. @throws PathError
+ */
+export function writeOutput(text: string, { output }: OutputChoice, read: readonly string[], io: Io): void {
+  if (output === undefined) {
+    io.stdout.write(text);
+    return;
+  }
+  const path = pathOfName(output, io.cwd);
+  const name = nameOfPath(path, io.cwd);
+  if (read.some((each) => pathOfName(each, io.cwd) === path)) {
+    throw new PathError(
+      `${name} is one of the files that were read, which are never changed. Give another name.`,
+    );
+  }
+  try {
+    writeFileSync(path, text);
+  } catch (error) {
+    const reason = error instanceof Error ? error.message.replaceAll(path, name) : "";
+    throw new PathError(`${name} cannot be written: ${reason}.`);
+  }
+  io.stderr.write(`Written to ${name}.\n`);
+}
