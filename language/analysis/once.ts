@@ -10,3 +10,19 @@ export function once<T extends object, R>(findOut: (thing: T) => R): (thing: T) 
     return found.answer;
   };
 }
+
+/** More answers than a file has different questions. */
+const MOST_ANSWERS = 2000;
+
+/** The same for questions that a text describes in full, as plans ask the same of many blocks. */
+export function onceFor<R>(): (question: string, findOut: () => R) => R {
+  const known = new Map<string, R>();
+  return (question, findOut) => {
+    const found = known.get(question);
+    if (found !== undefined) return found;
+    const answer = findOut();
+    if (known.size >= MOST_ANSWERS) known.clear();
+    known.set(question, answer);
+    return answer;
+  };
+}

@@ -18,6 +18,7 @@ import { areaMethod } from "../../criteria/ellipse/ability.ts";
 import { orderOf } from "../../criteria/statistic/compute.ts";
 import { methodFor } from "../../criteria/statistic/methods/methods.ts";
 import { directionsIn } from "../../criteria/statistic/value.ts";
+import { onceFor } from "../once.ts";
 import type { Vocabulary } from "../possibility/vocabulary.ts";
 
 /** A sentence about ability, whichever confidence it was written with. */
@@ -31,6 +32,19 @@ export interface Counts {
 
 /** The decisions that some result leads to; undefined for a goal that is not judged as ability. */
 export function decisionsInReach(
+  goal: AbilityGoal,
+  counts: Counts,
+  confidence: number,
+  vocabulary: Vocabulary,
+): ReadonlySet<Decision> | undefined {
+  const { id, text, location, ...claim } = goal;
+  const question = JSON.stringify([claim, counts, confidence]);
+  return reached(question, () => ({ decisions: findOut(goal, counts, confidence, vocabulary) })).decisions;
+}
+
+const reached = onceFor<{ readonly decisions: ReadonlySet<Decision> | undefined }>();
+
+function findOut(
   goal: AbilityGoal,
   counts: Counts,
   confidence: number,

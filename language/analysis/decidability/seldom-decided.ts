@@ -3,7 +3,7 @@ import type { Player } from "../../../shared/plan-model.ts";
 import { fewestShotsFor } from "../../../shared/statistics/chances.ts";
 import { MOST_SHOTS } from "../../../shared/statistics/shots-to-decide.ts";
 import { shots as shotsInWords } from "../../criteria/wording.ts";
-import { once } from "../once.ts";
+import { once, onceFor } from "../once.ts";
 import { everyGoal, isOpen, shotsAsked } from "../possibility/goals.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { placeInWords } from "../words.ts";
@@ -56,8 +56,9 @@ function decide(
   return everyGoal(subject.block.success).flatMap((goal) => {
     if (!("confidence" in goal) || goal.confidence === null) return [];
     const baseline = baselineOf(goal, subject);
-    const assumption = comfortable(goal, spreadOf, (name) => metrics.get(name));
-    if (baseline === undefined || assumption === undefined) return [];
+    const stated = comfortable(goal, spreadOf, (name) => metrics.get(name));
+    if (baseline === undefined || stated === undefined) return [];
+    const assumption = withMemory(goal, goal.confidence, stated);
     if (player !== undefined && assumption.assumed === undefined) return []; // said of the plan
     const counts = { shots: asked, baseline };
     const canBeMet = decisionsInReach(goal, counts, goal.confidence, subject.vocabulary)?.has("met");
@@ -67,6 +68,18 @@ function decide(
     if (!baselineIsTooShort && assumption.chance(counts) >= SELDOM) return [];
     return [found(goal, assumption, counts, baselineIsTooShort, subject, player)];
   });
+}
+
+const chances = onceFor<number>();
+
+/** The chances of goals that differ in their words only are worked out once. */
+function withMemory(goal: AbilityGoal, confidence: number, assumption: Comfortable): Comfortable {
+  const { id, text, location, ...claim } = goal;
+  const key = JSON.stringify([claim, confidence, assumption.assumed?.spread]);
+  return {
+    ...assumption,
+    chance: (counts) => chances(`${key} ${counts.shots} ${counts.baseline}`, () => assumption.chance(counts)),
+  };
 }
 
 function found(

@@ -18,7 +18,7 @@ import { riseClaimed } from "./rise.ts";
 /** Averages that the relations between metrics do not leave together, and claims about one number that exclude each other. */
 export function numbersAtOdds(goals: readonly Criterion[], subject: BlockInPlan): GoalsAtOdds | undefined {
   const claims = goals.filter((goal) => nameOfNumber(goal) !== undefined);
-  if (claims.length < 2) return undefined;
+  if (!mayBeAtOdds(claims)) return undefined;
   const isImpossible = (some: readonly Criterion[]) =>
     HANDS.every((hand) => {
       const claimed = some.map((goal) => claimOn(goal, hand));
@@ -39,6 +39,12 @@ const HANDS = ["right", "left"] as const;
 
 function claimOn(goal: Criterion, hand: Hand): Proposition {
   return { kind: "number", metric: nameOfNumber(goal) ?? "", range: claimedBy(goal, hand) };
+}
+
+/** Two averages, or two claims about the same number. */
+function mayBeAtOdds(claims: readonly Criterion[]): boolean {
+  const averages = claims.filter((goal) => goal.kind === "statistic" && goal.statistic.kind === "average");
+  return averages.length > 1 || new Set(claims.map(nameOfNumber)).size < claims.length;
 }
 
 /** The number that a goal is about; an average goes by the name of its metric, since averages hang together as readings do. */

@@ -5,17 +5,33 @@ import { UNREAD } from "../reasoning/geometry.ts";
 import { WHOLE } from "../reasoning/range.ts";
 import { type Relation, relationsAmong } from "../reasoning/relation.ts";
 
+/** Blocks ask for few sets of metrics, again and again. */
+const MOST_REMEMBERED = 500;
+
 export class Vocabulary {
   readonly metrics: ReadonlyMap<string, Metric>;
   /** Relations by each metric in them. */
   private byMetric: ReadonlyMap<string, readonly Relation[]> | undefined;
+  /** Relations by the metrics they were asked for. */
+  private readonly around = new Map<string, readonly Relation[]>();
 
   constructor(metrics: ReadonlyMap<string, Metric>) {
     this.metrics = metrics;
   }
 
-  /** The relations that link these metrics to each other or to any further metric. Linear in what is found. */
-  relationsAround(metrics: Iterable<string>): Relation[] {
+  /** The relations that link these metrics to each other or to any further metric. Linear in what is found, at first. */
+  relationsAround(metrics: ReadonlySet<string>): readonly Relation[] {
+    const key = [...metrics].sort().join(" ");
+    let relations = this.around.get(key);
+    if (relations === undefined) {
+      if (this.around.size > MOST_REMEMBERED) this.around.clear();
+      relations = this.findAround(metrics);
+      this.around.set(key, relations);
+    }
+    return relations;
+  }
+
+  private findAround(metrics: ReadonlySet<string>): Relation[] {
     this.byMetric ??= indexed(relationsAmong(this.metrics));
     const seen = new Set(metrics);
     const found = new Set<Relation>();
