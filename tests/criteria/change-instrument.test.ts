@@ -35,6 +35,21 @@ test("what they share within a session cancels", () => {
   expect(judgeIn(false, null, 8).verdict).toBe("undecided");
 });
 
+test("a share of what it was is as many yards of it", () => {
+  const judgeShare = (movement: string) =>
+    evaluate(
+      criterion("change", `carry ${movement} against ${HERE}`),
+      now({ carry: [153, 153] }, earlier({ carry: [150, 150] }, { uncertainty }), { uncertainty }),
+    );
+  // √(1/2 + 1/2) = 1 yd: 3 − 1.645 of 150
+  const yards = judgeShare("gains at least 1.5 yd");
+  expect(yards).toMatchObject({ verdict: "undecided", interval: { text: "1 yd to 5 yd more" } });
+  const share = judgeShare("gains at least 1 %");
+  expect(share.verdict).toBe("undecided");
+  expect(share.interval?.low).toBeCloseTo((yards.interval?.low ?? Number.NaN) / (150 * YARD), 12);
+  expect(share.observed.split("; ").at(-1)).toBe(yards.observed.split("; ").at(-1));
+});
+
 test("between sessions no number of shots makes up for it", () => {
   expect(judgeIn(true, 0.9).verdict).toBe("met");
   expect(judgeIn(false, 0.9)).toMatchObject({
@@ -68,6 +83,23 @@ test("spreads are without what readings scatter by themselves", () => {
       },
     });
   }
+});
+
+test("spreads of readings that are hardly off have the limits of exact ones", () => {
+  const falls = criterion(
+    "change",
+    `spread of carry falls by at least 1 yd against ${HERE} at 80 % confidence`,
+  );
+  const judgeWith = (uncertainty: Record<string, { random: number; systematic: number }>) =>
+    evaluate(
+      falls,
+      now({ carry: [148, 150, 152, 151] }, earlier({ carry: [140, 150, 160, 152] }, { uncertainty }), {
+        uncertainty,
+      }),
+    ).interval;
+  const [exact, hardly] = [judgeWith({}), judgeWith({ carry: { random: 1e-9, systematic: 0 } })];
+  expect(hardly?.low).toBeCloseTo(exact?.low ?? Number.NaN, 9);
+  expect(hardly?.high).toBeCloseTo(exact?.high ?? Number.NaN, 9);
 });
 
 test("of medians and others it is a caution", () => {

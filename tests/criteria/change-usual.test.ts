@@ -76,6 +76,27 @@ test("as ability: two samples where spread and count of the usual are known", ()
   expect(evaluate(gains, now(readings, usual("carry", 150, 6, 4)))).toMatchObject({ verdict: "undecided" });
 });
 
+test("as ability: a usual number of a single shot is taken as exact", () => {
+  expect(evaluate(gains, now(readings, usual("carry", 150, 6, 1)))).toMatchObject({
+    verdict: "met",
+    interval: { method: "one-sided limits of Student's t" },
+    cautions: ["The usual average carry is taken as exact."],
+  });
+});
+
+test("as ability: a share of the usual is as many yards of it", () => {
+  const usualNumber = usual("carry", 150);
+  const inPercent = criterion("change", "carry gains at least 1.6 % against usual at 80 % confidence");
+  const inYards = criterion("change", "carry gains at least 2.4 yd against usual at 80 % confidence");
+  const [percent, yards] = [inPercent, inYards].map((claim) => evaluate(claim, now(readings, usualNumber)));
+  expect(percent).toMatchObject({
+    verdict: "undecided",
+    settles: "about 1 more shot if the player goes on as observed (estimate)",
+    comparison: { smallestShown: expect.closeTo(0.665 * YARD, 3) },
+  });
+  expect(percent?.settles).toBe(yards?.settles);
+});
+
 test("as ability: medians and spreads", () => {
   const median = criterion("change", "median carry gains at least 1 yd against usual at 80 % confidence");
   expect(evaluate(median, now(readings, usual("carry", 150, 6, 60)))).toMatchObject({

@@ -56,6 +56,29 @@ describe("of the shots hit", () => {
     expect(judge(text, readings, was)).toMatchObject({ verdict, brief });
   });
 
+  test("of medians it is their difference, not the shift that ability is judged by", () => {
+    const [now, was] = [
+      [150, 160, 190],
+      [140, 150, 151],
+    ];
+    expect(judge(`median carry gains 10 yd against ${HERE}`, now, was)).toMatchObject({
+      verdict: "met",
+      brief: "10 yd more",
+    });
+    // The middle of the nine differences -1, 0, 9, 10, 10, 20, 39, 40, 50
+    expect(judge(`median carry gains 9 yd against ${HERE} at 60 % confidence`, now, was).brief).toBe(
+      "10 yd more",
+    );
+    expect(judge(`median carry gains 10 yd against ${HERE}`, [150, 160, 165], [140, 156, 157]).brief).toBe(
+      "4 yd more",
+    );
+    // -7, -6, 3, 4, 8, 9, 10, 20, 25
+    expect(
+      judge(`median carry gains 10 yd against ${HERE} at 60 % confidence`, [150, 160, 165], [140, 156, 157])
+        .brief,
+    ).toBe("8 yd more");
+  });
+
   test("exactly as much as claimed counts, in spite of binary fractions", () => {
     const shots = now({ "smash-factor": [0.3] }, earlier({ "smash-factor": [0.1] }));
     expect(evaluate(criterion("change", `smash-factor gains 0.2 against ${HERE}`), shots).verdict).toBe(
@@ -113,6 +136,14 @@ describe("of the shots hit", () => {
       ],
     ])("%s", (text, settles) => {
       expect(evaluate(criterion("change", text), path)).toMatchObject({ verdict: "undecided", settles });
+    });
+
+    test("a share of what is below zero", () => {
+      expect(judge(`carry gains 10 % against ${HERE}`, [-4], [-5])).toMatchObject({
+        verdict: "undecided",
+        brief: "",
+        settles: "an amount instead of a share: what it was is not above zero",
+      });
     });
 
     test("a share of nothing", () => {
@@ -232,6 +263,10 @@ describe("a baseline that was unusually bad", () => {
     expect(evaluate(gains, shots([144, 146, 148])).cautions).toEqual([caution]);
     expect(evaluate(gains, shots([140, 146, 159])).cautions).toEqual([]); // within its own error
     expect(evaluate(gains, shots([152, 154, 156])).cautions).toEqual([]);
+    expect(
+      evaluate(criterion("change", `carry gains no more than 5 yd against ${HERE}`), shots([144, 146, 148]))
+        .cautions,
+    ).toEqual([]);
     expect(
       evaluate(criterion("change", `carry falls by 5 yd against ${HERE}`), shots([144, 146, 148])).cautions,
     ).toEqual([]);

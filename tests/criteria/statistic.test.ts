@@ -190,6 +190,9 @@ describe("of the shots hit", () => {
         "1 shot did not meet what the block requires and is not in the average.",
       ],
     });
+    expect(evaluate(neutralPath, shotsWith("club-path", [1, 1, null], { admitted: "TTF" })).cautions).toEqual(
+      ["1 shot did not meet what the block requires and is not in the average."],
+    );
     expect(evaluate(neutralPath, shotsWith("club-path", [1, 1], { admitted: "FF" }))).toMatchObject({
       verdict: "not-measured",
       observed: "none of 2 shots met what the block requires",
