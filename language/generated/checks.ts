@@ -10,6 +10,7 @@ import { check as confidenceMustBeWithinReach } from "../checks/confidence-must-
 import { check as criterionCouldCoverItsBlock } from "../checks/criterion-could-cover-its-block.ts";
 import { check as criterionMustNotExceedItsBlock } from "../checks/criterion-must-not-exceed-its-block.ts";
 import { check as criterionShouldBeAbleToMiss } from "../checks/criterion-should-be-able-to-miss.ts";
+import { check as curriculumMustHaveNoCycle } from "../checks/curriculum-must-have-no-cycle.ts";
 import { check as dateMustBeInTheCalendar } from "../checks/date-must-be-in-the-calendar.ts";
 import { check as dimensionMustHaveAUnit } from "../checks/dimension-must-have-a-unit.ts";
 import { check as dimensionMustNotBeMadeOfItself } from "../checks/dimension-must-not-be-made-of-itself.ts";
@@ -18,6 +19,8 @@ import { check as effortMustBeBetween1And110 } from "../checks/effort-must-be-be
 import { check as fileMustNotUseItself } from "../checks/file-must-not-use-itself.ts";
 import { check as formulaMustFitItsMetric } from "../checks/formula-must-fit-its-metric.ts";
 import { check as formulaMustNotNeedItself } from "../checks/formula-must-not-need-itself.ts";
+import { check as gateMustComeBefore } from "../checks/gate-must-come-before.ts";
+import { check as gateMustHaveGoals } from "../checks/gate-must-have-goals.ts";
 import { check as goalMustBePossible } from "../checks/goal-must-be-possible.ts";
 import { check as goalShouldAgreeWithTheTargets } from "../checks/goal-should-agree-with-the-targets.ts";
 import { check as goalShouldBeAbleToMiss } from "../checks/goal-should-be-able-to-miss.ts";
@@ -33,11 +36,16 @@ import { check as nameMustBeDeclaredOnce } from "../checks/name-must-be-declared
 import { check as nameMustBeKnown } from "../checks/name-must-be-known.ts";
 import { check as nameMustMeanOneThing } from "../checks/name-must-mean-one-thing.ts";
 import { check as nameShouldNotHideAnother } from "../checks/name-should-not-hide-another.ts";
+import { check as nextCouldCoverEveryResult } from "../checks/next-could-cover-every-result.ts";
+import { check as nextMustAskForGoals } from "../checks/next-must-ask-for-goals.ts";
+import { check as nextShouldNotGoInCircles } from "../checks/next-should-not-go-in-circles.ts";
+import { check as nextStepMustBeWithinReach } from "../checks/next-step-must-be-within-reach.ts";
 import { check as numberMustBeInReach } from "../checks/number-must-be-in-reach.ts";
 import { check as numberMustBeWhole } from "../checks/number-must-be-whole.ts";
 import { check as numberMustNotBeZero } from "../checks/number-must-not-be-zero.ts";
 import { check as planShouldHaveBlocks } from "../checks/plan-should-have-blocks.ts";
 import { check as rangeShouldHaveTwoEnds } from "../checks/range-should-have-two-ends.ts";
+import { check as reviewsShouldBeInOrder } from "../checks/reviews-should-be-in-order.ts";
 import { check as sessionMustHaveData } from "../checks/session-must-have-data.ts";
 import { check as sessionMustNameItsPlan } from "../checks/session-must-name-its-plan.ts";
 import { check as sessionMustNameItsPlayer } from "../checks/session-must-name-its-player.ts";
@@ -45,6 +53,8 @@ import { check as shareMustNotExceed100 } from "../checks/share-must-not-exceed-
 import { check as shotsCouldDecideMoreOften } from "../checks/shots-could-decide-more-often.ts";
 import { check as shotsCouldSuitThePlayer } from "../checks/shots-could-suit-the-player.ts";
 import { check as statementMustBeStatedOnce } from "../checks/statement-must-be-stated-once.ts";
+import { check as stepMustBeStatedOnce } from "../checks/step-must-be-stated-once.ts";
+import { check as stepMustFollowAStep } from "../checks/step-must-follow-a-step.ts";
 import { check as sumMustBeOfLikeQuantities } from "../checks/sum-must-be-of-like-quantities.ts";
 import { check as targetCouldBeLeftOut } from "../checks/target-could-be-left-out.ts";
 import { check as targetMustBeStated } from "../checks/target-must-be-stated.ts";
@@ -77,6 +87,7 @@ export const CHECKS = {
   "criterion-could-cover-its-block": criterionCouldCoverItsBlock,
   "criterion-must-not-exceed-its-block": criterionMustNotExceedItsBlock,
   "criterion-should-be-able-to-miss": criterionShouldBeAbleToMiss,
+  "curriculum-must-have-no-cycle": curriculumMustHaveNoCycle,
   "date-must-be-in-the-calendar": dateMustBeInTheCalendar,
   "dimension-must-have-a-unit": dimensionMustHaveAUnit,
   "dimension-must-not-be-made-of-itself": dimensionMustNotBeMadeOfItself,
@@ -85,6 +96,8 @@ export const CHECKS = {
   "file-must-not-use-itself": fileMustNotUseItself,
   "formula-must-fit-its-metric": formulaMustFitItsMetric,
   "formula-must-not-need-itself": formulaMustNotNeedItself,
+  "gate-must-come-before": gateMustComeBefore,
+  "gate-must-have-goals": gateMustHaveGoals,
   "goal-must-be-possible": goalMustBePossible,
   "goal-should-agree-with-the-targets": goalShouldAgreeWithTheTargets,
   "goal-should-be-able-to-miss": goalShouldBeAbleToMiss,
@@ -100,11 +113,16 @@ export const CHECKS = {
   "name-must-be-known": nameMustBeKnown,
   "name-must-mean-one-thing": nameMustMeanOneThing,
   "name-should-not-hide-another": nameShouldNotHideAnother,
+  "next-could-cover-every-result": nextCouldCoverEveryResult,
+  "next-must-ask-for-goals": nextMustAskForGoals,
+  "next-should-not-go-in-circles": nextShouldNotGoInCircles,
+  "next-step-must-be-within-reach": nextStepMustBeWithinReach,
   "number-must-be-in-reach": numberMustBeInReach,
   "number-must-be-whole": numberMustBeWhole,
   "number-must-not-be-zero": numberMustNotBeZero,
   "plan-should-have-blocks": planShouldHaveBlocks,
   "range-should-have-two-ends": rangeShouldHaveTwoEnds,
+  "reviews-should-be-in-order": reviewsShouldBeInOrder,
   "session-must-have-data": sessionMustHaveData,
   "session-must-name-its-plan": sessionMustNameItsPlan,
   "session-must-name-its-player": sessionMustNameItsPlayer,
@@ -112,6 +130,8 @@ export const CHECKS = {
   "shots-could-decide-more-often": shotsCouldDecideMoreOften,
   "shots-could-suit-the-player": shotsCouldSuitThePlayer,
   "statement-must-be-stated-once": statementMustBeStatedOnce,
+  "step-must-be-stated-once": stepMustBeStatedOnce,
+  "step-must-follow-a-step": stepMustFollowAStep,
   "sum-must-be-of-like-quantities": sumMustBeOfLikeQuantities,
   "target-could-be-left-out": targetCouldBeLeftOut,
   "target-must-be-stated": targetMustBeStated,
