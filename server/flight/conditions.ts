@@ -26,8 +26,11 @@ const BELIEVED = {
   wind: { least: 0, most: 20, says: "a wind of at most 20 m/s" },
 } as const;
 
-/** The place, or a sentence that says what is missing and how to state it. */
-export function placeOf(conditions: Conditions): Place | string {
+/**
+ * The place, or a sentence that says what is missing and how to state it.
+ * @param windExponent how the wind grows with height, see `Wind`
+ */
+export function placeOf(conditions: Conditions, windExponent = 0): Place | string {
   const { temperature, pressure, altitude, humidity, wind, ball } = conditions;
   if (temperature === null) return "The session does not state the temperature: write `temperature 18 °C`.";
   if (wind === null) return "The session does not state the wind: write `wind 3 m/s head`, or `wind calm`.";
@@ -42,12 +45,12 @@ export function placeOf(conditions: Conditions): Place | string {
     ([name, value]) => value !== null && !isBelieved(name as keyof typeof BELIEVED, value),
   );
   if (doubtful !== undefined) {
-    return `The flight model is made for ${BELIEVED[doubtful[0] as keyof typeof BELIEVED].says}, and the session states another: check it.`;
+    return `The flight model is made for ${BELIEVED[doubtful[0] as keyof typeof BELIEVED].says}, and another is stated: check it.`;
   }
   const stationPressure = pressure ?? pressureAt(altitude ?? 0);
   const at = (damp: number): Surroundings => ({
     air: airOf(temperature, stationPressure, damp),
-    wind: { ...wind, exponent: 0 },
+    wind: { ...wind, exponent: windExponent },
     ball: BALL,
     gravity: GRAVITY,
   });

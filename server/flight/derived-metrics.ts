@@ -65,7 +65,7 @@ function offlineFrom({ carry, curve, "start-direction": start }: Values): number
   return curve * Math.cos(start) + along * Math.sin(start);
 }
 
-/** The metrics of a flight, and to which step they are rounded. */
+/** What is known of a flight, as metrics are named, and to which step it is rounded. */
 const FLIGHT_METRICS = {
   carry: ["carry", LENGTH_STEP],
   offline: ["offline", LENGTH_STEP],
@@ -73,6 +73,8 @@ const FLIGHT_METRICS = {
   apex: ["apex", LENGTH_STEP],
   "descent-angle": ["descentAngle", RATIO_STEP],
   "flight-time": ["flightTime", RATIO_STEP],
+  "landing-speed": ["landingSpeed", LENGTH_STEP],
+  "landing-spin": ["landingSpin", LENGTH_STEP],
 } as const;
 
 export type FlightMetric = keyof typeof FLIGHT_METRICS;
@@ -81,6 +83,7 @@ export type FlightMetric = keyof typeof FLIGHT_METRICS;
 export function estimatedFlight(
   readings: Readings,
   conditions: Conditions,
+  windExponent = 0,
 ): Readonly<Record<FlightMetric, Estimate>> {
   const shot = measured(readings, [
     "ball-speed",
@@ -89,7 +92,7 @@ export function estimatedFlight(
     "spin-rate",
     "spin-axis",
   ]);
-  const place = placeOf(conditions);
+  const place = placeOf(conditions, windExponent);
   const obstacle = [shot, place].find((part) => typeof part === "string");
   if (typeof shot === "string" || typeof place === "string") {
     return each(() => notMeasured(obstacle as string));

@@ -17,7 +17,7 @@ import { validityOf, worse } from "./validity.ts";
  * An error of the model's level cancels to first order, so that the correction is known to about a quarter of itself though
  * the level is not. Not measured where a reading or a condition is missing, or the launch is beyond the model.
  */
-export function standardCarry(readings: Readings, conditions: Conditions): Estimate {
+export function standardCarry(readings: Readings, conditions: Conditions, windExponent = 0): Estimate {
   const shot = measured(readings, [
     "carry",
     "ball-speed",
@@ -27,7 +27,7 @@ export function standardCarry(readings: Readings, conditions: Conditions): Estim
     "spin-axis",
   ]);
   if (typeof shot === "string") return notMeasured(shot);
-  const place = placeOf(conditions);
+  const place = placeOf(conditions, windExponent);
   if (typeof place === "string") return notMeasured(place);
   const launch = launchFrom(shot);
   const validity = worse(validityOf(launch, place.surroundings), validityOf(launch, REFERENCE));

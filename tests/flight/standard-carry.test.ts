@@ -149,7 +149,7 @@ describe("there is none", () => {
     ["", { wind: null }, "write `wind 3 m/s head`, or `wind calm`"],
     ["", { pressure: null }, "write `pressure 965 hPa` or `altitude 420 m`"],
     ["", { ball: { name: "range", carryFactor: null } }, 'how far the ball "range" carries'],
-    ["", { temperature: 18 }, "made for a temperature of −30 to 50 °C, and the session states another"],
+    ["", { temperature: 18 }, "made for a temperature of −30 to 50 °C, and another is stated"],
     ["", { pressure: 1013.25 }, "made for an air pressure of 500 to 1100 hPa"],
     ["", { humidity: 60 }, "made for a humidity of 0 to 100 %"],
     ["", { wind: { along: 30, across: 0 } }, "made for a wind of at most 20 m/s"],
