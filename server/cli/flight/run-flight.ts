@@ -64,7 +64,8 @@ export async function runFlight(
       throw new UsageError(`There is no flight to draw. ${whyNone(all[0]?.flight.carry)}`);
     }
     case "text": {
-      const { launchText, tableText } = await import("./text.ts");
+      const { launchText } = await import("./launch-text.ts");
+      const { tableText } = await import("./table-text.ts");
       const words = { metric, hand: options.hand, palette };
       const [estimates] = all;
       const output =
