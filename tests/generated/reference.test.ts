@@ -79,6 +79,7 @@ function contents(): string {
     "Goals",
     "Verdicts",
     "Vocabulary",
+    "Flight",
     "Checks",
   ];
   return parts.map((title) => `- [${title}](#${title.toLowerCase().replaceAll(" ", "-")})`).join("\n");
