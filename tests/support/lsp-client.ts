@@ -5,6 +5,7 @@ import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import {
+  type ClientCapabilities,
   createProtocolConnection,
   type Diagnostic,
   type InitializeResult,
@@ -51,11 +52,14 @@ export class LspClient {
     from,
     settings,
     initializationOptions,
+    window,
   }: {
     files?: Readonly<Record<string, string>>;
     from?: string;
     settings?: unknown;
     initializationOptions?: unknown;
+    /** What the client can show beside its documents. */
+    window?: ClientCapabilities["window"];
   }): Promise<LspClient> {
     const folder = mkdtempSync(join(tmpdir(), "drillwright-lsp-"));
     if (from !== undefined) cpSync(from, folder, { recursive: true });
@@ -78,6 +82,7 @@ export class LspClient {
     connection.onRequest("client/registerCapability", () => null);
     connection.onRequest("workspace/inlayHint/refresh", () => null);
     connection.onRequest("workspace/codeLens/refresh", () => null);
+    connection.onRequest("window/workDoneProgress/create", () => null);
     const onEvery = connection.onNotification as unknown as (
       handler: (method: string, params: unknown) => void,
     ) => void;
@@ -93,6 +98,7 @@ export class LspClient {
       workspaceFolders: [{ uri: rootUri, name: "test" }],
       initializationOptions,
       capabilities: {
+        ...(window && { window }),
         workspace: {
           configuration: settings !== undefined,
           didChangeWatchedFiles: { dynamicRegistration: true },
