@@ -4,6 +4,7 @@ import * as planModel from "../../shared/plan-model.ts";
 import * as scoreReport from "../../shared/score-report.ts";
 import * as sessionData from "../../shared/session-data.ts";
 import * as checkReport from "../report/check-report.ts";
+import * as planDiff from "../report/diff/plan-diff.ts";
 import * as scoreOutput from "../report/score-output.ts";
 import type { SchemaName } from "./commands/schema.ts";
 
@@ -12,6 +13,7 @@ const ROOTS: Readonly<Record<SchemaName, $ZodType>> = {
   "score-report": scoreReport.ScoreReport,
   "check-report": checkReport.CheckReport,
   "score-output": scoreOutput.ScoreOutput,
+  "plan-diff": planDiff.PlanDiff,
 };
 
 /** The schema as JSON Schema, draft 2020-12. Parts have the names that the program's own types have. */
@@ -24,7 +26,7 @@ export function jsonSchema(name: SchemaName): object {
 }
 
 function parts(): [name: string, schema: $ZodType][] {
-  const modules = [planModel, sessionData, scoreReport, checkReport, scoreOutput];
+  const modules = [planModel, sessionData, scoreReport, checkReport, scoreOutput, planDiff];
   return modules
     .flatMap((module) => Object.entries<unknown>(module))
     .filter((entry): entry is [string, $ZodType] => entry[1] instanceof $ZodType);

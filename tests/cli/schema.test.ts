@@ -2,6 +2,7 @@
 import { describe, expect, test } from "vitest";
 import * as z from "zod";
 import { CheckReport } from "../../server/report/check-report.ts";
+import { PlanDiff } from "../../server/report/diff/plan-diff.ts";
 import { ScoreOutput } from "../../server/report/score-output.ts";
 import { PlanModel } from "../../shared/plan-model.ts";
 import { ScoreReport } from "../../shared/score-report.ts";
@@ -10,6 +11,7 @@ import { PLAN, POOR, practice, session } from "./practice.ts";
 
 const FILES = {
   ...practice(POOR),
+  "plans/other.drill": PLAN.replace("150 yd", "155 yd"),
   "plans/wrong.drill": PLAN.replace("3 of 5", "6 of 5"),
   "sessions/tuesday.drill": session("Tuesday", "../data/monday.csv").replace("irons", "wrong"),
   "sessions/wednesday.drill": session("Wednesday", "../data/nothing.csv"),
@@ -24,6 +26,11 @@ const DOCUMENTS = [
   { name: "plan-model", schema: PlanModel, document: () => printed("compile", "sessions/monday.drill") },
   { name: "check-report", schema: CheckReport, document: () => printed("check", "--format", "json") },
   { name: "score-output", schema: ScoreOutput, document: () => printed("score", "--format", "json") },
+  {
+    name: "plan-diff",
+    schema: PlanDiff,
+    document: () => printed("diff", "plans/irons.drill", "plans/other.drill", "--format", "json"),
+  },
   { name: "score-report", schema: ScoreReport, document: firstReport },
 ];
 

@@ -8,6 +8,7 @@ const SCHEMAS = {
   "score-report": "the verdicts on one session",
   "check-report": "what `check --format json` prints",
   "score-output": "what `score --format json` prints: score reports, and why other sessions have none",
+  "plan-diff": "what `diff --format json` prints",
 } as const;
 
 export type SchemaName = keyof typeof SCHEMAS;
