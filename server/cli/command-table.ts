@@ -2,6 +2,7 @@
 import type { Command } from "./command.ts";
 import { card } from "./commands/card.ts";
 import { check } from "./commands/check.ts";
+import { cohort } from "./commands/cohort.ts";
 import { compile } from "./commands/compile.ts";
 import { diff } from "./commands/diff.ts";
 import { flight } from "./commands/flight.ts";
@@ -11,6 +12,7 @@ import { lsp } from "./commands/lsp.ts";
 import { report } from "./commands/report.ts";
 import { schema } from "./commands/schema.ts";
 import { score } from "./commands/score.ts";
+import { trend } from "./commands/trend.ts";
 
 /** In the order in which help shows them. */
 export const COMMANDS: Readonly<Record<string, Command>> = {
@@ -19,6 +21,8 @@ export const COMMANDS: Readonly<Record<string, Command>> = {
   report,
   card,
   diff,
+  trend,
+  cohort,
   import: importTables,
   flight,
   format,

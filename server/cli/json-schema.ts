@@ -5,6 +5,8 @@ import * as scoreReport from "../../shared/score-report.ts";
 import * as sessionData from "../../shared/session-data.ts";
 import * as checkReport from "../report/check-report.ts";
 import * as planDiff from "../report/diff/plan-diff.ts";
+import * as cohort from "../report/overview/cohort.ts";
+import * as trend from "../report/overview/trend.ts";
 import * as scoreOutput from "../report/score-output.ts";
 import type { SchemaName } from "./commands/schema.ts";
 
@@ -14,6 +16,8 @@ const ROOTS: Readonly<Record<SchemaName, $ZodType>> = {
   "check-report": checkReport.CheckReport,
   "score-output": scoreOutput.ScoreOutput,
   "plan-diff": planDiff.PlanDiff,
+  trend: trend.Trend,
+  cohort: cohort.Cohort,
 };
 
 /** The schema as JSON Schema, draft 2020-12. Parts have the names that the program's own types have. */
@@ -26,7 +30,7 @@ export function jsonSchema(name: SchemaName): object {
 }
 
 function parts(): [name: string, schema: $ZodType][] {
-  const modules = [planModel, sessionData, scoreReport, checkReport, scoreOutput, planDiff];
+  const modules = [planModel, sessionData, scoreReport, checkReport, scoreOutput, planDiff, trend, cohort];
   return modules
     .flatMap((module) => Object.entries<unknown>(module))
     .filter((entry): entry is [string, $ZodType] => entry[1] instanceof $ZodType);

@@ -3,6 +3,8 @@ import { describe, expect, test } from "vitest";
 import * as z from "zod";
 import { CheckReport } from "../../server/report/check-report.ts";
 import { PlanDiff } from "../../server/report/diff/plan-diff.ts";
+import { Cohort } from "../../server/report/overview/cohort.ts";
+import { Trend } from "../../server/report/overview/trend.ts";
 import { ScoreOutput } from "../../server/report/score-output.ts";
 import { PlanModel } from "../../shared/plan-model.ts";
 import { ScoreReport } from "../../shared/score-report.ts";
@@ -31,6 +33,8 @@ const DOCUMENTS = [
     schema: PlanDiff,
     document: () => printed("diff", "plans/irons.drill", "plans/other.drill", "--format", "json"),
   },
+  { name: "trend", schema: Trend, document: () => printed("trend", "--format", "json") },
+  { name: "cohort", schema: Cohort, document: () => printed("cohort", "--format", "json") },
   { name: "score-report", schema: ScoreReport, document: firstReport },
 ];
 

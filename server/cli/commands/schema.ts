@@ -9,6 +9,8 @@ const SCHEMAS = {
   "check-report": "what `check --format json` prints",
   "score-output": "what `score --format json` prints: score reports, and why other sessions have none",
   "plan-diff": "what `diff --format json` prints",
+  trend: "what `trend --format json` prints",
+  cohort: "what `cohort --format json` prints",
 } as const;
 
 export type SchemaName = keyof typeof SCHEMAS;
