@@ -63,6 +63,8 @@ export interface Check<Type extends keyof DrillwrightAstType = keyof Drillwright
   readonly on: readonly Type[];
   /** Looks at what is meant. Such a check is asked after all others, and of no part in which they found an error. */
   readonly looksAtMeaning?: boolean;
+  /** Looks at how a practice is built. The examples of other checks are no whole practices, and are not held against it. */
+  readonly isAboutPractice?: true;
   /** Why it is worth saying. Shown in the reference. */
   readonly reason: string;
   /** Called once for each node. Parts of a node can be missing while a file is being typed only where the grammar says so. */

@@ -1,8 +1,16 @@
 // Written from the files of language/checks by tests/generated/checks.test.ts. Do not edit.
+import { check as argumentMustBeGiven } from "../checks/argument-must-be-given.ts";
+import { check as argumentMustBeGivenOnce } from "../checks/argument-must-be-given-once.ts";
+import { check as argumentMustFit } from "../checks/argument-must-fit.ts";
 import { check as baselineCouldBeLonger } from "../checks/baseline-could-be-longer.ts";
+import { check as baselineMustComeBefore } from "../checks/baseline-must-come-before.ts";
+import { check as baselineShouldBeThereToLookAt } from "../checks/baseline-should-be-there-to-look-at.ts";
 import { check as blockMustHaveShots } from "../checks/block-must-have-shots.ts";
 import { check as blockMustStartOnce } from "../checks/block-must-start-once.ts";
 import { check as blockStartsMustBeInOrder } from "../checks/block-starts-must-be-in-order.ts";
+import { check as blocksShouldFitTheTime } from "../checks/blocks-should-fit-the-time.ts";
+import { check as changeCouldComeAlone } from "../checks/change-could-come-alone.ts";
+import { check as changeShouldBeOfOneClub } from "../checks/change-should-be-of-one-club.ts";
 import { check as confidenceCouldAllowAMiss } from "../checks/confidence-could-allow-a-miss.ts";
 import { check as confidenceMustBeBetween50And100 } from "../checks/confidence-must-be-between-50-and-100.ts";
 import { check as confidenceMustBeOnAbility } from "../checks/confidence-must-be-on-ability.ts";
@@ -16,7 +24,10 @@ import { check as dimensionMustHaveAUnit } from "../checks/dimension-must-have-a
 import { check as dimensionMustNotBeMadeOfItself } from "../checks/dimension-must-not-be-made-of-itself.ts";
 import { check as directionMustBeStated } from "../checks/direction-must-be-stated.ts";
 import { check as effortMustBeBetween1And110 } from "../checks/effort-must-be-between-1-and-110.ts";
+import { check as effortShouldBuildUp } from "../checks/effort-should-build-up.ts";
 import { check as fileMustNotUseItself } from "../checks/file-must-not-use-itself.ts";
+import { check as findingMustLookAtTheBaseline } from "../checks/finding-must-look-at-the-baseline.ts";
+import { check as findingMustSayWhen } from "../checks/finding-must-say-when.ts";
 import { check as formulaMustFitItsMetric } from "../checks/formula-must-fit-its-metric.ts";
 import { check as formulaMustNotNeedItself } from "../checks/formula-must-not-need-itself.ts";
 import { check as gateMustComeBefore } from "../checks/gate-must-come-before.ts";
@@ -26,11 +37,13 @@ import { check as goalShouldAgreeWithTheTargets } from "../checks/goal-should-ag
 import { check as goalShouldBeAbleToMiss } from "../checks/goal-should-be-able-to-miss.ts";
 import { check as goalShouldBePossibleForEverybody } from "../checks/goal-should-be-possible-for-everybody.ts";
 import { check as goalsMustHoldTogether } from "../checks/goals-must-hold-together.ts";
+import { check as groupMustAskForWhatItHas } from "../checks/group-must-ask-for-what-it-has.ts";
 import { check as handMustBeStated } from "../checks/hand-must-be-stated.ts";
 import { check as headerMustBeReadOnce } from "../checks/header-must-be-read-once.ts";
 import { check as hitsMustNotExceedShots } from "../checks/hits-must-not-exceed-shots.ts";
 import { check as leaveOutMustSpareTheTargets } from "../checks/leave-out-must-spare-the-targets.ts";
 import { check as limitsShouldReadOneWay } from "../checks/limits-should-read-one-way.ts";
+import { check as loadShouldStayWithinLimits } from "../checks/load-should-stay-within-limits.ts";
 import { check as metricMustHaveOneColumn } from "../checks/metric-must-have-one-column.ts";
 import { check as nameMustBeDeclaredOnce } from "../checks/name-must-be-declared-once.ts";
 import { check as nameMustBeKnown } from "../checks/name-must-be-known.ts";
@@ -43,6 +56,10 @@ import { check as nextStepMustBeWithinReach } from "../checks/next-step-must-be-
 import { check as numberMustBeInReach } from "../checks/number-must-be-in-reach.ts";
 import { check as numberMustBeWhole } from "../checks/number-must-be-whole.ts";
 import { check as numberMustNotBeZero } from "../checks/number-must-not-be-zero.ts";
+import { check as parameterCouldBeLeftOut } from "../checks/parameter-could-be-left-out.ts";
+import { check as parameterMustBeDeclaredOnce } from "../checks/parameter-must-be-declared-once.ts";
+import { check as parameterMustFit } from "../checks/parameter-must-fit.ts";
+import { check as planCouldTestWhatStays } from "../checks/plan-could-test-what-stays.ts";
 import { check as planShouldHaveBlocks } from "../checks/plan-should-have-blocks.ts";
 import { check as rangeShouldHaveTwoEnds } from "../checks/range-should-have-two-ends.ts";
 import { check as reviewsShouldBeInOrder } from "../checks/reviews-should-be-in-order.ts";
@@ -69,17 +86,28 @@ import { check as unitMustNotBeWorthItself } from "../checks/unit-must-not-be-wo
 import { check as useCouldBeLeftOut } from "../checks/use-could-be-left-out.ts";
 import { check as useShouldBeStatedOnce } from "../checks/use-should-be-stated-once.ts";
 import { check as usedFileMustExist } from "../checks/used-file-must-exist.ts";
+import { check as variantMustBeStatedOnce } from "../checks/variant-must-be-stated-once.ts";
+import { check as warmUpShouldComeFirst } from "../checks/warm-up-should-come-first.ts";
 import { check as widthMustHaveNoDirection } from "../checks/width-must-have-no-direction.ts";
 import { check as windowMustLeaveShots } from "../checks/window-must-leave-shots.ts";
+import { check as windowMustNotBeMadeOfItself } from "../checks/window-must-not-be-made-of-itself.ts";
 import { check as windowShouldFitTheClubs } from "../checks/window-should-fit-the-clubs.ts";
 import { check as withinMustHaveAMiddle } from "../checks/within-must-have-a-middle.ts";
 
 /** Every check by its id. */
 export const CHECKS = {
+  "argument-must-be-given": argumentMustBeGiven,
+  "argument-must-be-given-once": argumentMustBeGivenOnce,
+  "argument-must-fit": argumentMustFit,
   "baseline-could-be-longer": baselineCouldBeLonger,
+  "baseline-must-come-before": baselineMustComeBefore,
+  "baseline-should-be-there-to-look-at": baselineShouldBeThereToLookAt,
   "block-must-have-shots": blockMustHaveShots,
   "block-must-start-once": blockMustStartOnce,
   "block-starts-must-be-in-order": blockStartsMustBeInOrder,
+  "blocks-should-fit-the-time": blocksShouldFitTheTime,
+  "change-could-come-alone": changeCouldComeAlone,
+  "change-should-be-of-one-club": changeShouldBeOfOneClub,
   "confidence-could-allow-a-miss": confidenceCouldAllowAMiss,
   "confidence-must-be-between-50-and-100": confidenceMustBeBetween50And100,
   "confidence-must-be-on-ability": confidenceMustBeOnAbility,
@@ -93,7 +121,10 @@ export const CHECKS = {
   "dimension-must-not-be-made-of-itself": dimensionMustNotBeMadeOfItself,
   "direction-must-be-stated": directionMustBeStated,
   "effort-must-be-between-1-and-110": effortMustBeBetween1And110,
+  "effort-should-build-up": effortShouldBuildUp,
   "file-must-not-use-itself": fileMustNotUseItself,
+  "finding-must-look-at-the-baseline": findingMustLookAtTheBaseline,
+  "finding-must-say-when": findingMustSayWhen,
   "formula-must-fit-its-metric": formulaMustFitItsMetric,
   "formula-must-not-need-itself": formulaMustNotNeedItself,
   "gate-must-come-before": gateMustComeBefore,
@@ -103,11 +134,13 @@ export const CHECKS = {
   "goal-should-be-able-to-miss": goalShouldBeAbleToMiss,
   "goal-should-be-possible-for-everybody": goalShouldBePossibleForEverybody,
   "goals-must-hold-together": goalsMustHoldTogether,
+  "group-must-ask-for-what-it-has": groupMustAskForWhatItHas,
   "hand-must-be-stated": handMustBeStated,
   "header-must-be-read-once": headerMustBeReadOnce,
   "hits-must-not-exceed-shots": hitsMustNotExceedShots,
   "leave-out-must-spare-the-targets": leaveOutMustSpareTheTargets,
   "limits-should-read-one-way": limitsShouldReadOneWay,
+  "load-should-stay-within-limits": loadShouldStayWithinLimits,
   "metric-must-have-one-column": metricMustHaveOneColumn,
   "name-must-be-declared-once": nameMustBeDeclaredOnce,
   "name-must-be-known": nameMustBeKnown,
@@ -120,6 +153,10 @@ export const CHECKS = {
   "number-must-be-in-reach": numberMustBeInReach,
   "number-must-be-whole": numberMustBeWhole,
   "number-must-not-be-zero": numberMustNotBeZero,
+  "parameter-could-be-left-out": parameterCouldBeLeftOut,
+  "parameter-must-be-declared-once": parameterMustBeDeclaredOnce,
+  "parameter-must-fit": parameterMustFit,
+  "plan-could-test-what-stays": planCouldTestWhatStays,
   "plan-should-have-blocks": planShouldHaveBlocks,
   "range-should-have-two-ends": rangeShouldHaveTwoEnds,
   "reviews-should-be-in-order": reviewsShouldBeInOrder,
@@ -146,8 +183,11 @@ export const CHECKS = {
   "use-could-be-left-out": useCouldBeLeftOut,
   "use-should-be-stated-once": useShouldBeStatedOnce,
   "used-file-must-exist": usedFileMustExist,
+  "variant-must-be-stated-once": variantMustBeStatedOnce,
+  "warm-up-should-come-first": warmUpShouldComeFirst,
   "width-must-have-no-direction": widthMustHaveNoDirection,
   "window-must-leave-shots": windowMustLeaveShots,
+  "window-must-not-be-made-of-itself": windowMustNotBeMadeOfItself,
   "window-should-fit-the-clubs": windowShouldFitTheClubs,
   "within-must-have-a-middle": withinMustHaveAMiddle,
 } as const;

@@ -56,7 +56,7 @@ const program = fc
     return text.join("\n");
   });
 
-test("a program without errors can be lowered, and its model is one", async () => {
+test("a program without errors can be lowered, and its model is one", { timeout: 120_000 }, async () => {
   let lowered = 0;
   let sessions = 0;
   await fc.assert(

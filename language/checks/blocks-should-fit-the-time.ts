@@ -1,0 +1,53 @@
+import { isBlock, isPlanTime, type PlanTime } from "../generated/tree/ast.ts";
+import { unitOfQuantity } from "../types/units.ts";
+import { defineCheck } from "./check.ts";
+import { statedIn } from "./practice.ts";
+
+/** Blocks that take longer than their plan. */
+export const check = defineCheck({
+  on: ["Plan"],
+  reason: "What does not fit is left out on the range, and mostly it is the test at the end.",
+  run({ statements }, { report }) {
+    const time = statements.find(isPlanTime);
+    const whole = time && secondsOf(time);
+    if (time === undefined || whole === undefined) return;
+    const parts = statements
+      .filter(isBlock)
+      .flatMap((block) => secondsOf(statedIn(block, isPlanTime)[0]) ?? []);
+    const sum = parts.reduce((total, seconds) => total + seconds, 0);
+    if (sum <= whole) return;
+    report({
+      message: `The blocks take ${Math.round(sum / 60)} min together, and the plan has ${Math.round(whole / 60)} min. Give it more time, or the blocks less.`,
+      node: time,
+    });
+  },
+  reporting: `
+plan "Gate" {
+  «time 30 min»
+  block "Start" {
+    time 20 min
+    10 shots
+  }
+  block "Again" {
+    time 15 min
+    10 shots
+  }
+}`,
+  silent: `
+plan "Gate" {
+  time 40 min
+  block "Start" {
+    time 20 min
+    10 shots
+  }
+  block "Again" {
+    time 15 min
+    10 shots
+  }
+}`,
+});
+
+function secondsOf(time: PlanTime | undefined): number | undefined {
+  const value = time?.quantity?.value;
+  return value === undefined || time === undefined ? undefined : value * unitOfQuantity(time.quantity).factor;
+}

@@ -1,0 +1,59 @@
+import { type Change, isBlock, isChange } from "../generated/tree/ast.ts";
+import { defineCheck } from "./check.ts";
+import { kindOf, statedIn } from "./practice.ts";
+
+/** The kinds of block that show whether a change worked. */
+const TESTS: ReadonlySet<string> = new Set(["test", "retention", "transfer"]);
+
+/** A change before the one before it was tested. */
+export const check = defineCheck({
+  on: ["Plan"],
+  isAboutPractice: true,
+  reason: "Of two changes at once nobody can say afterwards which one worked.",
+  run({ statements }, { report }) {
+    let untested: Change | undefined;
+    for (const block of statements.filter(isBlock)) {
+      const changes = statedIn(block, isChange);
+      for (const change of changes) {
+        if (untested !== undefined && change.$container === block) {
+          report({
+            message:
+              untested.$container === block
+                ? "This block tries two changes. Try one at a time: then it can be said which one worked."
+                : "The change before this one was not tested yet. Put a block that tests it between, or try one at a time.",
+            node: change,
+          });
+        }
+        untested = change;
+      }
+      if (TESTS.has(kindOf(block))) untested = undefined;
+    }
+  },
+  reporting: `
+plan "Gate" {
+  block "Start" {
+    change grip "Weaker by a knuckle"
+    «change motion "Slower back"»
+    10 shots
+  }
+  block "Again" {
+    «change set-up "Ball further back"»
+    10 shots
+  }
+}`,
+  silent: `
+plan "Gate" {
+  block "Start" {
+    change grip "Weaker by a knuckle"
+    10 shots
+  }
+  block "Look" test {
+    10 shots
+    success 3 in a row with carry at least 100 m
+  }
+  block "Again" {
+    change set-up "Ball further back"
+    10 shots
+  }
+}`,
+});

@@ -1,0 +1,52 @@
+/** What a plan makes a player do, for the checks of practice design. */
+import {
+  type Block,
+  type BlockStatement,
+  isClub,
+  isForClubs,
+  isShots,
+  type Plan,
+  type Shots,
+} from "../generated/tree/ast.ts";
+import { numberOf } from "../types/parameters.ts";
+
+/** From this share of a full swing on, in percent, a swing counts as one at full effort; so does one that states none. */
+const FULL = 90;
+
+/** The kind of a block: its own, else its drill's; blocked where none is stated. */
+export function kindOf({ kind, use }: Block): string {
+  return kind ?? use?.drill?.ref?.kind ?? "blocked";
+}
+
+/** The statements of a block: its own of that type, else its drill's. */
+export function statedIn<T extends BlockStatement>(
+  { statements, use }: Block,
+  is: (statement: unknown) => statement is T,
+): readonly T[] {
+  const own = statements.filter((statement): statement is BlockStatement & T => is(statement));
+  if (own.length > 0) return own;
+  return (
+    use?.drill?.ref?.statements.filter((statement): statement is BlockStatement & T => is(statement)) ?? []
+  );
+}
+
+/** The clubs that a block is hit with, by name; none where one is not known. */
+export function clubsOf(block: Block, plan: Plan): Set<string> {
+  const first = plan.statements.find(isForClubs)?.clubs[0]?.ref?.name;
+  const clubs = statedIn(block, isShots).map(({ club }) =>
+    club === undefined ? first : isClub(club.ref) ? club.ref.name : undefined,
+  );
+  return clubs.includes(undefined) ? new Set() : new Set(clubs as string[]);
+}
+
+/** Whether a line asks for swings at full effort. */
+export function isFullEffort({ effort }: Shots): boolean {
+  return effort === undefined || (numberOf(effort) ?? 0) >= FULL;
+}
+
+/** The swings of a block, all or those at full effort. */
+export function swingsOf(block: Block, isCounted: (line: Shots) => boolean = () => true): number {
+  return statedIn(block, isShots)
+    .filter(isCounted)
+    .reduce((sum, { count }) => sum + (numberOf(count) ?? 0), 0);
+}

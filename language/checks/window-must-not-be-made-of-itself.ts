@@ -1,0 +1,36 @@
+import { AstUtils } from "langium";
+import { isWindowTest, type Window } from "../generated/tree/ast.ts";
+import { defineCheck } from "./check.ts";
+import { quoted } from "./wording.ts";
+
+/** A window whose condition leads back to it. */
+export const check = defineCheck({
+  on: ["Window"],
+  reason: "Whether a shot is inside would depend on whether it is inside.",
+  run(window, { report }) {
+    for (const test of AstUtils.streamAst(window).filter(isWindowTest)) {
+      const other = test.window?.ref;
+      if (other === undefined || !leadsTo(other, window, new Set())) continue;
+      report({
+        message: `${quoted(window.name)} is made of itself here. Write what a shot inside it must be.`,
+        node: test,
+        property: "window",
+      });
+    }
+  },
+  reporting: `
+window "A" is inside «"B"»
+window "B" is carry at least 100 m and inside «"A"»`,
+  silent: `
+window "A" is inside "B" or carry at least 120 m
+window "B" is carry at least 100 m`,
+});
+
+function leadsTo(from: Window, wanted: Window, seen: Set<Window>): boolean {
+  if (from === wanted) return true;
+  if (seen.has(from)) return false;
+  seen.add(from);
+  return AstUtils.streamAst(from)
+    .filter(isWindowTest)
+    .some(({ window }) => window?.ref !== undefined && leadsTo(window.ref, wanted, seen));
+}
