@@ -76,10 +76,10 @@ th, td { text-align: left; vertical-align: top; padding: .2rem .5rem .2rem 0; bo
   .short { padding: 4pt 6pt; margin-top: 4pt; } .care { margin-top: 4pt; padding: 3pt 5pt; }
   .goal { margin-top: 2pt; padding-top: 2pt; } dl, table { font-size: 6.9pt; } figure { font-size: 6pt; line-height: 1.1; }
   p + p, ul, ol { margin-top: 1pt; } dl { grid-template-columns: 32pt 1fr; column-gap: 4pt; }
-  .short ul, .blocks, .rest { columns: 2; column-gap: 12pt; } .short h3 { margin-top: 3pt; }
-  .rest section { break-inside: avoid; } .rest h2 { margin-top: 0; } .goal .goal { margin-left: 5pt; }
-  .goal > figure, .intro > figure { float: none; width: 180pt; margin: 0; } .row { gap: 4pt 8pt; margin-top: 2pt; } .row.small figure { width: 108pt; }
-  .goal > figure.square { width: 108pt; }
+  .short ul, .blocks { columns: 2; column-gap: 12pt; } .rest { columns: 3; column-gap: 10pt; } .short h3 { margin-top: 3pt; }
+  .rest section { break-inside: avoid; } .rest h2 { margin-top: 0; border-top-width: 1px; } .rest dl, .rest ul { font-size: 6.9pt; } .goal .goal { margin-left: 5pt; }
+  .goal > figure, .intro > figure { float: none; width: 158pt; margin: 0; } .row { gap: 4pt 8pt; margin-top: 2pt; } .row.small figure { width: 98pt; }
+  .goal > figure.square { width: 98pt; }
   th, td { padding: 0 4pt 0 0; } tr { break-inside: avoid; }
   article + article { break-before: page; }
   .card { font-size: 9.5pt; line-height: 1.35; } .card h1 { font-size: 16pt; } .card h2 { font-size: 12pt; } .card h3, .card dl { font-size: 9.5pt; }
