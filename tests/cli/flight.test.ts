@@ -100,6 +100,17 @@ describe("one launch", () => {
     const { stdout } = await ok([...DRIVE, "--attack-angle", "2° up"]);
     expect(stdout).toMatch(/^ {2}launch efficiency +\d\d\.\d % +± \d\.\d %$/m);
     expect(stdout).toMatch(/^ {2}farthest within reach +\d+ yd, launched at \d+\.\d° up with \d+ rpm$/m);
+    expect(stdout).toMatch(
+      /^ {2}99 % of that +launched at \d+\.\d° to \d+\.\d° up, with \d+ rpm to \d+ rpm$/m,
+    );
+  });
+
+  test("the farthest of all bounds the farthest within reach", async () => {
+    const { bounds, flights } = await json("--attack-angle", "2° up");
+    expect(bounds.free.carry).toBeGreaterThan(flights[0].best.carry);
+    expect(bounds.window.low.launchAngle).toBeLessThan(flights[0].best.launchAngle);
+    expect(bounds.window.high.launchAngle).toBeGreaterThan(flights[0].best.launchAngle);
+    expect((await json()).bounds.window).toBeNull();
   });
 
   test("with what the club did: what a degree is worth, and a caution, since it speaks of swings", async () => {
@@ -120,7 +131,8 @@ describe("one launch", () => {
     expect(stdout).toMatch(/^ {2}1° more path to the right .*curve [\d.]+ yd more to the left$/m);
     expect(stdout).toMatch(/^ {2}a strike's spin loft +13\.\d°$/m);
     expect(stdout).toContain(CAUTION);
-    expect((await ok(DRIVE)).stdout).not.toContain(CAUTION);
+    expect((await ok(["flight", "shots.csv"], { "shots.csv": TABLE })).stdout).not.toContain(CAUTION);
+    expect((await json()).caution).toBe(CAUTION);
   });
 
   test("readings that do not fit together are told", async () => {

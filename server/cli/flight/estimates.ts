@@ -1,5 +1,11 @@
 /** All that the model says of one launch. */
 import { bestReachable } from "../../flight/best-carry.ts";
+import {
+  type BestLaunch,
+  bestFreeLaunch,
+  type LaunchWindow,
+  launchWindow,
+} from "../../flight/best-launch.ts";
 import { COEFFICIENTS } from "../../flight/coefficients.ts";
 import { placeOf } from "../../flight/conditions.ts";
 import { DEGREE, RPM } from "../../flight/constants.ts";
@@ -81,6 +87,26 @@ export function surroundingsOf({ conditions, windExponent }: StatedAir): Surroun
 export function pathThrough(stated: StatedLaunch, air: StatedAir): readonly Moment[] {
   const launch = launchIn(stated);
   return launch === null ? [] : pathOf(launch, surroundingsOf(air), COEFFICIENTS.ss94_flat);
+}
+
+/** What the ball speed of a launch could do in reference air. */
+export interface Bounds {
+  /** The launches within reach of the attack angle that carry 99 % of the farthest; null without an attack angle. */
+  readonly window: LaunchWindow | null;
+  /** The farthest of all, launch angle and spin both free. */
+  readonly free: BestLaunch;
+}
+
+/** Searched, which takes a hundred flights and more: for one launch. Null where there is nothing to search. */
+export function boundsOf({ values }: StatedLaunch): Bounds | null {
+  const { "ball-speed": ballSpeed, "attack-angle": attack } = values;
+  if (ballSpeed === undefined || bestReachable(ballSpeed, attack ?? 0, "ss94_flat") === undefined)
+    return null;
+  const set = COEFFICIENTS.ss94_flat;
+  return {
+    window: attack === undefined ? null : launchWindow({ ballSpeed }, attack, set),
+    free: bestFreeLaunch(ballSpeed, set),
+  };
 }
 
 export interface Worth {

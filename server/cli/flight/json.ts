@@ -1,8 +1,9 @@
 /** Flights for other programs: SI, target frame, radians. */
 import type { Hand } from "../../../shared/plan-model.ts";
 import { LABEL, LIMITS, UNCERTAINTY } from "../../flight/limits.ts";
+import { CAUTION } from "../../report/caution.ts";
 import type { StatedAir } from "./conditions.ts";
-import type { LaunchEstimates, Worth } from "./estimates.ts";
+import type { Bounds, LaunchEstimates, Worth } from "./estimates.ts";
 
 export interface FlightDocument {
   readonly format: "drillwright/flight-estimates";
@@ -12,6 +13,8 @@ export interface FlightDocument {
   readonly label: string;
   readonly uncertainty: string;
   readonly limits: readonly string[];
+  /** Words of care for whoever swings because of a number. */
+  readonly caution: string;
   readonly units: string;
   readonly conditions: StatedAir["conditions"] & { readonly windExponent: number };
   readonly hand: Hand;
@@ -20,13 +23,15 @@ export interface FlightDocument {
     readonly launch: Readonly<Record<string, number>>;
     readonly problems: readonly string[];
   })[];
-  /** For one launch: what changes are worth. */
+  /** For one launch: what its ball speed could do, and what changes are worth. */
+  readonly bounds: Bounds | null;
   readonly worth: readonly Worth[];
 }
 
 export function documentOf(
   all: readonly LaunchEstimates[],
   { conditions, windExponent }: StatedAir,
+  bounds: Bounds | null,
   worth: readonly Worth[],
   hand: Hand,
   tool: string,
@@ -38,6 +43,7 @@ export function documentOf(
     label: LABEL,
     uncertainty: UNCERTAINTY,
     limits: LIMITS,
+    caution: CAUTION,
     units: "SI: m, m/s, s, rad, rad/s, K, Pa. Right, up and towards the target are positive.",
     conditions: { ...conditions, windExponent },
     hand,
@@ -47,6 +53,7 @@ export function documentOf(
       problems,
       ...estimates,
     })),
+    bounds,
     worth,
   };
 }

@@ -3,7 +3,7 @@ import { formatAmount, formatNumber, formatRange, formatReading } from "../../..
 import type { FlightMetric } from "../../flight/derived-metrics.ts";
 import type { Estimate, Estimated } from "../../flight/estimate.ts";
 import type { StatedAir } from "./conditions.ts";
-import type { LaunchEstimates, Worth } from "./estimates.ts";
+import type { Bounds, LaunchEstimates, Worth } from "./estimates.ts";
 import { LAUNCH_METRICS } from "./launches.ts";
 import { airWords, closing, shown, spaced, table, uncertaintyWords, type Words } from "./words.ts";
 
@@ -23,6 +23,7 @@ const FLIGHT_METRICS = Object.keys(SHOWN) as FlightMetric[];
 export function launchText(
   estimates: LaunchEstimates,
   air: StatedAir,
+  bounds: Bounds | null,
   worth: readonly Worth[],
   words: Words,
 ): string {
@@ -45,14 +46,8 @@ export function launchText(
       ...(estimates.launchEfficiency === null
         ? []
         : [["launch efficiency", efficiencyWords(estimates.launchEfficiency)] as const]),
-      ...(best === null
-        ? []
-        : [
-            [
-              "farthest within reach",
-              `${shown("carry", best.carry, words)}, launched at ${shown("launch-angle", best.launchAngle, words)} with ${shown("spin-rate", best.spinRate, words)}`,
-            ] as const,
-          ]),
+      ...(best === null ? [] : [["farthest within reach", farthestWords(best.carry, best, words)] as const]),
+      ...(bounds === null ? [] : boundsRows(bounds, words)),
       ...estimates.strike.map(
         ({ metric, value }) => [`a strike's ${spaced(metric)}`, shown(metric, value, words)] as const,
       ),
@@ -60,10 +55,7 @@ export function launchText(
     ...disagreementLines(estimates, words),
     ...worthLines(worth, words),
     "",
-    ...closing(
-      worth.some(({ change }) => change.metric in CLUB_WORDS),
-      words,
-    ),
+    ...closing(bounds !== null || worth.length > 0, words),
   ];
   return `${lines.join("\n")}\n`;
 }
@@ -88,6 +80,28 @@ function withUncertainty(estimate: Estimated, name: string, words: Words): strin
 
 function carryWords(estimate: Estimate, words: Words): string {
   return estimate.status === "not-measured" ? estimate.reason : withUncertainty(estimate, "carry", words);
+}
+
+function farthestWords(
+  carry: number,
+  launch: { readonly launchAngle: number; readonly spinRate: number },
+  words: Words,
+): string {
+  return `${shown("carry", carry, words)}, launched at ${shown("launch-angle", launch.launchAngle, words)} with ${shown("spin-rate", launch.spinRate, words)}`;
+}
+
+function boundsRows({ window, free }: Bounds, words: Words): (readonly [name: string, text: string])[] {
+  const range = (name: string, low: number, high: number) =>
+    formatRange(low, high, words.metric(name), words.hand);
+  const angles = window && range("launch-angle", window.low.launchAngle, window.high.launchAngle);
+  const spins = window && range("spin-rate", window.low.spinRate, window.high.spinRate);
+  return [
+    ...(window === null ? [] : [["99 % of that", `launched at ${angles}, with ${spins}`] as const]),
+    [
+      "farthest of all",
+      `${farthestWords(free.carry, free.launch, words)}: a bound that few swings can reach`,
+    ],
+  ];
 }
 
 function efficiencyWords(estimate: Estimate): string {

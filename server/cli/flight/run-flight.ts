@@ -14,7 +14,7 @@ import type { Io } from "../io.ts";
 import { readStdin, STDIN } from "../stdin.ts";
 import { AmountReader } from "./amounts.ts";
 import { type AirOptions, airIn } from "./conditions.ts";
-import { estimatesOf, worthOf } from "./estimates.ts";
+import { boundsOf, estimatesOf, worthOf } from "./estimates.ts";
 import { type LaunchOptions, launchesIn, type StatedLaunch, valuesIn } from "./launches.ts";
 
 export type FlightOptions = LaunchOptions &
@@ -45,12 +45,13 @@ export async function runFlight(
   const all = launches.map((launch) => estimatesOf(launch, air));
   const [first] = file === undefined ? launches : [];
   const worth = first === undefined ? [] : worthOf(first, air);
+  const bounds = first === undefined ? null : boundsOf(first);
   const metric = (name: string) => amounts.metricCalled(name);
 
   switch (options.format) {
     case "json": {
       const { documentOf } = await import("./json.ts");
-      const document = documentOf(all, air, worth, options.hand, toolVersion());
+      const document = documentOf(all, air, bounds, worth, options.hand, toolVersion());
       return { output: `${JSON.stringify(document, null, 2)}\n`, notes };
     }
     case "csv": {
@@ -70,7 +71,7 @@ export async function runFlight(
       const [estimates] = all;
       const output =
         file === undefined && estimates !== undefined
-          ? launchText(estimates, air, worth, words)
+          ? launchText(estimates, air, bounds, worth, words)
           : tableText(all, air, words);
       return { output, notes };
     }
