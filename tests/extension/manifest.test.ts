@@ -128,6 +128,13 @@ describe("commands", () => {
   });
 });
 
+test("signs such as ° are no suspects, while characters that look like others are", () => {
+  const defaults = contributes.configurationDefaults["[drillwright]"];
+  expect(defaults["editor.unicodeHighlight.nonBasicASCII"]).toBe(false);
+  expect(Object.keys(defaults)).not.toContain("editor.unicodeHighlight.ambiguousCharacters");
+  expect(Object.keys(defaults)).not.toContain("editor.unicodeHighlight.invisibleCharacters");
+});
+
 test("every setting has a default that it admits, a description, a scope and a place", () => {
   const settings = Object.entries<Record<string, unknown>>(contributes.configuration.properties);
   expect(settings.length).toBeGreaterThan(0);
