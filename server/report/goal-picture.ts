@@ -16,7 +16,7 @@ import type { CriterionResult } from "../../shared/score-report.ts";
 import type { Shot } from "../../shared/session-data.ts";
 import { meanLimits, meanLimitsTwoSided } from "../../shared/statistics/student.ts";
 import { sampleOf } from "../../shared/statistics/summary.ts";
-import { allOf } from "../../shared/truth.ts";
+import { allOf, anyOf, not } from "../../shared/truth.ts";
 import { valuesOf } from "./counted.ts";
 import type { Markup } from "./html/markup.ts";
 import type { Shown } from "./pictures/axis.ts";
@@ -71,13 +71,19 @@ export function stripOf(condition: Condition, shots: readonly Shot[], block: Pic
   );
 }
 
+/** Counts as the goal does: a shot that fails a requirement is no hit for "at least" and counts for "at most". */
 function countPicture({ bound, count, outOf, subject }: CountCriterion, block: PicturedBlock): Markup | null {
-  const plan = planOf(block);
-  const questions = [
-    ...conditionsOf(subject, block),
-    ...(bound === "least" ? (plan?.requirements ?? []).map(({ condition }) => condition) : []),
-  ].map((condition) => questionOf(condition, traitsOf(block)));
-  const counts = shotsIn(block).map((shot) => allOf(questions.map((question) => question(shot))));
+  const areMet = (conditions: readonly Condition[]) => {
+    const questions = conditions.map((condition) => questionOf(condition, traitsOf(block)));
+    return (shot: Shot) => allOf(questions.map((question) => question(shot)));
+  };
+  const isWanted = areMet(conditionsOf(subject, block));
+  const isAdmitted = areMet((planOf(block)?.requirements ?? []).map(({ condition }) => condition));
+  const counts = shotsIn(block).map((shot) =>
+    bound === "least"
+      ? allOf([isWanted(shot), isAdmitted(shot)])
+      : anyOf([isWanted(shot), not(isAdmitted(shot))]),
+  );
   return runningCount({ counts, bound, needed: count, outOf });
 }
 

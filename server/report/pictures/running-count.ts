@@ -15,9 +15,9 @@ const WIDTH = 320;
 const HEIGHT = 74;
 const [LEFT, RIGHT, TOP] = [26, WIDTH - 10, 6];
 
-/** The picture; null without shots. The hatched area is where the goal cannot be met any more. */
+/** The picture; null where nothing is known of any shot. The shaded area is where the goal cannot be met any more. */
 export function runningCount({ counts, bound, needed, outOf }: RunningCount): Markup | null {
-  if (counts.length === 0) return null;
+  if (counts.every((counted) => counted === undefined)) return null;
   const x = scaleOf([0, outOf], { from: LEFT, to: RIGHT, unit: 1, ticks: 6 });
   const y = scaleOf([0, Math.max(needed, outOf)], { from: HEIGHT, to: TOP, unit: 1, ticks: 3 });
   let standing = 0;
@@ -33,7 +33,7 @@ export function runningCount({ counts, bound, needed, outOf }: RunningCount): Ma
     width: WIDTH,
     height: HEIGHT + 26,
     alternative: `The count ended at ${standing} after ${Math.min(counts.length, outOf)} shots; at ${bound} ${needed} of ${outOf} were asked for.`,
-    caption: `The count, shot by shot. Dashed: ${needed}. Shaded: out of reach.`,
+    caption: `The count, shot by shot. Dashed: ${needed}. Shaded: ${bound === "least" ? "out of reach" : "too many"}.`,
     body: [
       html`<path class="lost" d="${lost}"/>`,
       ...y.ticks.map(
