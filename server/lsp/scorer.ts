@@ -11,11 +11,13 @@ import { type ReadingsAt, readingsAt } from "../report/readings.ts";
 import { CachedDataFiles } from "./cached-data-files.ts";
 import { type File, fileOf, planOf } from "./declared.ts";
 import { otherSessions } from "./other-sessions.ts";
+import type { WhatIf } from "./what-if.ts";
 
 /** A session that was scored, and what was measured at the rows of its data, in words. */
 export interface ScoredSession {
   readonly report: ScoreReport;
   readonly readingsAt: ReadingsAt;
+  readonly whatIf: WhatIf;
 }
 
 /** What scoring needs from the program that the server is. */
@@ -57,7 +59,8 @@ export class Scorer {
       const { runSession } = await import("../scoring/run-session.ts");
       const around = { version: this.version, others };
       const { report, data } = await runSession(input, this.dataFiles, around, watcher);
-      return { report, readingsAt: readingsAt(input, data) };
+      const { whatIfOf } = await import("./what-if.ts");
+      return { report, readingsAt: readingsAt(input, data), whatIf: whatIfOf(input, data) };
     } catch (error) {
       if (!(error instanceof IncompleteError)) throw error;
       return "A file that the plan or its session uses has mistakes. Mend them to see the score.";

@@ -27,11 +27,29 @@ export class VerdictHover extends DrillwrightHoverProvider {
 
   override getHoverContent(document: LangiumDocument, params: HoverParams): Hover | undefined {
     const hover = super.getHoverContent(document, params);
-    const evidence = this.evidenceAt(document.uri.toString(), params.position);
-    if (evidence === undefined) return hover;
+    const uri = document.uri.toString();
+    const evidence = this.evidenceAt(uri, params.position);
+    const worth = this.worthAt(uri, params.position);
+    if (evidence === undefined && worth === undefined) return hover;
     const contents = hover?.contents;
     const own = typeof contents === "object" && "value" in contents ? contents.value : undefined;
-    return { ...hover, contents: { kind: "markdown", value: paragraphs(own, evidence) } };
+    return {
+      ...hover,
+      contents: { kind: "markdown", value: paragraphs(own, evidence, worth && plain(worth)) },
+    };
+  }
+
+  /** What a degree is worth there, where the line is a target or a goal of a plan that was scored. */
+  private worthAt(uri: string, position: Position): string | undefined {
+    for (const { session } of this.scores()?.current().plans ?? []) {
+      for (const { name, targets, criteria } of session?.report.blocks ?? []) {
+        const isHere = ({ location }: Pick<CriterionResult, "location">) =>
+          location.file === uri && contains(location.range, position);
+        const metrics = targets.find(isHere)?.metrics ?? criteria.find(isHere)?.evidence.metrics;
+        if (session !== undefined && metrics !== undefined) return session.whatIf(name, metrics);
+      }
+    }
+    return undefined;
   }
 
   private evidenceAt(uri: string, position: Position): string | undefined {
