@@ -5,16 +5,30 @@
 import { scoreSession } from "../../server/scoring/score-session.ts";
 import type { Shot } from "../../shared/session-data.ts";
 import { metricCalled } from "../criteria/words.ts";
-import { data, input, plan } from "../scoring/practice.ts";
+import { data, input, instrument, plan } from "../scoring/practice.ts";
 
 const RUNS = 21;
 const WARM_UP = 5;
 
-for (const [shots, criteria] of [
-  [200, 20],
-  [10_000, 30],
+/** What nothing is stated of is exact; else own errors only, or errors in common as well. */
+const ACCURACIES = {
+  exact: undefined,
+  "own errors": instrument("club-path 0.4 random", "face-to-path 0.5 random", "carry 2 random"),
+  "errors in common": instrument(
+    "club-path 0.4 random 0.3 systematic",
+    "face-to-path 0.5 random 0.3 systematic",
+    "carry 2 random 1.5 systematic",
+  ),
+};
+
+for (const [shots, criteria, accuracy] of [
+  [200, 20, "exact"],
+  [10_000, 30, "exact"],
+  [60, 20, "own errors"],
+  [60, 20, "errors in common"],
 ] as const) {
   const session = data(shotsOf(shots));
+  const unit = ACCURACIES[accuracy];
   const scoring = input(
     plan({
       shots,
@@ -23,6 +37,7 @@ for (const [shots, criteria] of [
       leaveOut: "smash-factor below 1.15",
       success: Array.from({ length: criteria }, (_, index) => goal(index, shots)),
     }),
+    unit === undefined ? {} : { instrument: unit },
   );
   const times = Array.from({ length: WARM_UP + RUNS }, () => {
     const start = performance.now();
@@ -30,7 +45,9 @@ for (const [shots, criteria] of [
     return performance.now() - start;
   }).slice(WARM_UP);
   const median = times.toSorted((a, b) => a - b)[Math.floor(RUNS / 2)] ?? Number.NaN;
-  console.log(`${shots} shots, ${criteria} criteria: ${median.toFixed(2)} ms (median of ${RUNS})`);
+  console.log(
+    `${shots} shots, ${criteria} criteria, ${accuracy}: ${median.toFixed(2)} ms (median of ${RUNS})`,
+  );
 }
 
 /** Every kind of criterion in turn. */
@@ -43,6 +60,11 @@ function goal(index: number, shots: number): string {
     "average club-path between 1° out-to-in and 3° in-to-out at 90 % confidence",
     "median carry at least 148 yd",
     "spread of offline at most 9 yd",
+    "90th percentile of carry at least 155 yd",
+    "middle 80 % of carry spans at most 30 yd",
+    "area of the 80 % ellipse of offline and carry at most 900 yd²",
+    `any of { at least ${Math.floor(shots / 3)} of ${shots} shots on target / average carry at least 140 yd }`,
+    `at most ${shots} full-effort swings`,
   ];
   return goals[index % goals.length] ?? "";
 }

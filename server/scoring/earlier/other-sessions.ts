@@ -45,8 +45,9 @@ export function sessionsWanted(input: ScoringInput, others: readonly OtherSessio
     if (found !== undefined && typeof found !== "string") wanted.add(found);
   }
   for (const other of others) {
+    if (!isSamePlayer(other, input)) continue;
     const days = daysBetween(other.date, input.session.date);
-    if (isSamePlayer(other, input) && days !== undefined && days >= 0 && days < TWO_WEEKS) wanted.add(other);
+    if (days !== undefined && days >= 0 && days < TWO_WEEKS) wanted.add(other);
   }
   return [...wanted];
 }
