@@ -6,6 +6,7 @@ import { newDrill } from "./commands/new-drill.ts";
 import { newPlan } from "./commands/new-plan.ts";
 import { newSession } from "./commands/new-session.ts";
 import { openPlan } from "./commands/open-plan.ts";
+import { openReport } from "./commands/open-report.ts";
 import { pickSession } from "./commands/pick-session.ts";
 import { restartServer } from "./commands/restart-server.ts";
 import { scoreSession } from "./commands/score-session.ts";
@@ -22,6 +23,7 @@ const RUN: Readonly<Record<CommandName, Run>> = {
   scoreSession,
   pickSession,
   showRows,
+  openReport,
   showSession,
   toggleVerdicts,
   getStarted,

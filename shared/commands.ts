@@ -53,6 +53,20 @@ export const COMMANDS = {
     palette: inDrillFile,
     menus: { "editor/context": { when: onDrillFile, group: "drillwright@3" } },
   },
+  openReport: {
+    id: "drillwright.openReport",
+    title: "Open the Report",
+    icon: "$(open-preview)",
+    palette: inDrillFile,
+    menus: {
+      "editor/title": { when: onDrillFile, group: "drillwright@2" },
+      "editor/context": { when: onDrillFile, group: "drillwright@4" },
+      "view/item/context": {
+        when: "view == drillwright.players && viewItem == session-of-plan",
+        group: "inline",
+      },
+    },
+  },
   toggleVerdicts: {
     id: "drillwright.toggleVerdicts",
     title: "Show or Hide the Verdicts",

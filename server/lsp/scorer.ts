@@ -5,7 +5,9 @@ import type { DrillwrightServices } from "../../language/core-module.ts";
 import type { Session } from "../../language/generated/tree/ast.ts";
 import type { Lowering } from "../../language/lowering/document.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
+import type { ScoringInput } from "../../shared/plan-model.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
+import type { SessionData } from "../../shared/session-data.ts";
 import type { Watcher } from "../import/import-files.ts";
 import { type ReadingsAt, readingsAt } from "../report/readings.ts";
 import { CachedDataFiles } from "./cached-data-files.ts";
@@ -16,6 +18,9 @@ import type { WhatIf } from "./what-if.ts";
 /** A session that was scored, and what was measured at the rows of its data, in words. */
 export interface ScoredSession {
   readonly report: ScoreReport;
+  /** What it was made from. */
+  readonly input: ScoringInput;
+  readonly data: SessionData;
   readonly readingsAt: ReadingsAt;
   readonly whatIf: WhatIf;
 }
@@ -60,7 +65,7 @@ export class Scorer {
       const around = { version: this.version, others };
       const { report, data } = await runSession(input, this.dataFiles, around, watcher);
       const { whatIfOf } = await import("./what-if.ts");
-      return { report, readingsAt: readingsAt(input, data), whatIf: whatIfOf(input, data) };
+      return { report, input, data, readingsAt: readingsAt(input, data), whatIf: whatIfOf(input, data) };
     } catch (error) {
       if (!(error instanceof IncompleteError)) throw error;
       return "A file that the plan or its session uses has mistakes. Mend them to see the score.";

@@ -90,18 +90,21 @@ export class Scores {
     return this.scores.plans.map(({ summary }) => summary).filter(({ plan }) => plans.has(keyOf(plan)));
   }
 
-  /** Scores a session as it stands now, shown or not. */
-  async scoreOf(of: Declared, signal: AbortSignal): Promise<SessionScore | null> {
+  /** Scores a session as it stands now, shown or not; null where there is no such session. */
+  async attemptAt(of: Declared, signal: AbortSignal): Promise<ScoredSession | string | null> {
     const found = this.practice.sessionNamed(of);
     if (found !== undefined) await this.scorer.check(found);
     const session = this.practice.sessionNamed(of); // its tree may have been replaced meanwhile
-    if (session === undefined) return null;
+    return session === undefined ? null : this.scorer.score(session, { signal });
+  }
+
+  /** The same as an editor lists it. */
+  async scoreOf(of: Declared, signal: AbortSignal): Promise<SessionScore | null> {
+    const attempt = await this.attemptAt(of, signal);
+    const session = this.practice.sessionNamed(of);
+    if (attempt === null || session === undefined) return null;
     const plan = planOf(session);
-    return sessionScoreOf(
-      of,
-      plan === undefined ? null : declared(plan),
-      await this.scorer.score(session, { signal }),
-    );
+    return sessionScoreOf(of, plan === undefined ? null : declared(plan), attempt);
   }
 
   /** Scores what the open files are about anew. A later call overtakes an earlier one, which then changes nothing. */

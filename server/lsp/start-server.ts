@@ -36,6 +36,7 @@ import { handleProject, tellProjectChanged } from "./handlers/project.ts";
 import { handleScore } from "./handlers/score.ts";
 import { handleSelectSession } from "./handlers/select-session.ts";
 import { handleSelectionRanges, withSelectionRanges } from "./handlers/selection-ranges.ts";
+import { handleSessionReport } from "./handlers/session-report.ts";
 import { handleSessionScore } from "./handlers/session-score.ts";
 import { handleSessions } from "./handlers/sessions.ts";
 import { handleWorkspaceFolders, withWorkspaceFolders } from "./handlers/workspace-folders.ts";
@@ -84,6 +85,7 @@ export function startServer(
   handlePlanGoals(connection, shared, lowering);
   handleSessions(connection, practice);
   handleSessionScore(connection, shared, scores);
+  handleSessionReport(connection, shared, scores);
   handleSelectSession(connection, practice, scores);
   handleScore(connection, scores);
   handleWorkspaceFolders(connection, shared, settings);

@@ -1,16 +1,23 @@
 /** How pages look, on screens light and dark and on paper. Colour never tells anything alone. */
-export const STYLE = `
-:root {
-  color-scheme: light dark;
+
+const LIGHT = `
   --paper: #fbfaf7; --ink: #1f2328; --soft: #59606a; --rule: #d5d2c9; --card: #f1efe8;
   --met: #0a5a8c; --missed: #a33b00; --open: #5d4a86; --none: #59606a; --band: #cfe3ee; --lost: #e9dccf;
-}
-@media (prefers-color-scheme: dark) {
-  :root {
-    --paper: #17191c; --ink: #e8e6e1; --soft: #aab0b8; --rule: #3b4047; --card: #212429;
-    --met: #7cc4ef; --missed: #ffa56b; --open: #c3b1ee; --none: #aab0b8; --band: #1f3f52; --lost: #463527;
-  }
-}
+`;
+
+const DARK = `
+  --paper: #17191c; --ink: #e8e6e1; --soft: #aab0b8; --rule: #3b4047; --card: #212429;
+  --met: #7cc4ef; --missed: #ffa56b; --open: #c3b1ee; --none: #aab0b8; --band: #1f3f52; --lost: #463527;
+`;
+
+/** Editors that show a page name their kind of theme on its body. */
+export const STYLE = `
+:root { color-scheme: light dark; }
+:root, .vscode-light { ${LIGHT} }
+@media (prefers-color-scheme: dark) { :root { ${DARK} } }
+.vscode-dark { ${DARK} }
+.vscode-high-contrast { ${DARK} --paper: #000; --rule: #fff; --soft: #fff; --none: #fff; }
+.vscode-high-contrast-light { ${LIGHT} --paper: #fff; --ink: #000; --rule: #000; --soft: #000; --none: #000; }
 @media (prefers-contrast: more) {
   :root { --soft: var(--ink); --rule: var(--ink); --none: var(--ink); }
 }
@@ -64,7 +71,7 @@ th, td { text-align: left; vertical-align: top; padding: .2rem .5rem .2rem 0; bo
 .line { height: 1.6em; border-bottom: 1px solid var(--rule); }
 .on-card { break-inside: avoid; }
 @media print {
-  :root {
+  :root, body {
     color-scheme: light;
     --paper: #fff; --ink: #000; --soft: #444; --rule: #bbb; --card: #f3f3f3;
     --met: #0a5a8c; --missed: #8f3300; --open: #4d3a76; --none: #444; --band: #d7e7f0; --lost: #e9dccf;

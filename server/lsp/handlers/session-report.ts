@@ -1,0 +1,42 @@
+import { DocumentState } from "langium";
+import type { LangiumSharedServices } from "langium/lsp";
+import type { CancellationToken, Connection } from "vscode-languageserver";
+import {
+  type SessionReport,
+  type SessionReportParams,
+  sessionReport,
+} from "../../../shared/protocol/session-report.ts";
+import type { ScoredSession } from "../scorer.ts";
+import type { Scores } from "../scores.ts";
+
+export function handleSessionReport(
+  connection: Connection,
+  { workspace: { DocumentBuilder } }: LangiumSharedServices,
+  scores: Scores,
+): void {
+  connection.onRequest(
+    sessionReport.method,
+    async ({ session }: SessionReportParams, token: CancellationToken): Promise<SessionReport | null> => {
+      await DocumentBuilder.waitUntil(DocumentState.IndexedReferences, token);
+      const controller = new AbortController();
+      token.onCancellationRequested(() => controller.abort());
+      const attempt = await scores.attemptAt(session, controller.signal);
+      if (attempt === null) return null;
+      if (typeof attempt === "string") return { title: session.name, page: null, problem: attempt };
+      return reportOn(attempt);
+    },
+  );
+}
+
+/** What makes pages is loaded with the first. */
+async function reportOn({ report, input, data }: ScoredSession): Promise<SessionReport> {
+  const { reportsHtml } = await import("../../report/formats/html.ts");
+  const { sessionTitle } = await import("../../report/summary.ts");
+  const { estimatesAmong } = await import("../../scoring/estimates.ts");
+  const estimates = estimatesAmong(input.metrics, data.shots);
+  return {
+    title: sessionTitle(report),
+    page: reportsHtml([{ report, input, data, estimates }]),
+    problem: null,
+  };
+}
