@@ -4,6 +4,7 @@ import type { BaseLanguageClient } from "vscode-languageclient";
 import { registerCommands } from "./commands.ts";
 import { isDrillDocument } from "./drill-document.ts";
 import { LanguageServer } from "./language-server.ts";
+import { PickedSessions } from "./picked-sessions.ts";
 import { showProjectStatus } from "./project-status.ts";
 import { SessionStatus } from "./status-bar.ts";
 import { GoalTests } from "./test-explorer/goal-tests.ts";
@@ -23,6 +24,7 @@ export function activateWith(
   const languageServer = new LanguageServer(() => createClient(output));
   server = languageServer;
   const scores = new ToldScores(languageServer);
+  const picked = new PickedSessions(languageServer, context.workspaceState);
   const status = new SessionStatus(scores);
   const players = new PlayersView(languageServer);
   const goalTests = new GoalTests(languageServer);
@@ -39,6 +41,7 @@ export function activateWith(
     output,
     languageServer,
     scores,
+    picked,
     status,
     players,
     goalTests,
@@ -50,6 +53,7 @@ export function activateWith(
       server: languageServer,
       output,
       scores,
+      picked,
     }),
     workspace.onDidOpenTextDocument((document) => {
       if (isDrillDocument(document)) void start();

@@ -14,10 +14,13 @@ type Listener = (params: unknown) => void;
 export class LanguageServer implements Disposable {
   private readonly create: CreateClient;
   private readonly listeners = new Map<string, Set<Listener>>();
+  private readonly started = new EventEmitter<void>();
   private readonly stopped = new EventEmitter<void>();
   private client: BaseLanguageClient | undefined;
   private starting: Promise<void> | undefined;
 
+  /** The server has come to run, for the first time or again. */
+  readonly onDidStart = this.started.event;
   /** The server does not run any more, whether it was asked to end or not. */
   readonly onDidStop = this.stopped.event;
 
@@ -76,6 +79,7 @@ export class LanguageServer implements Disposable {
   }
 
   dispose(): void {
+    this.started.dispose();
     this.stopped.dispose();
   }
 
@@ -85,6 +89,7 @@ export class LanguageServer implements Disposable {
     let wasRunning = false;
     client.onDidChangeState(() => {
       if (wasRunning && !client.isRunning()) this.stopped.fire();
+      if (!wasRunning && client.isRunning()) this.started.fire();
       wasRunning = client.isRunning();
     });
     for (const [method, listeners] of this.listeners) tell(client, method, listeners);

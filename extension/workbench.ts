@@ -1,5 +1,6 @@
 import type { LogOutputChannel, Uri } from "vscode";
 import type { LanguageServer } from "./language-server.ts";
+import type { PickedSessions } from "./picked-sessions.ts";
 import type { ToldScores } from "./told-scores.ts";
 
 /** What commands work with. */
@@ -10,4 +11,5 @@ export interface Workbench {
   readonly server: LanguageServer;
   readonly output: LogOutputChannel;
   readonly scores: ToldScores;
+  readonly picked: PickedSessions;
 }

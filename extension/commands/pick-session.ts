@@ -1,6 +1,5 @@
 import { l10n, type QuickPickItem, Uri, window } from "vscode";
 import type { Declared } from "../../shared/protocol/message.ts";
-import { selectSession } from "../../shared/protocol/select-session.ts";
 import { type PlanSessions, type PracticedSession, sessions } from "../../shared/protocol/sessions.ts";
 import { spotOf } from "../drill-document.ts";
 import { noSessionText } from "../score-texts.ts";
@@ -14,7 +13,7 @@ interface SessionItem extends QuickPickItem {
 }
 
 /** Asks which session to show on a plan: the one a code lens gives, else the one at the cursor. */
-export async function pickSession({ server }: Workbench, given?: Declared | Uri): Promise<void> {
+export async function pickSession({ server, picked }: Workbench, given?: Declared | Uri): Promise<void> {
   const plan = given instanceof Uri ? undefined : given;
   const spot = spotOf(given);
   const file = plan?.file ?? spot?.uri.toString();
@@ -41,7 +40,7 @@ export async function pickSession({ server }: Workbench, given?: Declared | Uri)
   });
   if (item === undefined) return;
   const session = item.session && { file: item.session.file, name: item.session.name };
-  await server.ask(selectSession, { plan: chosen.plan, session });
+  await picked.pick(chosen.plan, session);
 }
 
 async function choosePlan(

@@ -1,12 +1,11 @@
 import { l10n, Range, Uri, window } from "vscode";
 import type { Declared } from "../../shared/protocol/message.ts";
 import { project } from "../../shared/protocol/project.ts";
-import { selectSession } from "../../shared/protocol/select-session.ts";
 import type { Workbench } from "../workbench.ts";
 
 /** Opens the plan that a session practised, and shows the session on it. The view of players says which. */
 export async function showSession(
-  { server }: Workbench,
+  { server, picked }: Workbench,
   of?: { readonly session?: Declared },
 ): Promise<void> {
   const given = of?.session;
@@ -22,8 +21,5 @@ export async function showSession(
   await window.showTextDocument(Uri.parse(plan.file), {
     selection: new Range(start.line, start.character, start.line, start.character),
   });
-  await server.ask(selectSession, {
-    plan: { file: plan.file, name: plan.name },
-    session: { file: given.file, name: given.name },
-  });
+  await picked.pick({ file: plan.file, name: plan.name }, { file: given.file, name: given.name });
 }

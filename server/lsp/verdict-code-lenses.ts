@@ -54,7 +54,7 @@ export class VerdictCodeLenses implements CodeLensProvider {
     const title =
       session !== undefined && summary.problem === null
         ? sessionSummary(session.report)
-        : [summary.problem ?? "", before && `${NOT_CURRENT}: ${sessionSummary(before)}`]
+        : [summary.problem, before && `(${NOT_CURRENT}: ${sessionSummary(before)})`]
             .filter(Boolean)
             .join(" ");
     return { range: summary.range, command: this.command(COMMANDS.pickSession.id, title, summary.plan) };

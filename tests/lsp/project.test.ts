@@ -38,6 +38,20 @@ test("plans, players and sources are named in order, sessions latest first", asy
   ]);
 });
 
+test("the log says what was read, and what is not looked at", async () => {
+  client = await LspClient.start({ files: FILES });
+  const log = () =>
+    client.notifications
+      .filter(({ method }) => method === "window/logMessage")
+      .map(({ params }) => (params as { message: string }).message);
+  const inventory =
+    "Read 3 files: 2 plans, 3 sessions, 2 players, 1 source. Not read: folders that begin with a dot, node_modules, dist.";
+  await client.until(
+    () => log().includes(inventory),
+    () => `log: ${JSON.stringify(log())}`,
+  );
+});
+
 test("a session names its plan and its player where they are known", async () => {
   client = await LspClient.start({ files: FILES });
   const { sessions } = await client.request<Project>(project.method, null);

@@ -108,7 +108,7 @@ describe("verdicts", () => {
       await client.change("plan.drill", `\n${PLAN.replace("3 of 4", "5 of 4")}`);
       await client.diagnosticsOf("plan.drill", (all) => all.length > 0 && !scored(all));
       expect(await lenses()).toEqual([
-        "2 The plan is scored when its mistakes are mended. no longer current: First try, 2026-10-12: 1 goal met · 1 missed",
+        "2 The plan is scored when its mistakes are mended. (no longer current: First try, 2026-10-12: 1 goal met · 1 missed)",
         "4 no longer current: 2 of 4 on target · 1 goal met · 1 missed",
       ]);
       expect(lastScore()).toMatchObject({ verdict: null, before: "1 goal met · 1 missed" });
@@ -127,7 +127,7 @@ describe("verdicts", () => {
         before: "1 goal met · 1 missed",
       });
       const [plan] = await lenses();
-      expect(plan).toMatch(/^1 The file is empty\..* no longer current: First try/);
+      expect(plan).toMatch(/^1 The file is empty\..* \(no longer current: First try/);
       // Diagnostics remember nothing: they are those of a server that has just started.
       const diagnostics = await client.diagnosticsOf("plan.drill", scored);
       expect(verdicts(diagnostics)).not.toContain("8 met");

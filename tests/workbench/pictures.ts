@@ -134,6 +134,19 @@ const pictures: readonly Picture[] = [
   { name: "players-light", theme: "light", folder: "examples", arrange: players },
   { name: "players-dark", theme: "dark", folder: "examples", arrange: players },
   {
+    name: "stale",
+    theme: "dark",
+    folder: "examples",
+    arrange: async (workbench) => {
+      await workbench.openFile(PLAN);
+      await workbench.waitForMarks("warning");
+      await workbench.goTo(34, 19);
+      await workbench.page.keyboard.type("9");
+      await workbench.waitForMarks("error");
+      await workbench.waitForText("no longer current");
+    },
+  },
+  {
     name: "players-empty",
     theme: "light",
     folder: "tests/workbench/fixtures/empty",

@@ -157,12 +157,19 @@ test("scoring by command leaves the same verdicts", async () => {
   assert.equal(api.scoresAbout(plan.uri)[0]?.verdict, before);
 });
 
-test("a restarted server scores again", async () => {
+test("a restarted server scores again, with the session that was picked", async () => {
   const api = await drillwright();
   const plan = await show(PLAN);
-  await eventually("the plan is scored", () => api.scoresAbout(plan.uri).length > 0);
+  const latest = await eventually("a session is shown", () => sessionShown(api, plan));
+  const session = {
+    file: fileOf("sessions/p07-start-line.drill").toString(),
+    name: "P-07: start line, lesson two",
+  };
+  await commands.executeCommand(COMMANDS.showSession.id, { session });
+  await eventually("it is shown", () => sessionShown(api, plan) === session.name);
   await commands.executeCommand(COMMANDS.restartServer.id);
-  await eventually("the plan is scored again", () => api.scoresAbout(plan.uri).length > 0);
+  await eventually("it is shown again", () => sessionShown(api, plan) === session.name);
+  await pick(0, () => sessionShown(api, plan) === latest);
 });
 
 test("the rows behind a verdict are opened beside its line", async () => {
