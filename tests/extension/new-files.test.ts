@@ -39,7 +39,7 @@ test("a new drill is without a mistake, and can be used with another width", asy
   const plan = `plan "Today" {
   for 7-iron
   caution "Stop on pain."
-  block "Warm" warm-up { 6 shots }
+  block "Warm" warm-up { 6 shots at 50 % effort }
   block "Again" from "Name" with width = 2°
 }
 `;

@@ -57,7 +57,10 @@ export function grammarWords(): GrammarWords {
   };
 }
 
-/** Words that stand nowhere but among the alternatives of one another, as in `kind=('grip' | 'motion')`. */
+/**
+ * Words that stand nowhere but among the alternatives of one another, as in `kind=('grip' | 'motion')`. A set of which few
+ * have another part to play, as `baseline` has, is one for the others.
+ */
 function choiceWords(rules: readonly GrammarAST.ParserRule[]): Set<string> {
   const sets = rules
     .flatMap((rule) => [...AstUtils.streamAllContents(rule).filter(GrammarAST.isAlternatives)])
@@ -66,7 +69,8 @@ function choiceWords(rules: readonly GrammarAST.ParserRule[]): Set<string> {
   const uses = rules.flatMap(keywords);
   const isElsewhere = (word: string) =>
     uses.filter((use) => use === word).length > sets.filter((set) => set.includes(word)).length;
-  return new Set(sets.filter((set) => !set.some(isElsewhere)).flat());
+  const isMostlyFree = (set: readonly string[]) => set.filter(isElsewhere).length * 4 < set.length;
+  return new Set(sets.filter(isMostlyFree).flatMap((set) => set.filter((word) => !isElsewhere(word))));
 }
 
 /** All runs of two or more words in a row, anywhere below an element. */
