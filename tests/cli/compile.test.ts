@@ -20,7 +20,7 @@ test("a plan becomes its model: units resolved, places told by file and range", 
     },
     {
       kind: "statistic",
-      statistic: "average",
+      statistic: { kind: "average" },
       metric: "carry",
       bounds: { kind: "at least", limit: { value: expect.closeTo(137.16, 9) } },
     },

@@ -6,7 +6,7 @@ export const PLAN = `plan "Start line" {
   caution "Stop on pain."
 
   block "Wake up" warm-up {
-    2 shots
+    2 shots at 50 % effort
   }
 
   block "Gate" test {

@@ -26,7 +26,7 @@ describe("what is said", () => {
             rows      data/monday.csv:4–5, 7–9
 
       Swings
-        8 swings, 8 of them at full effort, those of unknown effort included
+        8 swings, 6 of them at full effort, those of unknown effort included
 
       1 shot set aside
         Gate: left out: smash-factor below 1.2  (line 11)

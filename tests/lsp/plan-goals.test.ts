@@ -5,7 +5,7 @@ import { LspClient } from "../support/lsp-client.ts";
 
 const PLAN = `plan "Gate" {
   for 7-iron
-  block "Wake up" warm-up { 6 shots }
+  block "Wake up" warm-up { 6 shots at 50 % effort }
   block "Start line" test {
     4 shots
     target start-direction within ±2°
