@@ -26,12 +26,11 @@ export function withDoubt(
   };
 }
 
-/** Within so little of none and of certain, a probability is shown as that. */
-const CERTAIN = 1e-9;
+/** Probabilities are shown from so many steps: what is closer together, as for mirror images, is the same number. */
+const STEPS = 1e9;
 
 function settled(probability: number): number {
-  if (probability < CERTAIN) return 0;
-  return probability > 1 - CERTAIN ? 1 : probability;
+  return Math.round(probability * STEPS) / STEPS;
 }
 
 /** What would settle a verdict that the accuracy of the readings leaves open. */

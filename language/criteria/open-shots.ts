@@ -52,5 +52,9 @@ export function readingsOf(
     const values = shots.values(metric);
     return truths.some((truth, index) => truth === undefined && values[index] === undefined);
   });
-  return `readings of ${listed([...new Set(missing)])}`;
+  return missing.length === 0 ? NO_VARIANT : `readings of ${listed([...new Set(missing)])}`;
 }
+
+/** No reading is missing where a window does not say what it asks of such a shot. */
+const NO_VARIANT =
+  "a window that says what it asks with this club and at this level, and the club of each shot";

@@ -1,19 +1,14 @@
 /** The shots of one block as columns, so that every criterion reads a metric or a condition once for all shots. */
 
 import type { Chances } from "../../language/criteria/chances.ts";
-import {
-  metricsIn,
-  type PlayerTraits,
-  questionOf,
-  reading,
-  type ShotQuestion,
-} from "../../language/criteria/condition.ts";
+import { metricsIn, type PlayerTraits, questionOf, reading } from "../../language/criteria/condition.ts";
 import type { CountedShots, StandardUncertainty } from "../../language/criteria/criterion.ts";
 import type { Counted } from "../../language/criteria/required.ts";
-import { allOf, anyOf, both, not, type Truth } from "../../language/criteria/verdict.ts";
+import { both, type Truth } from "../../language/criteria/verdict.ts";
 import type { Block, Condition, Metric, Statement } from "../../shared/plan-model.ts";
 import type { Shot } from "../../shared/session-data.ts";
-import { type Asked, chancesOf } from "./uncertainty/chances.ts";
+import { chancesOf } from "./uncertainty/chances.ts";
+import { countedQuestion } from "./uncertainty/counted-question.ts";
 import {
   type ErrorsOf,
   EXACT,
@@ -124,30 +119,6 @@ export function columnsOf(
     ...surroundings,
   };
   return { targets, requirements, onTarget, forCriteria };
-}
-
-/** Whether a shot counts, as `countedTruths` has it, to be asked with other readings than it has. */
-function countedQuestion(
-  { subject, bound }: Counted,
-  { targets, requirements }: Block,
-  player: PlayerTraits,
-): Asked {
-  const conditionsOf = (statements: readonly Statement[]) => statements.map(({ condition }) => condition);
-  const wanted = subject.kind === "on-target" ? conditionsOf(targets) : [subject.condition];
-  const required = conditionsOf(requirements);
-  const areMet = (conditions: readonly Condition[]): ShotQuestion => {
-    const questions = conditions.map((condition) => questionOf(condition, player));
-    return (shot) => allOf(questions.map((question) => question(shot)));
-  };
-  const isWanted: ShotQuestion = wanted.length === 0 ? () => undefined : areMet(wanted);
-  const isAdmitted = areMet(required);
-  return {
-    conditions: [...wanted, ...required],
-    question:
-      bound === "least"
-        ? (shot) => allOf([isWanted(shot), isAdmitted(shot)])
-        : (shot) => anyOf([isWanted(shot), not(isAdmitted(shot))]),
-  };
 }
 
 function standardUncertainty(errors: ReadingErrors | null): StandardUncertainty {

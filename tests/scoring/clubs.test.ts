@@ -51,6 +51,9 @@ test("a table without clubs: a block with one club was hit with it, and a note s
 test("a block with several clubs, or a table that tells some: the others are unknown", () => {
   const mixed = score(planWith("7-iron", "driver"), table("club-path\n1\n1"));
   expect(mixed.verdict).toBe("not-measured");
+  expect(mixed.blocks[0]?.criteria[0]?.evidence.settles).toBe(
+    "a window that says what it asks with this club and at this level, and the club of each shot",
+  );
   expect(mixed.notes).not.toContain(TAKEN);
   const [told, untold] = table("club-path club\n1 7-iron\n1 7-iron");
   if (told === undefined || untold === undefined) throw new Error("The table has two shots.");

@@ -7,7 +7,8 @@
  */
 import { metricsOfSubject } from "../condition.ts";
 import type { CriterionKind } from "../criterion.ts";
-import { judgeCount, plannedShots } from "../hits.ts";
+import { plannedShots } from "../hits.ts";
+import { judgeCount } from "../judge-count.ts";
 import { predicate } from "../required.ts";
 
 export const count: CriterionKind<"count"> = {

@@ -1,34 +1,20 @@
 /** How probable it is that shots count, where their readings may be off. */
 import type { Chances, ShotChances } from "../../../language/criteria/chances.ts";
-import {
-  type PlayerTraits,
-  type Readings,
-  reading,
-  type ShotQuestion,
-} from "../../../language/criteria/condition.ts";
-import { type Limits, limitsIn } from "../../../language/criteria/limits.ts";
+import type { PlayerTraits, Readings } from "../../../language/criteria/condition.ts";
 import type { Truth } from "../../../language/criteria/verdict.ts";
-import type { Condition, Metric } from "../../../shared/plan-model.ts";
+import type { Metric } from "../../../shared/plan-model.ts";
 import type { Shot } from "../../../shared/session-data.ts";
 import { deriveCategories, namings } from "../../import/derive/categories.ts";
-import { chancesOfShot, type UncertainReading, type UncertainShot, uncertainShot } from "./cells.ts";
-import { type ErrorsOf, type ReadingErrors, totalUncertainty } from "./reading-errors.ts";
-
-/** What is asked of every shot. */
-export interface Asked {
-  readonly question: ShotQuestion;
-  /** The conditions that the question is made of. */
-  readonly conditions: readonly Condition[];
-}
+import { chancesOfShot, type UncertainShot, uncertainShot } from "./cells.ts";
+import type { Asked } from "./counted-question.ts";
+import { type ErrorsOf, totalUncertainty } from "./reading-errors.ts";
+import { limitFinder, uncertainReadings } from "./uncertain-readings.ts";
 
 export interface Circumstances {
   readonly player: PlayerTraits;
   readonly vocabulary: ReadonlyMap<string, Metric>;
   readonly errorsOf: ErrorsOf;
 }
-
-/** A reading so many standard deviations away from a limit does not come to lie on its other side. */
-const FAR = 7;
 
 /**
  * The chances of each shot; null where no reading is uncertain, or all are far enough from their limits. The cost is that
@@ -40,23 +26,7 @@ export function chancesOf(
   circumstances: Circumstances,
 ): Chances | null {
   const { player, vocabulary, errorsOf } = circumstances;
-  const limitsByClub = new Map<string, Limits>();
-  const limitsFor = (shot: Shot): Limits => {
-    const names = shot.derived.filter((metric) => (vocabulary.get(metric)?.categories.length ?? 0) > 0);
-    const key = JSON.stringify([shot.club, names]);
-    let limits = limitsByClub.get(key);
-    if (limits === undefined) {
-      const computed = (metric: string) => (names.includes(metric) ? vocabulary.get(metric) : undefined);
-      limits = new Map();
-      for (const condition of asked.conditions) {
-        for (const [metric, found] of limitsIn(condition, shot.club, player, computed)) {
-          limits.set(metric, new Set([...(limits.get(metric) ?? []), ...found]));
-        }
-      }
-      limitsByClub.set(key, limits);
-    }
-    return limits;
-  };
+  const limitsFor = limitFinder(asked.conditions, player, vocabulary);
   const withNames = renaming(vocabulary, player);
   const uncertain = shots.flatMap((shot, place): Worked | [] => {
     const readings = uncertainReadings(shot, limitsFor(shot), vocabulary, errorsOf);
@@ -64,44 +34,6 @@ export function chancesOf(
     return readings.length === 0 ? [] : { place, shot: uncertainShot(shot, readings, question) };
   });
   return uncertain.length === 0 ? null : chances(shots.map(asked.question), uncertain);
-}
-
-/** The readings of a shot that may come to lie on the other side of a limit. */
-function uncertainReadings(
-  shot: Shot,
-  limits: Limits,
-  vocabulary: ReadonlyMap<string, Metric>,
-  errorsOf: ErrorsOf,
-): UncertainReading[] {
-  const found = new Map<string, UncertainReading>();
-  for (const [metric, held] of limits) {
-    const value = reading(shot.values, metric);
-    const errors = errorsOf(metric, shot);
-    if (value === undefined || errors === null) continue;
-    const same = meaningOf(metric, shot, vocabulary);
-    const before = found.get(same);
-    const all = [...new Set([...(before?.limits ?? []), ...held])].sort((one, other) => one - other);
-    found.set(same, { metrics: [...(before?.metrics ?? []), metric], value, errors, limits: all });
-  }
-  return [...found.values()].filter(({ value, errors, limits }) =>
-    limits.some((limit) => Math.abs(value - limit) < FAR * reachOf(errors)),
-  );
-}
-
-/** The metric that another one, computed by a formula that only names it, is the same as. */
-function meaningOf(metric: string, shot: Shot, vocabulary: ReadonlyMap<string, Metric>): string {
-  const seen = new Set<string>();
-  for (let name = metric; !seen.has(name); ) {
-    const formula = vocabulary.get(name)?.formula ?? null;
-    if (formula?.kind !== "metric" || !shot.derived.includes(name)) return name;
-    seen.add(name);
-    name = formula.name;
-  }
-  return metric;
-}
-
-function reachOf({ random, shared }: ReadingErrors): number {
-  return [...shared.values()].reduce((total, slope) => total + Math.abs(slope), random);
 }
 
 /** Gives a shot the names that follow from its readings, in place of those that were computed before. */
