@@ -4,5 +4,6 @@ import "./mistakes.ts";
 import "./library.ts";
 import "./verdicts.ts";
 import "./players.ts";
+import "./report.ts";
 import "./goal-tests.ts";
 import "./newcomer.ts";
