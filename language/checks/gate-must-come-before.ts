@@ -54,7 +54,7 @@ plan "B" {
 curriculum "Irons" {
   step "A"
   step "B" {
-    gate "All" of «"A"» met
+    gate block "All" of «"A"» met
   }
 }`,
   fixed: `
@@ -77,7 +77,7 @@ plan "B" {
 curriculum "Irons" {
   step "A"
   step "B" after "A" {
-    gate "All" of "A" met
+    gate block "All" of "A" met
   }
 }`,
   silent: `

@@ -37,7 +37,7 @@ plan "B" {
 curriculum "Irons" {
   step "B"
   step "A" after "B" {
-    gate «"Look"» of "B" met
+    gate block «"Look"» of "B" met
   }
 }`,
   silent: `
@@ -60,7 +60,7 @@ plan "B" {
 curriculum "Irons" {
   step "B"
   step "A" after "B" {
-    gate "All" of "B" met
+    gate block "All" of "B" met
   }
 }`,
 });

@@ -68,7 +68,8 @@ export class DrillwrightCompletionProvider implements CompletionProvider {
       expected = this.expectations.after(`${around}\n${inBody}`);
     }
     // One statement a line: behind a statement that is complete the next one is not offered in the same line.
-    const hasOwnLine = onLine.trim() !== "" && typing.lineStart > typing.bodyStart;
+    const mayEnd = expected.some((next) => GrammarAST.isKeyword(next) && next.value === "}");
+    const hasOwnLine = onLine.trim() !== "" && typing.lineStart > typing.bodyStart && mayEnd;
     const startsAnew = new Set(
       hasOwnLine ? this.expectations.after(around).filter(GrammarAST.isKeyword) : [],
     );

@@ -13,6 +13,7 @@ import {
   type Metric,
   type UnitName,
 } from "../../language/generated/tree/ast.ts";
+import { mayBeShare } from "../../language/types/amounts.ts";
 import { metricAt } from "../../language/types/directions.ts";
 import { openEditor, type TestEditor } from "../support/editor.ts";
 import { SAMPLE } from "../support/sample.ts";
@@ -114,7 +115,8 @@ test("where a unit stands, only units of that metric's dimension are offered, an
         .map(({ label }) => label);
       const shown = metric.statements.find(isShownIn)?.unit?.ref;
       if (shown !== undefined) expect(units[0], `${path} ${offset}`).toBe(shown.name);
-      expect(new Set(units), `${path} ${offset}`).toEqual(new Set(unitsOf(metric)));
+      const share = isQuantity(cst.astNode) && mayBeShare(cst.astNode) ? ["%"] : [];
+      expect(new Set(units), `${path} ${offset}`).toEqual(new Set([...unitsOf(metric), ...share]));
     }
   }
   expect(places).toBeGreaterThan(50);

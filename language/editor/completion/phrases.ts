@@ -68,7 +68,7 @@ export function phrasesFrom(keyword: GrammarAST.Keyword): readonly string[] {
     phrases = phrases.flatMap((phrase) => words.map((word) => `${phrase} ${word}`));
     if (words.length > 1) break;
   }
-  return phrases.filter((phrase) => /^[\p{L}%].*\p{L}/u.test(phrase));
+  return phrases.filter((phrase) => /^\p{L}|^%/u.test(phrase));
 }
 
 /** What must follow an element in its group. */
