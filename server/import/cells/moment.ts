@@ -7,7 +7,10 @@ const SLASHES = String.raw`(?<one>\d{1,2})\/(?<two>\d{1,2})\/(?<year>\d{4})`;
 const OFFSET = String.raw`\s?(?<zone>z|[+-]\d{2}:?\d{2})?`;
 
 const TIME_OF_DAY = new RegExp(`^${CLOCK}$`, "i");
-const MOMENT = new RegExp(`^(?:${YEAR_FIRST}|${DAY_FIRST}|${SLASHES})(?:t|,?\\s+)${CLOCK}${OFFSET}$`, "i");
+/** One for each order of the date: not every engine lets alternatives share the names of groups. */
+const MOMENTS = [YEAR_FIRST, DAY_FIRST, SLASHES].map(
+  (date) => new RegExp(`^${date}(?:t|,?\\s+)${CLOCK}${OFFSET}$`, "i"),
+);
 
 /** Milliseconds since midnight of `10:42`, `10:42:07.25`, `1:05 PM`; undefined where the text is no time of day. */
 export function timeOfDay(text: string): number | undefined {
@@ -20,7 +23,7 @@ export function timeOfDay(text: string): number | undefined {
  * undefined where the text is neither.
  */
 export function clockOf(text: string): number | undefined {
-  const found = (TIME_OF_DAY.exec(text.trim()) ?? MOMENT.exec(text.trim()))?.groups;
+  const found = TIME_OF_DAY.exec(text.trim())?.groups ?? dateAndTime(text);
   const time = found === undefined ? undefined : clock(found);
   return time === undefined ? undefined : time / 1000;
 }
@@ -31,7 +34,7 @@ export function clockOf(text: string): number | undefined {
  * first, unless that number cannot be a month. Undefined where the text is no such date.
  */
 export function moment(text: string): number | undefined {
-  const found = MOMENT.exec(text.trim())?.groups;
+  const found = dateAndTime(text);
   const time = found === undefined ? undefined : clock(found);
   if (found === undefined || time === undefined) return undefined;
   const one = Number(found.one);
@@ -43,6 +46,14 @@ export function moment(text: string): number | undefined {
         : [Number(found.two), one];
   if (month < 1 || month > 12 || day < 1 || day > 31) return undefined;
   return Date.UTC(Number(found.year), month - 1, day) + time - offset(found.zone);
+}
+
+function dateAndTime(text: string): Groups | undefined {
+  for (const pattern of MOMENTS) {
+    const found = pattern.exec(text.trim())?.groups;
+    if (found !== undefined) return found;
+  }
+  return undefined;
 }
 
 type Groups = Record<string, string | undefined>;
