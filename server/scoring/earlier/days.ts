@@ -6,9 +6,20 @@ export function daysBetween(first: string | null, second: string | null): number
   return from === undefined || to === undefined ? undefined : to - from;
 }
 
+/** Every session asks for the days of all others. */
+const known = new Map<string, number | undefined>();
+
 /** Days since 1970-01-01 (proleptic Gregorian calendar). */
 function dayNumber(date: string | null): number | undefined {
-  const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date ?? "");
-  if (parts === null) return undefined;
-  return Math.round(Date.UTC(Number(parts[1]), Number(parts[2]) - 1, Number(parts[3])) / 86_400_000);
+  if (date === null) return undefined;
+  if (!known.has(date)) {
+    const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date);
+    known.set(
+      date,
+      parts === null
+        ? undefined
+        : Math.round(Date.UTC(Number(parts[1]), Number(parts[2]) - 1, Number(parts[3])) / 86_400_000),
+    );
+  }
+  return known.get(date);
 }
