@@ -34,7 +34,7 @@ const rules = new Map(Grammar.rules.filter(GrammarAST.isParserRule).map((rule) =
 /** Tokens of a program, with `LINE` before each part that may have a line of its own. */
 export const program: fc.Arbitrary<readonly Piece[]> = fc
   .array(fc.noShrink(ruleText("Declaration", 0)), { minLength: 1, maxLength: 4 })
-  .map((declarations) => declarations.flatMap((pieces) => pieces));
+  .map((declarations) => declarations.flat());
 
 function ruleText(name: string, depth: number): fc.Arbitrary<Piece[]> {
   const rule = rules.get(name);
