@@ -9,9 +9,9 @@ export function median(times: readonly number[]): number {
   return quantile(times, 0.5);
 }
 
-export function printFigure(name: string, times: readonly number[]): void {
-  const [middle, high] = [median(times), quantile(times, 0.95)].map((time) => time.toFixed(1));
-  console.log(`${name.padEnd(58)} p50 ${middle?.padStart(8)} ms   p95 ${high?.padStart(8)} ms`);
+export function printFigure(name: string, figures: readonly number[], unit = "ms"): void {
+  const [middle, high] = [median(figures), quantile(figures, 0.95)].map((figure) => figure.toFixed(1));
+  console.log(`${name.padEnd(78)} p50 ${middle?.padStart(8)} ${unit}   p95 ${high?.padStart(8)} ${unit}`);
 }
 
 /** A ratio of medians beside the bound it must keep, and whether it does. Printed; nothing fails. */
@@ -23,5 +23,5 @@ export function printRatio(
 ): void {
   const ratio = median(ours) / median(theirs);
   const bound = must === undefined ? "" : `   must ≤ ${must}: ${ratio <= must ? "holds" : "DOES NOT HOLD"}`;
-  console.log(`${name.padEnd(58)} ratio ${ratio.toFixed(2).padStart(6)}${bound}`);
+  console.log(`${name.padEnd(78)} ratio ${ratio.toFixed(2).padStart(6)}${bound}`);
 }
