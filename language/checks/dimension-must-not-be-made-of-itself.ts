@@ -29,11 +29,11 @@ dimension «pull» = stretch / length {
   unit N
 }`,
   silent: `
-dimension area = length * length {
+dimension surface = length * length {
   unit sqm
 }
 
-dimension volume = area * length {
+dimension volume = surface * length {
   unit litre
 }`,
 });

@@ -1,10 +1,10 @@
-import { isAbove, isNegative } from "../generated/tree/ast.ts";
+import { isAbove, isHandedDirection, isNegative } from "../generated/tree/ast.ts";
 import { roleOf } from "../types/amounts.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, replace } from "./edits.ts";
 import { amount, code } from "./wording.ts";
 
-/** `above` or `below` an amount to the negative side: down, left, out-to-in. */
+/** `above` or `below` an amount to the negative side of a scale that is the same for all: down, left, behind. */
 export const check = defineCheck({
   on: ["Above", "Below"],
   reason:
@@ -14,7 +14,9 @@ export const check = defineCheck({
     const side = limit.direction?.ref;
     if (limit.value === undefined) return;
     const number = amount(limit.value, limit.unit?.$refText ?? "");
-    if (side === undefined || !isNegative(side.$container) || roleOf(limit) !== "place") return;
+    // A word that mirrors with the hand is no side of a scale: more than 15 yd of draw is that and nothing else.
+    if (side === undefined || isHandedDirection(side) || !isNegative(side.$container)) return;
+    if (roleOf(limit) !== "place") return;
     const written = `${isAbove(range) ? "above" : "below"} ${number} ${side.name}`;
     const more = `at least ${number} ${side.name}`;
     const less = `at most ${number} ${side.name}`;
@@ -36,7 +38,7 @@ plan "Gate" {
   block "Start" {
     10 shots
     target attack-angle «above 1° down»
-    require club-path «below 2.5° out-to-in»
+    require low-point «below 1 in behind»
     success average offline «above 10 yd left»
   }
 }`,
@@ -45,7 +47,7 @@ plan "Gate" {
   block "Start" {
     10 shots
     target attack-angle at least 1° down
-    require club-path at most 2.5° out-to-in
+    require low-point at most 1 in behind
     success average offline at least 10 yd left
   }
 }`,
@@ -54,7 +56,7 @@ plan "Gate" {
   block "Start" {
     10 shots
     target attack-angle above 1° up and spin-rate below 3000 rpm
-    require club-path below 2.5° in-to-out
+    require club-path below 2.5° in-to-out and curve above 3 yd draw
     success average offline between 10 yd left and 20 yd left
   }
 }`,

@@ -1,32 +1,56 @@
 import type { AstNode, ReferenceInfo } from "langium";
 import {
   Block,
+  Category,
   Club,
+  ClubOrParameter,
   Dimension,
   Direction,
+  Drill,
+  Finding,
+  Instrument,
   Metric,
+  Parameter,
   Plan,
   Player,
   reflection,
+  Session,
+  SideOrCategory,
   Source,
   UnitName,
+  Window,
 } from "../generated/tree/ast.ts";
 import { type CheckContext, defineCheck } from "./check.ts";
 import { unknownDirection, unknownUnit } from "./unknown-names/amount.ts";
 import { unknownBlock, unknownDeclaration } from "./unknown-names/declaration.ts";
+import {
+  unknownCategory,
+  unknownClubOrParameter,
+  unknownMeaning,
+  unknownParameter,
+} from "./unknown-names/local.ts";
 import type { Explanation, UnknownName } from "./unknown-names/unknown-name.ts";
 
 /** By what is looked for. */
 const EXPLANATIONS: Readonly<Record<string, (unknown: UnknownName) => Explanation>> = {
   [Block.$type]: unknownBlock,
+  [Category.$type]: unknownCategory,
   [Club.$type]: (unknown) => unknownDeclaration(unknown, Club.$type, "club", "plain"),
+  [ClubOrParameter.$type]: unknownClubOrParameter,
   [Dimension.$type]: (unknown) => unknownDeclaration(unknown, Dimension.$type, "dimension", "plain"),
   [Direction.$type]: unknownDirection,
+  [Drill.$type]: (unknown) => unknownDeclaration(unknown, Drill.$type, "drill", "quoted"),
+  [Finding.$type]: (unknown) => unknownDeclaration(unknown, Finding.$type, "finding", "quoted"),
+  [Instrument.$type]: (unknown) => unknownDeclaration(unknown, Instrument.$type, "instrument", "quoted"),
   [Metric.$type]: (unknown) => unknownDeclaration(unknown, Metric.$type, "metric", "plain"),
+  [Parameter.$type]: unknownParameter,
   [Plan.$type]: (unknown) => unknownDeclaration(unknown, Plan.$type, "plan", "quoted"),
   [Player.$type]: (unknown) => unknownDeclaration(unknown, Player.$type, "player", "quoted"),
+  [Session.$type]: (unknown) => unknownDeclaration(unknown, Session.$type, "session", "quoted"),
+  [SideOrCategory.$type]: unknownMeaning,
   [Source.$type]: (unknown) => unknownDeclaration(unknown, Source.$type, "source", "quoted"),
   [UnitName.$type]: unknownUnit,
+  [Window.$type]: (unknown) => unknownDeclaration(unknown, Window.$type, "window", "quoted"),
 };
 
 /** Looking for what was meant takes its time, and nobody reads more. */
@@ -60,7 +84,7 @@ plan "Gate" {
     target face-angle at most 2 «open»
     target face-angle at least 1° «opne»
     target carry at least 150 yd «left»
-    target carry at least 150 «yrd»
+    target total at least 170 «yrd»
   }
 }
 
@@ -90,7 +114,7 @@ plan "Gate" {
     target face-angle at most 2° open
     target face-angle at least 1° open
     target carry at least 150 yd
-    target carry at least 150 yd
+    target total at least 170 yd
   }
 }
 

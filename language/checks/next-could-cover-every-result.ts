@@ -7,6 +7,7 @@ import { code } from "./wording.ts";
 /** Results after which nothing is recommended. */
 export const check = defineCheck({
   on: ["Next"],
+  isAboutPractice: true,
   reason: "Goals can also stay undecided or unmeasured. Where no line holds, nobody is told what comes next.",
   run(next, { report }) {
     const last = next.steps.at(-1);

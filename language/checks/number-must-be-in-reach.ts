@@ -1,6 +1,6 @@
-import type { AstNode } from "langium";
-import { type CheckContext, defineCheck } from "./check.ts";
+import { defineCheck } from "./check.ts";
 import { cstOf } from "./edits.ts";
+import { numbersOf, type Role } from "./numbers.ts";
 
 /** More of anything that is counted than a lifetime of practice has. */
 const MOST_COUNTED = 1_000_000;
@@ -8,24 +8,28 @@ const MOST_COUNTED = 1_000_000;
 /** Larger numbers lose digits when they are computed with. */
 const LARGEST = 1e15;
 
-const NUMBERS: Readonly<Record<string, Readonly<Record<string, number>>>> = {
-  Shots: { count: MOST_COUNTED },
-  CountCriterion: { count: MOST_COUNTED, outOf: MOST_COUNTED },
-  RunCriterion: { length: MOST_COUNTED },
-  HeaderRow: { row: MOST_COUNTED },
-  BlockStart: { row: LARGEST },
-  Quantity: { value: LARGEST },
-  ShownIn: { step: LARGEST },
-  Unit: { factor: LARGEST },
-};
+const COUNTED: ReadonlySet<Role> = new Set<Role>([
+  "Shots.count",
+  "CountCriterion.count",
+  "CountCriterion.outOf",
+  "RunCriterion.length",
+  "LoadCriterion.count",
+  "LoadLimit.count",
+  "Usual.shots",
+  "Gate.times",
+  "HeaderRow.row",
+]);
 
 /** A number that is too large to be meant. */
 export const check = defineCheck({
-  on: ["Shots", "CountCriterion", "RunCriterion", "HeaderRow", "BlockStart", "Quantity", "ShownIn", "Unit"],
+  on: ["Count", "Quantity", "LoadLimit", "Usual", "Gate", "HeaderRow", "BlockStart", "ShownIn", "Unit"],
   reason: "No practice has so many, and what is computed from such a number is wrong in its last digits.",
-  run(node, context) {
-    for (const [property, most] of Object.entries(NUMBERS[node.$type] ?? {})) {
-      checkNumber(node, property, most, context);
+  run(node, { report }) {
+    for (const { value, property, roles } of numbersOf(node)) {
+      if (value <= (roles.some((role) => COUNTED.has(role)) ? MOST_COUNTED : LARGEST)) continue;
+      const cst = cstOf(node, property);
+      if (cst === undefined) continue;
+      report({ message: "This number is too large to be meant. Write a smaller one.", node, cst });
     }
   },
   reporting: `
@@ -43,11 +47,3 @@ plan "Gate" {
   }
 }`,
 });
-
-function checkNumber(node: AstNode, property: string, most: number, { report }: CheckContext): void {
-  const value: unknown = node[property as keyof AstNode];
-  if (typeof value !== "number" || value <= most) return;
-  const cst = cstOf(node, property);
-  if (cst === undefined) return;
-  report({ message: "This number is too large to be meant. Write a smaller one.", node, cst });
-}

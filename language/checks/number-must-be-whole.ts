@@ -1,22 +1,40 @@
-import type { AstNode } from "langium";
-import { type CheckContext, defineCheck } from "./check.ts";
+import { defineCheck } from "./check.ts";
 import { cstOf, replace } from "./edits.ts";
+import { numbersOf, type Role } from "./numbers.ts";
 
 /** Numbers of things that have no halves. */
-const WHOLE: Readonly<Record<string, readonly string[]>> = {
-  Shots: ["count"],
-  CountCriterion: ["count", "outOf"],
-  RunCriterion: ["length"],
-  HeaderRow: ["row"],
-  BlockStart: ["row"],
-};
+const WHOLE: ReadonlySet<Role> = new Set<Role>([
+  "Shots.count",
+  "CountCriterion.count",
+  "CountCriterion.outOf",
+  "RunCriterion.length",
+  "GroupCriterion.needed",
+  "LoadCriterion.count",
+  "LoadLimit.count",
+  "Usual.shots",
+  "Gate.times",
+  "HeaderRow.row",
+  "BlockStart.row",
+]);
 
 /** A number of shots, hits or rows with a fraction. */
 export const check = defineCheck({
-  on: ["Shots", "CountCriterion", "RunCriterion", "HeaderRow", "BlockStart"],
-  reason: "Shots, hits and rows come whole.",
-  run(node, context) {
-    for (const property of WHOLE[node.$type] ?? []) checkNumber(node, property, context);
+  on: ["Count", "Quantity", "LoadLimit", "Usual", "Gate", "HeaderRow", "BlockStart"],
+  reason: "Shots, swings, hits, goals and rows come whole.",
+  run(node, { report }) {
+    for (const { value, property, roles } of numbersOf(node)) {
+      if (Number.isInteger(value) || !Number.isFinite(value) || !roles.some((role) => WHOLE.has(role)))
+        continue;
+      const cst = cstOf(node, property);
+      if (cst === undefined) continue;
+      const whole = Math.max(1, Math.round(value));
+      report({
+        message: `${cst.text} is no whole number. Write ${whole}, or another number without a fraction.`,
+        node,
+        cst,
+        fixes: [{ title: `Write ${whole}`, edits: [replace(cst.range, String(whole))] }],
+      });
+    }
   },
   reporting: `
 plan "Gate" {
@@ -26,8 +44,16 @@ plan "Gate" {
     success {
       at least «6.4» shots on target
       «2.5» in a row on target
+      at most «30.5» swings
     }
   }
+  block "Again" from "Line" with hits = «5.5»
+}
+
+drill "Line" (hits: ratio = «7.2») test {
+  10 shots
+  target start-direction within ±2°
+  success at least hits of 10 shots on target
 }
 
 source "Bay" {
@@ -41,8 +67,16 @@ plan "Gate" {
     success {
       at least 6 shots on target
       3 in a row on target
+      at most 31 swings
     }
   }
+  block "Again" from "Line" with hits = 6
+}
+
+drill "Line" (hits: ratio = 7) test {
+  10 shots
+  target start-direction within ±2°
+  success at least hits of 10 shots on target
 }
 
 source "Bay" {
@@ -60,17 +94,3 @@ plan "Gate" {
   }
 }`,
 });
-
-function checkNumber(node: AstNode, property: string, { report }: CheckContext): void {
-  const value: unknown = node[property as keyof AstNode];
-  if (typeof value !== "number" || Number.isInteger(value) || !Number.isFinite(value)) return;
-  const cst = cstOf(node, property);
-  if (cst === undefined) return;
-  const whole = Math.max(1, Math.round(value));
-  report({
-    message: `${cst.text} is no whole number. Write ${whole}, or another number without a fraction.`,
-    node,
-    cst,
-    fixes: [{ title: `Write ${whole}`, edits: [replace(cst.range, String(whole))] }],
-  });
-}

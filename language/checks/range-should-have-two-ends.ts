@@ -25,7 +25,7 @@ plan "Gate" {
 
 metric lean is angle {
   positive forward
-  negative back
+  negative backward
   «plausible between 5° forward and 5° forward»
 }`,
   silent: `

@@ -9,8 +9,10 @@ import { check as blockMustHaveShots } from "../checks/block-must-have-shots.ts"
 import { check as blockMustStartOnce } from "../checks/block-must-start-once.ts";
 import { check as blockStartsMustBeInOrder } from "../checks/block-starts-must-be-in-order.ts";
 import { check as blocksShouldFitTheTime } from "../checks/blocks-should-fit-the-time.ts";
+import { check as categoryMustBeAskedByName } from "../checks/category-must-be-asked-by-name.ts";
 import { check as changeCouldComeAlone } from "../checks/change-could-come-alone.ts";
 import { check as changeShouldBeOfOneClub } from "../checks/change-should-be-of-one-club.ts";
+import { check as conditionsShouldBeStated } from "../checks/conditions-should-be-stated.ts";
 import { check as confidenceCouldAllowAMiss } from "../checks/confidence-could-allow-a-miss.ts";
 import { check as confidenceMustBeBetween50And100 } from "../checks/confidence-must-be-between-50-and-100.ts";
 import { check as confidenceMustBeOnAbility } from "../checks/confidence-must-be-on-ability.ts";
@@ -41,14 +43,17 @@ import { check as groupMustAskForWhatItHas } from "../checks/group-must-ask-for-
 import { check as handMustBeStated } from "../checks/hand-must-be-stated.ts";
 import { check as headerMustBeReadOnce } from "../checks/header-must-be-read-once.ts";
 import { check as hitsMustNotExceedShots } from "../checks/hits-must-not-exceed-shots.ts";
+import { check as instrumentShouldStateItsCoverage } from "../checks/instrument-should-state-its-coverage.ts";
 import { check as leaveOutMustSpareTheTargets } from "../checks/leave-out-must-spare-the-targets.ts";
 import { check as limitsShouldReadOneWay } from "../checks/limits-should-read-one-way.ts";
 import { check as loadShouldStayWithinLimits } from "../checks/load-should-stay-within-limits.ts";
 import { check as metricMustHaveOneColumn } from "../checks/metric-must-have-one-column.ts";
+import { check as movementMustFitItsMetric } from "../checks/movement-must-fit-its-metric.ts";
 import { check as nameMustBeDeclaredOnce } from "../checks/name-must-be-declared-once.ts";
 import { check as nameMustBeKnown } from "../checks/name-must-be-known.ts";
 import { check as nameMustMeanOneThing } from "../checks/name-must-mean-one-thing.ts";
 import { check as nameShouldNotHideAnother } from "../checks/name-should-not-hide-another.ts";
+import { check as neededMetricMustBeMapped } from "../checks/needed-metric-must-be-mapped.ts";
 import { check as nextCouldCoverEveryResult } from "../checks/next-could-cover-every-result.ts";
 import { check as nextMustAskForGoals } from "../checks/next-must-ask-for-goals.ts";
 import { check as nextShouldNotGoInCircles } from "../checks/next-should-not-go-in-circles.ts";
@@ -78,6 +83,7 @@ import { check as targetMustBeStated } from "../checks/target-must-be-stated.ts"
 import { check as targetsMustHoldTogether } from "../checks/targets-must-hold-together.ts";
 import { check as targetsShouldHoldForEverybody } from "../checks/targets-should-hold-for-everybody.ts";
 import { check as testCouldHaveSuccess } from "../checks/test-could-have-success.ts";
+import { check as textShouldHoldNoPersonalData } from "../checks/text-should-hold-no-personal-data.ts";
 import { check as toleranceShouldExceedTheInstrument } from "../checks/tolerance-should-exceed-the-instrument.ts";
 import { check as unitMustBeStated } from "../checks/unit-must-be-stated.ts";
 import { check as unitMustFit } from "../checks/unit-must-fit.ts";
@@ -106,8 +112,10 @@ export const CHECKS = {
   "block-must-start-once": blockMustStartOnce,
   "block-starts-must-be-in-order": blockStartsMustBeInOrder,
   "blocks-should-fit-the-time": blocksShouldFitTheTime,
+  "category-must-be-asked-by-name": categoryMustBeAskedByName,
   "change-could-come-alone": changeCouldComeAlone,
   "change-should-be-of-one-club": changeShouldBeOfOneClub,
+  "conditions-should-be-stated": conditionsShouldBeStated,
   "confidence-could-allow-a-miss": confidenceCouldAllowAMiss,
   "confidence-must-be-between-50-and-100": confidenceMustBeBetween50And100,
   "confidence-must-be-on-ability": confidenceMustBeOnAbility,
@@ -138,14 +146,17 @@ export const CHECKS = {
   "hand-must-be-stated": handMustBeStated,
   "header-must-be-read-once": headerMustBeReadOnce,
   "hits-must-not-exceed-shots": hitsMustNotExceedShots,
+  "instrument-should-state-its-coverage": instrumentShouldStateItsCoverage,
   "leave-out-must-spare-the-targets": leaveOutMustSpareTheTargets,
   "limits-should-read-one-way": limitsShouldReadOneWay,
   "load-should-stay-within-limits": loadShouldStayWithinLimits,
   "metric-must-have-one-column": metricMustHaveOneColumn,
+  "movement-must-fit-its-metric": movementMustFitItsMetric,
   "name-must-be-declared-once": nameMustBeDeclaredOnce,
   "name-must-be-known": nameMustBeKnown,
   "name-must-mean-one-thing": nameMustMeanOneThing,
   "name-should-not-hide-another": nameShouldNotHideAnother,
+  "needed-metric-must-be-mapped": neededMetricMustBeMapped,
   "next-could-cover-every-result": nextCouldCoverEveryResult,
   "next-must-ask-for-goals": nextMustAskForGoals,
   "next-should-not-go-in-circles": nextShouldNotGoInCircles,
@@ -175,6 +186,7 @@ export const CHECKS = {
   "targets-must-hold-together": targetsMustHoldTogether,
   "targets-should-hold-for-everybody": targetsShouldHoldForEverybody,
   "test-could-have-success": testCouldHaveSuccess,
+  "text-should-hold-no-personal-data": textShouldHoldNoPersonalData,
   "tolerance-should-exceed-the-instrument": toleranceShouldExceedTheInstrument,
   "unit-must-be-stated": unitMustBeStated,
   "unit-must-fit": unitMustFit,

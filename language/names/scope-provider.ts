@@ -121,7 +121,8 @@ function blocksAt(node: AstNode): readonly Block[] {
   return planAt(node)?.statements.filter(isBlock) ?? [];
 }
 
-function planAt(node: AstNode): Plan | undefined {
+/** The plan whose blocks can be named at a place. */
+export function planAt(node: AstNode): Plan | undefined {
   if (isGate(node)) return node.plan?.ref;
   const session = AstUtils.getContainerOfType(node, isSession);
   if (session !== undefined) return session.statements.find(isSessionPlan)?.plan?.ref;

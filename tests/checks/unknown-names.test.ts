@@ -57,7 +57,7 @@ test.each([
   [
     "a direction of a time",
     'plan "Gate" {\n  time 40 min left\n  block "Start" {\n    10 shots\n  }\n}',
-    "How long a plan takes has no direction. Take `left` out.",
+    "This amount has no direction. Take `left` out.",
     ["Take left out"],
   ],
   [

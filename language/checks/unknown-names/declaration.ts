@@ -1,8 +1,9 @@
 /** What is said of the name of a declaration, or of a block, that is not known. */
 import { AstUtils } from "langium";
 import { nearest } from "../../../shared/nearest.ts";
-import { isBlock, isClub, isSession, isSessionPlan } from "../../generated/tree/ast.ts";
+import { isAgainstBlock, isBlock, isClub, isDrill } from "../../generated/tree/ast.ts";
 import type { NamedType } from "../../names/name-table.ts";
+import { planAt } from "../../names/scope-provider.ts";
 import { usePath } from "../../names/use-target.ts";
 import type { Fix } from "../check.ts";
 import { insertUse } from "../edits.ts";
@@ -59,13 +60,13 @@ function meantNames({ names, document, name }: UnknownName, type: NamedType): st
   return meant.slice(0, MOST_OFFERED);
 }
 
-/** A block that the plan of a session does not have. */
+/** A block that the plan does not have of which blocks can be named here. */
 export function unknownBlock(unknown: UnknownName): Explanation {
-  const session = AstUtils.getContainerOfType(unknown.container, isSession);
-  const plan = session?.statements.find(isSessionPlan)?.plan?.ref;
-  if (plan === undefined) return undefined;
-  const blocks = plan.statements.filter(isBlock).flatMap(({ name }) => name ?? []); // one can be half written
-  const meant = nearest(unknown.name, blocks).slice(0, MOST_OFFERED);
+  const { container, name } = unknown;
+  const plan = planAt(container);
+  if (plan === undefined) return isAgainstBlock(container) ? againstNoPlan(unknown) : undefined;
+  const blocks = plan.statements.filter(isBlock).flatMap((block) => block.name ?? []); // one can be half written
+  const meant = nearest(name, blocks).slice(0, MOST_OFFERED);
   const advice =
     meant[0] !== undefined
       ? `Did you mean ${quoted(meant[0])}?`
@@ -73,7 +74,17 @@ export function unknownBlock(unknown: UnknownName): Explanation {
         ? `It has ${listed(blocks.map(quoted), "and")}.`
         : "It has none yet.";
   return {
-    message: `The plan ${quoted(plan.name)} has no block ${quoted(unknown.name)}. ${advice}`,
-    fixes: meant.map((name) => write(unknown, quoted(name))),
+    message: `The plan ${quoted(plan.name)} has no block ${quoted(name)}. ${advice}`,
+    fixes: meant.map((block) => write(unknown, quoted(block))),
+  };
+}
+
+/** A drill or a finding compares with the block of a plan. */
+function againstNoPlan(unknown: UnknownName): Explanation {
+  const where = AstUtils.getContainerOfType(unknown.container, isDrill) === undefined ? "finding" : "drill";
+  const baseline = "the baseline";
+  return {
+    message: `A ${where} knows no block of a plan, so it cannot say ${quoted(unknown.name)}. Write ${code(`against ${baseline}`)}, which every plan can have.`,
+    fixes: where === "drill" ? [write(unknown, baseline)] : [],
   };
 }

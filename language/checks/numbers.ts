@@ -1,0 +1,73 @@
+/** The plain numbers of a text, each with what it is a number of. */
+import { type AstNode, AstUtils } from "langium";
+import {
+  type Count,
+  type Drill,
+  isAmountValue,
+  isArgument,
+  isCount,
+  isParameter,
+  isQuantity,
+  type Parameter,
+} from "../generated/tree/ast.ts";
+
+/** The statement and the property a number stands in: `Shots.count`. */
+export type Role = `${string}.${string}`;
+
+export interface StatedNumber {
+  readonly value: number;
+  readonly property: string;
+  /** More than one where a parameter stands in several places. */
+  readonly roles: readonly Role[];
+}
+
+/**
+ * The numbers that a node itself states. A number that a parameter stands for has the roles of the places where the
+ * parameter does, so that it is looked at where it is written: as an argument or as a default.
+ */
+export function numbersOf(node: AstNode): StatedNumber[] {
+  if (isCount(node)) {
+    const { value } = node;
+    return value === undefined ? [] : [{ value, property: "value", roles: [roleOf(node)] }];
+  }
+  if (isQuantity(node)) {
+    const roles = node.unit === undefined ? rolesOfParameter(parameterOf(node)) : [];
+    const { value } = node;
+    return value === undefined ? [] : [{ value, property: "value", roles: [...roles, "Quantity.value"] }];
+  }
+  return Object.entries(node).flatMap(([property, value]: [string, unknown]) =>
+    typeof value === "number" && !property.startsWith("$")
+      ? [{ value, property, roles: [`${node.$type}.${property}` as const] }]
+      : [],
+  );
+}
+
+function roleOf(count: Count): Role {
+  return `${count.$container.$type}.${count.$containerProperty ?? ""}`;
+}
+
+/** The parameter that an amount is the default of, or an argument for. */
+function parameterOf(node: AstNode): Parameter | undefined {
+  if (!isAmountValue(node.$container)) return undefined;
+  const around = node.$container.$container;
+  if (isParameter(around)) return around;
+  return isArgument(around) ? around.parameter?.ref : undefined;
+}
+
+const roles = new WeakMap<Drill, ReadonlyMap<Parameter, readonly Role[]>>();
+
+function rolesOfParameter(parameter: Parameter | undefined): readonly Role[] {
+  if (parameter === undefined) return [];
+  const drill = parameter.$container;
+  let known = roles.get(drill);
+  if (known === undefined) {
+    const found = new Map<Parameter, Role[]>();
+    for (const count of AstUtils.streamAst(drill).filter(isCount)) {
+      const named = count.parameter?.ref;
+      if (named !== undefined) found.set(named, [...(found.get(named) ?? []), roleOf(count)]);
+    }
+    known = found;
+    roles.set(drill, known);
+  }
+  return known.get(parameter) ?? [];
+}
