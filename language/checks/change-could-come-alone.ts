@@ -10,9 +10,10 @@ export const check = defineCheck({
   on: ["Plan"],
   isAboutPractice: true,
   reason: "Of two changes at once nobody can say afterwards which one worked.",
-  run({ statements }, { report }) {
+  run({ statements }, { isBroken, report }) {
     let untested: Change | undefined;
     for (const block of statements.filter(isBlock)) {
+      if (isBroken(block)) return; // it may be the test
       const changes = statedIn(block, isChange);
       for (const change of changes) {
         if (untested !== undefined && change.$container === block) {

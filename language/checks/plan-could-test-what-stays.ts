@@ -15,8 +15,9 @@ export const check = defineCheck({
   isAboutPractice: true,
   reason:
     "Doing one task over and over flatters: what was learned shows in a test, on another day, or with another task.",
-  run(plan, { report }) {
+  run(plan, { isBroken, report }) {
     const blocks = plan.statements.filter(isBlock);
+    if (blocks.some(isBroken)) return;
     const judged = blocks.filter((block) => statedIn(block, isSuccess).length > 0);
     if (judged.length < 2 || blocks.reduce((sum, block) => sum + swingsOf(block), 0) < LONG) return;
     if (!blocks.every((block) => UNTESTED.has(kindOf(block)))) return;

@@ -13,8 +13,8 @@ export const check = defineCheck({
     const target = useTarget(use, document.uri);
     const path = cstOf(use, "path");
     if (target === undefined || path === undefined) return;
+    if (names.usedFiles(document).some((used) => used.use === use && used.document !== undefined)) return;
     const files = [...names.files()].filter((file) => file !== document).map(({ uri }) => uri);
-    if (files.some((uri) => UriUtils.equals(uri, target)) || UriUtils.equals(target, document.uri)) return;
     const paths = files.map((uri) => usePath(document.uri, uri));
     const stated = use.path.replace(new RegExp(`${FILE_ENDING}$`), "");
     const sameName = files.filter((uri) => UriUtils.basename(uri) === UriUtils.basename(target));

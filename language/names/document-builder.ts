@@ -8,7 +8,7 @@ import { Names } from "./names.ts";
  * reference of every file, and relink each file with an unknown name at each keystroke in any other.
  */
 export class DrillwrightDocumentBuilder extends DefaultDocumentBuilder {
-  private readonly names: Names;
+  protected readonly names: Names;
 
   constructor(services: LangiumSharedCoreServices) {
     super(services);

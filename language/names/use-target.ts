@@ -23,8 +23,28 @@ function targetOf(use: Use, documentUri: URI): URI {
   return UriUtils.resolvePath(UriUtils.dirname(documentUri), path);
 }
 
+/** For each file, the paths from its folder; worked out once: a path that leads nowhere is compared with all others. */
+const paths = new Map<string, WeakMap<URI, string>>();
+const pathsFrom = new WeakMap<URI, WeakMap<URI, string>>();
+
 /** The path that a `use` in `from` would state to reach `to`. */
 export function usePath(from: URI, to: URI): string {
+  let known = pathsFrom.get(from);
+  if (known === undefined) {
+    const folder = UriUtils.dirname(from).toString();
+    known = paths.get(folder) ?? new WeakMap();
+    paths.set(folder, known);
+    pathsFrom.set(from, known);
+  }
+  let path = known.get(to);
+  if (path === undefined) {
+    path = pathBetween(from, to);
+    known.set(to, path);
+  }
+  return path;
+}
+
+function pathBetween(from: URI, to: URI): string {
   const relative = UriUtils.relative(UriUtils.dirname(from), to).slice(0, -FILE_ENDING.length);
   return relative.startsWith(".") ? relative : `./${relative}`;
 }

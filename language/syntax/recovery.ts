@@ -61,7 +61,7 @@ class Recovery {
       rules: ruleWordsOf(grammar),
       names: namesOf(grammar),
     };
-    this.items = new Set([...this.grammar.loops.values()].flatMap((loop) => [...loop.items.keys()]));
+    this.items = new Set([...this.grammar.loops.values()].flatMap((loop) => [...loop.items]));
     this.saveError = engine.SAVE_ERROR.bind(engine);
   }
 

@@ -8,8 +8,10 @@ import { type AstNode, AstUtils, type Grammar, GrammarAST } from "langium";
 export interface StatementLoop {
   /** The words that open it, such as `block`; of a group there are several, of a file none. */
   readonly openers: readonly string[];
-  /** The rules of its statements, each with the keywords and terminals that it can start with. */
-  readonly items: ReadonlyMap<string, ReadonlySet<string>>;
+  /** The rules that are repeated. */
+  readonly items: ReadonlySet<string>;
+  /** The rules of its statements, where those above only choose from them, each with what it can start with. */
+  readonly forms: ReadonlyMap<string, ReadonlySet<string>>;
   /** The keywords and terminals that one of its statements can start with. */
   readonly starters: ReadonlySet<string>;
   /** Those of them by which a line is known to start one: all but names, with which a line can also go on. */
@@ -37,13 +39,14 @@ export function statementLoopsOf(grammar: Grammar): StatementLoops {
   for (const rule of grammar.rules.filter(GrammarAST.isParserRule)) {
     const items = itemsOf(rule);
     if (items.length === 0) continue;
-    const starts = new Map(items.map((item) => [item.name, firstOf(item.definition).words]));
-    const starters = new Set([...starts.values()].flatMap((words) => [...words]));
+    const forms = new Map(items.flatMap(formsOf).map((form) => [form.name, firstOf(form.definition).words]));
+    const starters = new Set([...forms.values()].flatMap((words) => [...words]));
     loops.set(rule.name, {
       openers: rule.entry
         ? []
         : [...firstOf(rule.definition).words].filter((word) => /^[a-z]/.test(word) && !names.has(word)),
-      items: starts,
+      items: new Set(items.map(({ name }) => name)),
+      forms,
       starters,
       anchors: new Set([...starters].filter((name) => !names.has(name))),
     });
@@ -122,6 +125,15 @@ function isBeforeBrace(element: GrammarAST.AbstractElement): boolean {
 
 function isWholeFile(element: GrammarAST.AbstractElement, rule: GrammarAST.ParserRule): boolean {
   return rule.entry && element === rule.definition;
+}
+
+/** The rules that a rule chooses from, where it does nothing else. */
+function formsOf(rule: GrammarAST.ParserRule): GrammarAST.ParserRule[] {
+  const { definition } = rule;
+  const choices = GrammarAST.isAlternatives(definition) ? definition.elements : [];
+  const called = choices.filter(GrammarAST.isRuleCall).map((call) => call.rule.ref);
+  const rules = called.filter(GrammarAST.isParserRule);
+  return rules.length === 0 || rules.length < choices.length ? [rule] : rules.flatMap(formsOf);
 }
 
 /** What an element can start with, and whether it can be empty. */

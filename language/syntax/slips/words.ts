@@ -122,7 +122,7 @@ function likely(misfit: Misfit): (readonly string[])[] {
   }
   if (startsStatement(misfit)) return [expected];
   // A statement on the same line is rarer than a slip in the one before.
-  const [before] = [...slip.loop.items].find(([, starters]) => starters.has(startOf(slip))) ?? [];
+  const [before] = [...slip.loop.forms].find(([, starters]) => starters.has(startOf(slip))) ?? [];
   return [before === undefined ? [] : keywordsWithin(rules, before), expected];
 }
 
@@ -158,9 +158,9 @@ function homesOf({ slip, index }: Misfit, name: string): StatementLoop[] {
   if (names.has(name)) return [];
   const homes = [...loops.values()].filter((loop) => loop !== slip.loop && loop.starters.has(name));
   const next = slip.tokens[index + 1];
-  const closer = homes.filter(({ items }) =>
-    [...items.keys()].some(
-      (item) => next !== undefined && rules.get(item)?.own.includes(nameOf(next.tokenType)),
+  const closer = homes.filter(({ forms }) =>
+    [...forms.keys()].some(
+      (form) => next !== undefined && rules.get(form)?.own.includes(nameOf(next.tokenType)),
     ),
   );
   return name === "NUMBER" ? closer : homes;
