@@ -1,5 +1,7 @@
 /** Plans beside look-alikes in which all is well. Marks `«…»` stand around what is to be reported. */
 import { expect } from "vitest";
+import type { Check } from "../../language/checks/check.ts";
+import { CHECKS } from "../../language/generated/checks.ts";
 import { check, type Found } from "../checks/checked-files.ts";
 import { underlined, unmark } from "../checks/marks.ts";
 
@@ -30,10 +32,16 @@ function indented(text: string): string {
     .join("\n");
 }
 
+/** What is said but for how a practice is built: these plans are no whole practices. */
+async function foundIn(text: string, files: Readonly<Record<string, string>>): Promise<readonly Found[]> {
+  const checks = CHECKS as Readonly<Record<string, Check>>;
+  return (await check(text, files)).filter(({ code }) => checks[code]?.isAboutPractice !== true);
+}
+
 /** Exactly what is marked is reported, by this check, in these words. */
 export async function expectReported({ wrong, code, says, files = {} }: Case): Promise<void> {
   const { text, ranges } = unmark(planAround(wrong));
-  const found = await check(text, files);
+  const found = await foundIn(text, files);
   const marked = ranges.map((range) => ({ range, message: code }));
   expect(shown(text, found)).toBe(underlined(text, marked));
   for (const { message } of found) {
@@ -44,7 +52,7 @@ export async function expectReported({ wrong, code, says, files = {} }: Case): P
 
 export async function expectSilence({ right, files = {} }: Case): Promise<void> {
   const text = planAround(right);
-  const found = await check(text, files);
+  const found = await foundIn(text, files);
   expect(shown(text, found, true)).toBe(text);
 }
 
