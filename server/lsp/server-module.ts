@@ -3,6 +3,7 @@ import type { DeepPartial, Module } from "langium";
 import type { LangiumServices, LangiumSharedServices } from "langium/lsp";
 import type { DrillwrightEditorServices } from "../../language/editor/editor-module.ts";
 import { DEFAULT_SETTINGS, LEVEL_OF } from "../../shared/settings.ts";
+import { EditorDocumentBuilder } from "./document-builder.ts";
 import { DrillwrightDocumentUpdateHandler } from "./document-update-handler.ts";
 import type { ServerState } from "./start-server.ts";
 import { VerdictCodeLenses } from "./verdict-code-lenses.ts";
@@ -41,5 +42,8 @@ export function serverModule(state: ServerState): Module<LangiumServices, DeepPa
 
 export const sharedServerModule: Module<LangiumSharedServices, DeepPartial<LangiumSharedServices>> = {
   lsp: { DocumentUpdateHandler: (services) => new DrillwrightDocumentUpdateHandler(services) },
-  workspace: { WorkspaceManager: (services) => new EditorWorkspaceManager(services) },
+  workspace: {
+    DocumentBuilder: (services) => new EditorDocumentBuilder(services),
+    WorkspaceManager: (services) => new EditorWorkspaceManager(services),
+  },
 };

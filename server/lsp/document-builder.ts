@@ -1,0 +1,117 @@
+/** Builds what is open before the rest of the workspace. */
+import { type BuildOptions, Cancellation, DocumentState, type LangiumDocument } from "langium";
+import type { Document } from "../../language/generated/tree/ast.ts";
+import { isLibraryUri } from "../../language/library/library.ts";
+import { DrillwrightDocumentBuilder } from "../../language/names/document-builder.ts";
+
+/**
+ * Open files, and the files that they see, go through every phase before any other file is even read: what somebody
+ * looks at waits for nothing else. What is said of a name that is not known may hang on the rest, so it is looked at
+ * again when the rest is known.
+ */
+export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
+  private isAhead = false;
+  /** Files with unknown names that were looked at before all files were read. */
+  private readonly hasty = new Set<LangiumDocument>();
+
+  protected override async buildDocuments(
+    documents: LangiumDocument[],
+    options: BuildOptions,
+    cancelToken: Cancellation.CancellationToken,
+  ): Promise<void> {
+    const first = await this.openAndSeen(documents, cancelToken);
+    const rest = documents.filter((document) => !first.has(document));
+    if (first.size > 0 && rest.length > 0) {
+      await this.buildAhead([...first], options, cancelToken);
+      if (rest.some(({ state }) => state < DocumentState.Parsed)) this.markHasty(first);
+    }
+    await super.buildDocuments(rest.length > 0 ? rest : documents, options, cancelToken);
+    const again = [...this.hasty].filter((document) => this.langiumDocuments.hasDocument(document.uri));
+    for (const document of again) this.resetToState(document, DocumentState.IndexedReferences);
+    this.hasty.clear();
+    if (again.length > 0) await super.buildDocuments(again, options, cancelToken);
+  }
+
+  /** The same for every document, whatever was found out about it before: there is one category of checks. */
+  protected override resultsAreIncomplete(): boolean {
+    return false;
+  }
+
+  /** Nobody can change the library, and its checks are run by our own tests. */
+  protected override async validate(
+    document: LangiumDocument,
+    cancelToken: Cancellation.CancellationToken,
+  ): Promise<void> {
+    if (isLibraryUri(document.uri)) document.diagnostics = [];
+    else await super.validate(document, cancelToken);
+  }
+
+  /** Whoever waits for the whole workspace goes on waiting. */
+  protected override async runCancelable(
+    ...[documents, state, cancelToken, work]: Parameters<DrillwrightDocumentBuilder["runCancelable"]>
+  ): Promise<void> {
+    await super.runCancelable(documents, state, cancelToken, work);
+    if (this.isAhead) this.currentState = DocumentState.Changed;
+  }
+
+  /** The framework tells nobody of a document if the build is cut short just then, and does not come back to it. */
+  protected override async notifyDocumentPhase(
+    document: LangiumDocument,
+    state: DocumentState,
+  ): Promise<void> {
+    await super.notifyDocumentPhase(document, state, Cancellation.CancellationToken.None);
+  }
+
+  protected override async notifyBuildPhase(
+    documents: LangiumDocument[],
+    state: DocumentState,
+    cancelToken: Cancellation.CancellationToken,
+  ): Promise<void> {
+    if (!this.isAhead) await super.notifyBuildPhase(documents, state, cancelToken);
+  }
+
+  private async buildAhead(
+    documents: LangiumDocument[],
+    options: BuildOptions,
+    cancelToken: Cancellation.CancellationToken,
+  ): Promise<void> {
+    this.isAhead = true;
+    try {
+      await super.buildDocuments(documents, options, cancelToken);
+    } finally {
+      this.isAhead = false;
+    }
+  }
+
+  /** The open ones of the documents, the library, and what they use, directly or over others. Reads what is not read yet. */
+  private async openAndSeen(
+    documents: readonly LangiumDocument[],
+    cancelToken: Cancellation.CancellationToken,
+  ): Promise<ReadonlySet<LangiumDocument>> {
+    const open = documents.filter(({ uri }) => this.textDocuments?.get(uri.toString()) !== undefined);
+    if (open.length === 0 || open.length === documents.length) return new Set(open);
+    const buildable = new Set(documents);
+    const found = new Set([...open, ...documents.filter(({ uri }) => isLibraryUri(uri))]);
+    this.isAhead = true;
+    try {
+      // The set grows while it is walked.
+      for (const document of found) {
+        await this.runCancelable([document], DocumentState.Parsed, cancelToken, (unread) =>
+          this.langiumDocumentFactory.update(unread, cancelToken),
+        );
+        for (const { document: used } of this.names.usedFiles(document as LangiumDocument<Document>)) {
+          if (used !== undefined && buildable.has(used)) found.add(used);
+        }
+      }
+    } finally {
+      this.isAhead = false;
+    }
+    return found;
+  }
+
+  private markHasty(documents: Iterable<LangiumDocument>): void {
+    for (const document of documents) {
+      if (document.references.some(({ error }) => error !== undefined)) this.hasty.add(document);
+    }
+  }
+}
