@@ -30,7 +30,7 @@ player "P-07" {
   right-handed
 ${player}
 }
-${instrument === undefined ? "" : `\ninstrument "Bay unit" {\n  coverage factor 1\n${instrument}\n}\n`}
+${instrument === undefined ? "" : `\ninstrument "Bay unit" {\n${instrument.includes("coverage") ? "" : "  coverage factor 1\n"}${instrument}\n}\n`}
 source "Bay" {
   column "Carry" is carry in m
 }

@@ -111,7 +111,7 @@ Path first, then the start line.
   test("a player, a source and a session", async () => {
     expect(await inSample("sessions/first.drill", '  player "P', '-07"')).toContain("right-handed");
     const source = await inSample("sessions/first.drill", ' from "Fi', 'eld"');
-    expect(source).toContain("reads `club-path` and `carry`");
+    expect(source).toContain("reads `club-path`, `carry` and `offline`");
     expect(source).toContain("knows the block");
     expect(await inSample("sessions/first.drill", 'session "Fi', "rst")).toContain("P-07 · 2026-10-12");
   });

@@ -46,6 +46,7 @@ Field
   Club
   Path
   Carry
+  Side
   Remark`);
     expect(await outlineOf("sessions/first.drill")).toBe('First try (Seven-iron: "gate")');
   });

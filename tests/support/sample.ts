@@ -33,6 +33,7 @@ source "Field" {
   column "Club" is club where "Jig" is 9-iron, "Seven" is 7-iron
   column "Path" is club-path in ° positive out-to-in
   column "Carry" is carry in yd
+  column "Side" is offline in yd positive right
   column "Remark" excludes when "mishit", "practice swing"
   shots in order of "Shot"
 }
@@ -49,7 +50,7 @@ plan "Seven-iron: \\"gate\\"" {
 
   block "Wake up" warm-up {
     8 shots with gap-wedge at 50 % effort
-    at least 4 shots
+    at least 4 shots at 70 % effort
   }
 
   // The gate itself.

@@ -90,7 +90,7 @@ plan "Gate" {
     tagret carry at least 150 yd
     success at least 12 of 10 shots with carry at least 150 yd
   }
-  block "Two" {
+  block "Two" test {
     10 shots
     success at least 12 of 10 shots with carry at least 150 yd
   }
