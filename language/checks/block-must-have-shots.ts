@@ -1,5 +1,6 @@
 import { isShots } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
+import { isRead } from "./practice.ts";
 import { code } from "./wording.ts";
 
 /** A block that does not say how many shots are hit. */
@@ -7,11 +8,13 @@ export const check = defineCheck({
   on: ["Block"],
   reason:
     "Without a number of shots nobody knows when the block is over, and a session cannot be told apart into blocks.",
-  run(block, { report }) {
+  run(block, context) {
     if (block.statements.some(isShots)) return;
     // A drill that is not known yet may well say.
-    if (block.use !== undefined && (block.use.drill?.ref?.statements.some(isShots) ?? true)) return;
-    report({
+    const drill = block.use?.drill?.ref;
+    if (block.use !== undefined && drill === undefined) return;
+    if (drill !== undefined && (drill.statements.some(isShots) || !isRead(drill, context))) return;
+    context.report({
       message: `How many shots has this block? Write for example ${code("10 shots")} or ${code("at least 10 shots with 7-iron")}.`,
       node: block,
       property: "name",
@@ -22,6 +25,11 @@ plan "Gate" {
   block «"Start"» {
     cue "Brush the grass"
   }
+  block «"Again"» from "Line"
+}
+
+drill "Line" {
+  cue "Brush the grass"
 }`,
   silent: `
 plan "Gate" {
@@ -29,5 +37,10 @@ plan "Gate" {
     at least 10 shots
     cue "Brush the grass"
   }
+  block "Again" from "Line"
+}
+
+drill "Line" {
+  10 shots
 }`,
 });

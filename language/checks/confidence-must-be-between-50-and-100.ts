@@ -5,7 +5,7 @@ const OFFERED = [90, 80, 95];
 
 /** A confidence that nothing or everything would have. */
 export const check = defineCheck({
-  on: ["Confidence"],
+  on: ["Confidence", "DecisionLevel"],
   reason:
     "At 50 % or less the same shots could show a sentence and its opposite, and no number of shots shows anything with certainty.",
   run(confidence, { report }) {
@@ -28,6 +28,7 @@ export const check = defineCheck({
   },
   reporting: `
 plan "Gate" {
+  decide at «40» %
   block "Start" test {
     20 shots
     success {
@@ -38,6 +39,7 @@ plan "Gate" {
 }`,
   fixed: `
 plan "Gate" {
+  decide at 90 %
   block "Start" test {
     20 shots
     success {
@@ -48,6 +50,7 @@ plan "Gate" {
 }`,
   silent: `
 plan "Gate" {
+  decide at 80 %
   block "Start" test {
     20 shots
     success {

@@ -1,22 +1,27 @@
-import { isShots } from "../generated/tree/ast.ts";
+import { type Block, isShots, type Shots } from "../generated/tree/ast.ts";
 import { numberOf } from "../types/parameters.ts";
-import { defineCheck } from "./check.ts";
+import { type CheckContext, defineCheck } from "./check.ts";
 import { cstOf, insertAfter, rangeOf, replace } from "./edits.ts";
 import { kindOf, statedIn } from "./practice.ts";
 
 /** The most that a first swing should be, in percent of a full one. */
 const EASY = 80;
 
-/** A warm-up that begins with full swings. */
+/** The most that effort should rise from one line to the next, in percent of a full swing. */
+const STEP = 40;
+
+/** A warm-up that begins with full swings, or jumps to them. */
 export const check = defineCheck({
   on: ["Block"],
   isAboutPractice: true,
   reason: "A warm-up builds up: easy swings first, and full ones when the body is ready for them.",
   run(block, { report }) {
     if (kindOf(block) !== "warm-up") return;
-    const [first] = statedIn(block, isShots);
+    const lines = statedIn(block, isShots);
+    reportJumps(lines, block, report);
+    const [first] = lines;
     if (first === undefined || first.$container !== block) return;
-    const effort = first.effort === undefined ? 100 : numberOf(first.effort);
+    const effort = effortOf(first);
     if (effort === undefined || effort <= EASY) return;
     const stated = cstOf(first, "effort");
     report({
@@ -39,11 +44,19 @@ plan "Gate" {
   block "Wake up" warm-up {
     «8 shots»
   }
+  block "Wake up again" warm-up {
+    4 shots at 30 % effort
+    «4 shots with driver at 90 % effort»
+  }
 }`,
   fixed: `
 plan "Gate" {
   block "Wake up" warm-up {
     8 shots at 50 % effort
+  }
+  block "Wake up again" warm-up {
+    4 shots at 30 % effort
+    4 shots with driver at 60 % effort
   }
 }`,
   silent: `
@@ -54,3 +67,34 @@ plan "Gate" {
   }
 }`,
 });
+
+function reportJumps(lines: readonly Shots[], block: Block, report: CheckContext["report"]): void {
+  for (const [index, line] of lines.entries()) {
+    const before = lines[index - 1];
+    const effort = effortOf(line);
+    const earlier = before && effortOf(before);
+    if (effort === undefined || earlier === undefined || effort - earlier <= STEP) continue;
+    if (line.$container !== block) continue;
+    const stated = cstOf(line, "effort");
+    const between = Math.round((earlier + effort) / 2 / 5) * 5;
+    report({
+      message: `From ${earlier} % to ${effort} % is a leap. Build up in smaller steps, such as ${between} % here.`,
+      node: line,
+      fixes: [
+        {
+          title: `Make it ${between} % effort`,
+          edits: [
+            stated === undefined
+              ? insertAfter(rangeOf(line), ` at ${between} % effort`)
+              : replace(stated.range, String(between)),
+          ],
+        },
+      ],
+    });
+  }
+}
+
+/** In percent of a full swing; a full one where it is not stated. */
+function effortOf({ effort }: Shots): number | undefined {
+  return effort === undefined ? 100 : numberOf(effort);
+}

@@ -1,5 +1,12 @@
 import type { AstNode, CstNode, LangiumDocument } from "langium";
-import { isBlock, isDirection, isUnitName, type UnitName } from "../generated/tree/ast.ts";
+import {
+  type Category,
+  isBlock,
+  isCategory,
+  isDirection,
+  isUnitName,
+  type UnitName,
+} from "../generated/tree/ast.ts";
 import { nameTableOf } from "../names/name-table.ts";
 import { directionsOf } from "../types/directions.ts";
 import { type CheckContext, defineCheck, type Fix } from "./check.ts";
@@ -16,7 +23,7 @@ export const check = defineCheck({
         ? [...nameTableOf(node).all()]
         : node.$type === "Plan"
           ? node.statements.filter(isBlock)
-          : directionsOf(node);
+          : [...directionsOf(node), ...node.categories];
     const first = new Map<string, Named>();
     const taken = new Set(named.map(({ name }) => name));
     for (const one of named) {
@@ -52,7 +59,8 @@ metric «grip-weight» is weight
 metric lean is angle {
   positive forward
   negative «forward»
-}`,
+}
+metric strike is one of toe, heel, «toe»`,
   fixed: `
 plan "Gate" {
   block "Start" {
@@ -78,7 +86,8 @@ metric grip-weight-2 is weight
 metric lean is angle {
   positive forward
   negative forward
-}`,
+}
+metric strike is one of toe, heel`,
   silent: `
 plan "Gate" {
   block "Start" {
@@ -108,24 +117,28 @@ function reportAgain(
   const kind = isBlock(named) ? "block of this plan" : named.$type.toLowerCase();
   const what = isDirection(named)
     ? "the word for a side"
-    : isUnitName(named)
-      ? "a unit"
-      : `the name of a ${kind}`;
+    : isCategory(named)
+      ? "one of the names"
+      : isUnitName(named)
+        ? "a unit"
+        : `the name of a ${kind}`;
   report({
     message: `${cst.text.startsWith('"') ? cst.text : code(cst.text)} is already ${what}, in line ${line}. Choose another name here.`,
     node: named,
     cst,
     fixes: isDirection(named)
       ? []
-      : [isUnitName(named) ? withoutSpelling(named, cst, document) : rename(cst, named.name, taken)].filter(
-          (fix) => fix !== undefined,
-        ),
+      : [
+          isUnitName(named) || isCategory(named)
+            ? withoutName(named, cst, document)
+            : rename(cst, named.name, taken),
+        ].filter((fix) => fix !== undefined),
   });
 }
 
-/** Takes a spelling out of a unit that has others. */
-function withoutSpelling(named: UnitName, cst: CstNode, document: LangiumDocument): Fix | undefined {
-  const { names } = named.$container;
+/** Takes a name out of a unit or a metric that has others. */
+function withoutName(named: UnitName | Category, cst: CstNode, document: LangiumDocument): Fix | undefined {
+  const names: readonly Named[] = isCategory(named) ? named.$container.categories : named.$container.names;
   const before = names[names.indexOf(named) - 1]?.$cstNode;
   if (before === undefined) return undefined;
   const range = { start: before.range.end, end: cst.range.end };

@@ -31,7 +31,7 @@ export function numbersOf(node: AstNode): StatedNumber[] {
     return value === undefined ? [] : [{ value, property: "value", roles: [roleOf(node)] }];
   }
   if (isQuantity(node)) {
-    const roles = node.unit === undefined ? rolesOfParameter(parameterOf(node)) : [];
+    const roles = node.unit === undefined ? rolesOf(parameterOf(node)) : [];
     const { value } = node;
     return value === undefined ? [] : [{ value, property: "value", roles: [...roles, "Quantity.value"] }];
   }
@@ -56,7 +56,8 @@ function parameterOf(node: AstNode): Parameter | undefined {
 
 const roles = new WeakMap<Drill, ReadonlyMap<Parameter, readonly Role[]>>();
 
-function rolesOfParameter(parameter: Parameter | undefined): readonly Role[] {
+/** The places in its drill where a parameter stands for a plain number; none where it stands for amounts only. */
+export function rolesOf(parameter: Parameter | undefined): readonly Role[] {
   if (parameter === undefined) return [];
   const drill = parameter.$container;
   let known = roles.get(drill);

@@ -1,17 +1,29 @@
 /** What a plan makes a player do, for the checks of practice design. */
+import { AstUtils } from "langium";
 import {
   type Block,
   type BlockStatement,
+  type Drill,
   isClub,
   isForClubs,
   isShots,
   type Plan,
   type Shots,
 } from "../generated/tree/ast.ts";
-import { numberOf } from "../types/parameters.ts";
+import { type Bindings, bindingsIn, NO_BINDINGS, numberOf } from "../types/parameters.ts";
+import type { CheckContext } from "./check.ts";
 
 /** From this share of a full swing on, in percent, a swing counts as one at full effort; so does one that states none. */
 const FULL = 90;
+
+/** Whether all that a drill says could be read. */
+export function isRead(
+  drill: Drill,
+  { document, isBroken }: Pick<CheckContext, "document" | "isBroken">,
+): boolean {
+  const its = AstUtils.getDocument(drill);
+  return its === document ? !isBroken(drill) : its.parseResult.parserErrors.length === 0;
+}
 
 /** The kind of a block: its own, else its drill's; blocked where none is stated. */
 export function kindOf({ kind, use }: Block): string {
@@ -40,13 +52,17 @@ export function clubsOf(block: Block, plan: Plan): Set<string> {
 }
 
 /** Whether a line asks for swings at full effort. */
-export function isFullEffort({ effort }: Shots): boolean {
-  return effort === undefined || (numberOf(effort) ?? 0) >= FULL;
+export function isFullEffort({ effort }: Shots, bindings: Bindings = NO_BINDINGS): boolean {
+  return effort === undefined || (numberOf(effort, bindings) ?? 0) >= FULL;
 }
 
 /** The swings of a block, all or those at full effort. */
-export function swingsOf(block: Block, isCounted: (line: Shots) => boolean = () => true): number {
+export function swingsOf(
+  block: Block,
+  isCounted: (line: Shots, bindings: Bindings) => boolean = () => true,
+): number {
+  const bindings = bindingsIn(block.use);
   return statedIn(block, isShots)
-    .filter(isCounted)
-    .reduce((sum, { count }) => sum + (numberOf(count) ?? 0), 0);
+    .filter((line) => isCounted(line, bindings))
+    .reduce((sum, { count }) => sum + (numberOf(count, bindings) ?? 0), 0);
 }

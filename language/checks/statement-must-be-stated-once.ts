@@ -1,10 +1,11 @@
 import type { AstNode } from "langium";
+import type { LoadLimit, Uncertainty, Usual } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, remove } from "./edits.ts";
 
 /** What can be said only once, and of what. */
 const ONCE: Readonly<Record<string, string>> = {
-  Intent: "The plan has its intent",
+  Intent: "The intent is stated",
   PlanTime: "The plan says how long it takes",
   Handedness: "The player has a hand",
   Separator: "The source has its separator",
@@ -29,20 +30,39 @@ const ONCE: Readonly<Record<string, string>> = {
   Negative: "The metric has words for its negative side",
   Plausible: "The metric has its plausible range",
   Formula: "The metric has its formula",
+  Estimated: "The metric is estimated",
+  Next: "The plan says what comes next",
+  Review: "The step has its reviews",
+  Coverage: "The instrument says what its figures cover",
+  Usual: "What is usual of this is stated",
+  LoadLimit: "How many of these swings are enough is stated",
+  Uncertainty: "How exact these readings are is stated",
+};
+
+/** What a statement is about, where the same can be said of several things; empty for everything there is. */
+const ABOUT: Readonly<Record<string, (statement: never) => readonly string[]>> = {
+  Usual: ({ metric, club }: Usual) => [`${metric?.$refText} ${club?.$refText ?? ""}`],
+  LoadLimit: ({ fullEffort, period }: LoadLimit) => [`${fullEffort} ${period ?? "session"}`],
+  Uncertainty: ({ metric, clubs }: Uncertainty) =>
+    (clubs.length === 0 ? [""] : clubs.map(({ $refText }) => $refText)).map(
+      (club) => `${metric?.$refText} ${club}`,
+    ),
 };
 
 /** A second statement of something that can be said only once. */
 export const check = defineCheck({
-  on: ["Plan", "Player", "Source", "Session", "Metric"],
+  on: ["Plan", "Player", "Source", "Session", "Metric", "Instrument", "Curriculum", "CurriculumStep"],
   reason: "Two statements of what can be only one thing leave open which of them holds.",
   run({ statements }, { document, report }) {
     const first = new Map<string, AstNode>();
     for (const statement of statements as readonly AstNode[]) {
       const said = ONCE[statement.$type];
       if (said === undefined) continue;
-      const earlier = first.get(statement.$type);
+      const things = ABOUT[statement.$type]?.(statement as never) ?? [""];
+      const keys = things.map((thing) => `${statement.$type} ${thing}`);
+      const earlier = keys.map((key) => first.get(key)).find((known) => known !== undefined);
       if (earlier === undefined) {
-        first.set(statement.$type, statement);
+        for (const key of keys) first.set(key, statement);
         continue;
       }
       report({
@@ -66,6 +86,18 @@ plan "Gate" {
 player "P-1" {
   right-handed
   «left-handed»
+  usual carry 150 yd with 7-iron
+  usual carry 120 yd with 9-iron
+  «usual carry 155 yd with 7-iron»
+  limit 60 swings
+  «limit 50 swings a session»
+}
+
+instrument "Bay" {
+  coverage 95 %
+  reads carry within 2 m random
+  reads carry within 3 m random for driver
+  «reads carry within 4 m random for 7-iron, driver»
 }`,
   fixed: `
 plan "Gate" {
@@ -78,6 +110,15 @@ plan "Gate" {
 
 player "P-1" {
   right-handed
+  usual carry 150 yd with 7-iron
+  usual carry 120 yd with 9-iron
+  limit 60 swings
+}
+
+instrument "Bay" {
+  coverage 95 %
+  reads carry within 2 m random
+  reads carry within 3 m random for driver
 }`,
   silent: `
 plan "Gate" {

@@ -1,22 +1,34 @@
 import { AstUtils } from "langium";
-import { isBlock, isTarget } from "../generated/tree/ast.ts";
+import { type Drill, isBlock, isOnTarget, isSuccess, isTarget } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
-import { code } from "./wording.ts";
+import { isRead } from "./practice.ts";
+import { code, quoted } from "./wording.ts";
 
 /** `on target` in a block without a target. */
 export const check = defineCheck({
-  on: ["OnTarget"],
+  on: ["OnTarget", "Block"],
   reason:
     "A shot is on target when it meets the targets of its block; without one nobody can say which shots are.",
-  run(subject, { report }) {
-    const block = AstUtils.getContainerOfType(subject, isBlock);
+  run(node, context) {
+    const block = isBlock(node) ? node : AstUtils.getContainerOfType(node, isBlock);
     if (block === undefined || block.statements.some(isTarget)) return;
+    const drill = block.use?.drill?.ref;
     // A drill that is not known yet may well have one.
-    if (block.use !== undefined && (block.use.drill?.ref?.statements.some(isTarget) ?? true)) return;
-    report({
-      message: `This block has no target. Say what a shot aims at, such as ${code("target start-direction within ±2°")}, or write here what counts: ${code("with start-direction within ±2°")}.`,
-      node: subject,
-    });
+    if (block.use !== undefined && drill === undefined) return;
+    if (drill !== undefined && (drill.statements.some(isTarget) || !isRead(drill, context))) return;
+    const example = code("target start-direction within ±2°");
+    if (!isBlock(node)) {
+      context.report({
+        message: `This block has no target. Say what a shot aims at, such as ${example}, or write here what counts: ${code("with start-direction within ±2°")}.`,
+        node,
+      });
+    } else if (drill !== undefined && asksForTarget(drill) && !block.statements.some(isSuccess)) {
+      context.report({
+        message: `${quoted(drill.name)} counts shots on target, and leaves the target to its block. Say what a shot aims at, such as ${example}.`,
+        node,
+        property: "name",
+      });
+    }
   },
   reporting: `
 plan "Gate" {
@@ -24,6 +36,12 @@ plan "Gate" {
     10 shots
     success at least 7 of 10 shots «on target»
   }
+  block «"Again"» from "Line"
+}
+
+drill "Line" {
+  10 shots
+  success 3 in a row on target
 }`,
   silent: `
 plan "Gate" {
@@ -32,5 +50,17 @@ plan "Gate" {
     target start-direction within ±2°
     success at least 7 of 10 shots on target
   }
+  block "Again" from "Line" {
+    target start-direction within ±3°
+  }
+}
+
+drill "Line" {
+  10 shots
+  success 3 in a row on target
 }`,
 });
+
+function asksForTarget(drill: Drill): boolean {
+  return drill.statements.filter(isSuccess).some((success) => AstUtils.streamAst(success).some(isOnTarget));
+}

@@ -3,11 +3,11 @@ import { defineCheck } from "./check.ts";
 
 /** What should not go into files that are shared: an address, a number to call, a person with the day of birth. */
 const PERSONAL: readonly (readonly [what: string, pattern: RegExp])[] = [
-  ["an e-mail address", /[\w.+-]+@[\w-]+\.[a-z]{2,}/i],
+  ["an e-mail address", /[\w.+-]{1,64}@[\w-]{1,64}\.[a-z]{2,}/i],
   ["a telephone number", /(?:\+\d{1,3}[ -/]?|\(0\d+\)[ -/]?|\b0\d{2,4}[ -/])\d{2,4}(?:[ -/]?\d{2,4}){1,3}\b/],
   [
     "a name with a date of birth",
-    /\p{Lu}\p{Ll}+ \p{Lu}\p{Ll}+.{0,30}\b(?:born|birth|geboren|\*)\D{0,15}\d{1,4}[./-]\d{1,2}[./-]\d{1,4}/u,
+    /\p{Lu}\p{Ll}{1,30} \p{Lu}\p{Ll}{1,30}.{0,30}\b(?:born|birth|geboren|\*)\D{0,15}\d{1,4}[./-]\d{1,2}[./-]\d{1,4}/u,
   ],
 ];
 

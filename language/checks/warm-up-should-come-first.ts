@@ -1,4 +1,5 @@
 import { isBlock, isShots } from "../generated/tree/ast.ts";
+import { bindingsIn } from "../types/parameters.ts";
 import { defineCheck } from "./check.ts";
 import { insertBefore, rangeOf } from "./edits.ts";
 import { isFullEffort, kindOf, statedIn, swingsOf } from "./practice.ts";
@@ -15,7 +16,9 @@ export const check = defineCheck({
   run(plan, { isBroken, report }) {
     const blocks = plan.statements.filter(isBlock);
     if (blocks.some(isBroken) || blocks.reduce((sum, block) => sum + swingsOf(block), 0) < LONG) return;
-    const first = blocks.find((block) => statedIn(block, isShots).some(isFullEffort));
+    const first = blocks.find((block) =>
+      statedIn(block, isShots).some((line) => isFullEffort(line, bindingsIn(block.use))),
+    );
     if (first === undefined || kindOf(first) === "warm-up") return;
     if (blocks.slice(0, blocks.indexOf(first)).some((block) => kindOf(block) === "warm-up")) return;
     const indentation = " ".repeat(rangeOf(first).start.character);

@@ -25,6 +25,7 @@ import { check as dateMustBeInTheCalendar } from "../checks/date-must-be-in-the-
 import { check as dimensionMustHaveAUnit } from "../checks/dimension-must-have-a-unit.ts";
 import { check as dimensionMustNotBeMadeOfItself } from "../checks/dimension-must-not-be-made-of-itself.ts";
 import { check as directionMustBeStated } from "../checks/direction-must-be-stated.ts";
+import { check as drillMustFitItsBlock } from "../checks/drill-must-fit-its-block.ts";
 import { check as effortMustBeBetween1And110 } from "../checks/effort-must-be-between-1-and-110.ts";
 import { check as effortShouldBuildUp } from "../checks/effort-should-build-up.ts";
 import { check as fileMustNotUseItself } from "../checks/file-must-not-use-itself.ts";
@@ -128,6 +129,7 @@ export const CHECKS = {
   "dimension-must-have-a-unit": dimensionMustHaveAUnit,
   "dimension-must-not-be-made-of-itself": dimensionMustNotBeMadeOfItself,
   "direction-must-be-stated": directionMustBeStated,
+  "drill-must-fit-its-block": drillMustFitItsBlock,
   "effort-must-be-between-1-and-110": effortMustBeBetween1And110,
   "effort-should-build-up": effortShouldBuildUp,
   "file-must-not-use-itself": fileMustNotUseItself,

@@ -3,6 +3,7 @@ import { type AstNode, AstUtils } from "langium";
 import {
   type ArgumentValue,
   type Count,
+  type DrillUse,
   isAmountValue,
   isDrill,
   isDrillUse,
@@ -19,6 +20,15 @@ export const NO_BINDINGS: Bindings = new Map();
 /** What a parameter stands for: its argument, else its default; undefined where it has neither. */
 export function argumentOf(parameter: Parameter | undefined, bindings: Bindings): ArgumentValue | undefined {
   return parameter === undefined ? undefined : (bindings.get(parameter) ?? parameter.value);
+}
+
+/** What the parameters of a drill stand for where it is used; the defaults are found by `argumentOf`. */
+export function bindingsIn(use: DrillUse | undefined): Bindings {
+  const bindings = new Map<Parameter, ArgumentValue>();
+  for (const { parameter, value } of use?.arguments ?? []) {
+    if (parameter?.ref !== undefined && value !== undefined) bindings.set(parameter.ref, value);
+  }
+  return bindings;
 }
 
 /** The number that stands here, or that its parameter stands for; undefined where that is not known. */

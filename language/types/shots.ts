@@ -1,7 +1,7 @@
 /** How many shots the block around a part of the text asks for. */
 import { type AstNode, AstUtils } from "langium";
 import { type Block, type Drill, isBlock, isDrill, isShots, type Shots } from "../generated/tree/ast.ts";
-import { numberOf } from "./parameters.ts";
+import { bindingsIn, NO_BINDINGS, numberOf } from "./parameters.ts";
 
 export interface AskedShots {
   readonly block: Block | Drill;
@@ -15,7 +15,7 @@ const known = new WeakMap<Block | Drill, AskedShots>();
 
 /**
  * The shots of the block or drill at or around a node; undefined outside of them, where none are stated, and where a
- * number of them is not known. A block that states none has those of its drill, with the drill's defaults.
+ * number of them is not known. A block that states none has those of its drill, with the block's arguments.
  */
 export function shotsOf(node: AstNode): AskedShots | undefined {
   const block = AstUtils.getContainerOfType(node, isBlockOrDrill);
@@ -23,7 +23,8 @@ export function shotsOf(node: AstNode): AskedShots | undefined {
   let shots = known.get(block);
   if (shots === undefined) {
     const lines = shotLines(block);
-    const counts = lines.map(({ count }) => numberOf(count));
+    const bindings = isBlock(block) ? bindingsIn(block.use) : NO_BINDINGS;
+    const counts = lines.map(({ count }) => numberOf(count, bindings));
     if (counts.length === 0 || counts.includes(undefined)) return undefined;
     const asked = counts.reduce<number>((sum, count) => sum + (count ?? 0), 0);
     shots = { block, asked, open: lines.some(({ open }) => open) };

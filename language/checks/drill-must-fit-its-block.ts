@@ -1,0 +1,142 @@
+import { AstUtils } from "langium";
+import {
+  type Argument,
+  type Count,
+  type CountCriterion,
+  type DrillUse,
+  isCountCriterion,
+  isRunCriterion,
+  isSuccess,
+  type RunCriterion,
+} from "../generated/tree/ast.ts";
+import { type Bindings, bindingsIn, NO_BINDINGS, numberOf } from "../types/parameters.ts";
+import { type AskedShots, shotsOf } from "../types/shots.ts";
+import { defineCheck } from "./check.ts";
+import { rangeOf, replace } from "./edits.ts";
+import { isRead } from "./practice.ts";
+import { code, quoted, shots } from "./wording.ts";
+
+/** Goals of a drill that its block, or what the block says of its parameters, leaves too few shots for. */
+export const check = defineCheck({
+  on: ["Block"],
+  reason: "A drill can be right by itself, and ask for twelve hits where a block has it done ten times.",
+  run(block, context) {
+    const { report } = context;
+    const { use } = block;
+    const drill = use?.drill?.ref;
+    const here = shotsOf(block);
+    if (use === undefined || drill === undefined || here === undefined) return;
+    if (!isRead(drill, context) || block.statements.some(isSuccess)) return;
+    const bindings = bindingsIn(use);
+    for (const success of drill.statements.filter(isSuccess)) {
+      for (const criterion of AstUtils.streamAst(success)) {
+        if (!isCountCriterion(criterion) && !isRunCriterion(criterion)) continue;
+        const excess = excessOf(criterion, here, bindings);
+        if (excess === undefined || excessOf(criterion, shotsOf(drill), NO_BINDINGS) !== undefined) continue;
+        const argument = argumentFor(excess.count, use);
+        const goal = code((criterion.$cstNode?.text ?? "").replace(/\s+/g, " "));
+        report({
+          message: `${quoted(drill.name)} asks for ${goal}, which here is ${excess.what}. Change ${argument === undefined ? "the number of shots, or give the block a success of its own" : "one of the two"}.`,
+          node: argument?.value ?? use,
+          ...(argument === undefined ? { property: "drill" } : {}),
+          fixes:
+            argument?.value === undefined
+              ? []
+              : [
+                  {
+                    title: `Make it ${excess.most}`,
+                    edits: [replace(rangeOf(argument.value), String(excess.most))],
+                  },
+                ],
+        });
+        return;
+      }
+    }
+  },
+  reporting: `
+drill "Line" (hits: ratio = 8, run: ratio = 3) {
+  10 shots
+  target start-direction within ±3°
+  success {
+    at least hits of 10 shots on target
+    run in a row on target
+  }
+}
+
+plan "Gate" {
+  block "Start" from "Line" with hits = «12»
+  block "Again" from "Line" with run = «11»
+  block "Short" from «"Line"» {
+    8 shots
+  }
+}`,
+  fixed: `
+drill "Line" (hits: ratio = 8, run: ratio = 3) {
+  10 shots
+  target start-direction within ±3°
+  success {
+    at least hits of 10 shots on target
+    run in a row on target
+  }
+}
+
+plan "Gate" {
+  block "Start" from "Line" with hits = 10
+  block "Again" from "Line" with run = 10
+  block "Short" from "Line" {
+    8 shots
+  }
+}`,
+  silent: `
+drill "Line" (hits: ratio = 8) {
+  10 shots
+  target start-direction within ±3°
+  success at least hits shots on target
+}
+
+plan "Gate" {
+  block "Start" from "Line" with hits = 10
+  block "Long" from "Line" with hits = 12 {
+    16 shots
+  }
+  block "Other" from "Line" {
+    4 shots
+    success 3 in a row on target
+  }
+}`,
+});
+
+/** What a goal asks for that there are not shots enough for, and the most that there are. */
+interface Excess {
+  readonly what: string;
+  readonly most: number;
+  readonly count: Count;
+}
+
+function excessOf(
+  criterion: CountCriterion | RunCriterion,
+  block: AskedShots | undefined,
+  bindings: Bindings,
+): Excess | undefined {
+  if (block === undefined) return undefined;
+  const { asked, open } = block;
+  if (isRunCriterion(criterion)) {
+    const length = numberOf(criterion.length, bindings);
+    if (length === undefined || length <= asked || open) return undefined;
+    return { what: `a run of ${length} in ${shots(asked)}`, most: asked, count: criterion.length };
+  }
+  const outOf = numberOf(criterion.outOf, bindings);
+  const hits = numberOf(criterion.count, bindings);
+  if (outOf !== undefined && criterion.outOf !== undefined && outOf > asked && !open) {
+    return { what: `about ${outOf} of ${shots(asked)}`, most: asked, count: criterion.outOf };
+  }
+  const most = outOf ?? (open ? Number.POSITIVE_INFINITY : asked);
+  if (hits === undefined || hits <= most) return undefined;
+  return { what: `${hits} hits of ${shots(most)}`, most, count: criterion.count };
+}
+
+/** The argument that a count is given by the block. */
+function argumentFor({ parameter }: Count, { arguments: given }: DrillUse): Argument | undefined {
+  const wanted = parameter?.ref;
+  return wanted === undefined ? undefined : given.find((argument) => argument.parameter?.ref === wanted);
+}
