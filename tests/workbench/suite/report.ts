@@ -18,8 +18,9 @@ test("the report on the session that is shown opens beside its plan, once", asyn
     return reports().length > 0;
   });
   await commands.executeCommand(COMMANDS.openReport.id);
+  // The tab is there before its title is.
+  await eventually("the report has its title", async () => /^Report: P-/.test(reports()[0]?.label ?? ""));
   const [report, another] = reports();
-  assert.match(report?.label ?? "", /^Report: P-/);
   assert.equal(another, undefined);
   if (report !== undefined) await window.tabGroups.close(report);
 });
