@@ -28,7 +28,7 @@ interface Workspace {
 
 /** @param missing whether the file of windows, which every plan uses, is not there. */
 function plans(name: string, count: number, missing = false): Workspace {
-  const path = join(folder, name);
+  const path = join(folder, name.replaceAll(/\W+/g, "-")); // editors and Node encode a comma differently
   const file = (number: number) => join(path, "plans", `plan-${number}.drill`);
   mkdirSync(join(path, "plans"), { recursive: true });
   mkdirSync(join(path, "shared"), { recursive: true });
