@@ -5,10 +5,13 @@ import { getStarted } from "./commands/get-started.ts";
 import { newDrill } from "./commands/new-drill.ts";
 import { newPlan } from "./commands/new-plan.ts";
 import { newSession } from "./commands/new-session.ts";
+import { openCard } from "./commands/open-card.ts";
 import { openPlan } from "./commands/open-plan.ts";
 import { openReport } from "./commands/open-report.ts";
 import { pickSession } from "./commands/pick-session.ts";
 import { restartServer } from "./commands/restart-server.ts";
+import { saveCard } from "./commands/save-card.ts";
+import { saveReport } from "./commands/save-report.ts";
 import { scoreSession } from "./commands/score-session.ts";
 import { showOutput } from "./commands/show-output.ts";
 import { showRows } from "./commands/show-rows.ts";
@@ -24,6 +27,9 @@ const RUN: Readonly<Record<CommandName, Run>> = {
   pickSession,
   showRows,
   openReport,
+  saveReport,
+  openCard,
+  saveCard,
   showSession,
   toggleVerdicts,
   getStarted,

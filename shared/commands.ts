@@ -67,6 +67,27 @@ export const COMMANDS = {
       },
     },
   },
+  saveReport: {
+    id: "drillwright.saveReport",
+    title: "Save the Report…",
+    palette: inDrillFile,
+    menus: { "editor/context": { when: onDrillFile, group: "drillwright@5" } },
+  },
+  openCard: {
+    id: "drillwright.openCard",
+    title: "Open the Card for the Range",
+    palette: inDrillFile,
+    menus: {
+      "editor/title": { when: onDrillFile, group: "drillwright@3" },
+      "editor/context": { when: onDrillFile, group: "drillwright@6" },
+    },
+  },
+  saveCard: {
+    id: "drillwright.saveCard",
+    title: "Save the Card…",
+    palette: inDrillFile,
+    menus: { "editor/context": { when: onDrillFile, group: "drillwright@7" } },
+  },
   toggleVerdicts: {
     id: "drillwright.toggleVerdicts",
     title: "Show or Hide the Verdicts",

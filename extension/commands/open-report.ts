@@ -8,16 +8,26 @@ import type { Workbench } from "../workbench.ts";
 
 /** Opens the report on a session beside the plan: the one that the view of players gives, else the one that is shown. */
 export async function openReport(workbench: Workbench, given?: unknown): Promise<void> {
+  const found = await reportFor(workbench, given);
+  if (found !== undefined) showReport(workbench, found.session, found);
+}
+
+/** The report on that session. Says so where there is none. */
+export async function reportFor(
+  workbench: Workbench,
+  given: unknown,
+): Promise<{ readonly session: Declared; readonly title: string; readonly page: string } | undefined> {
   const session = sessionIn(given) ?? shownSession(workbench, given);
-  if (session === undefined) return;
+  if (session === undefined) return undefined;
   const report = await workbench.server.ask(sessionReport, { session });
   if (report === null) {
     void window.showInformationMessage(l10n.t("The session is gone."));
   } else if (report.page === null) {
     void window.showWarningMessage(report.problem ?? "");
   } else {
-    showReport(workbench, session, { title: report.title, page: report.page });
+    return { session, title: report.title, page: report.page };
   }
+  return undefined;
 }
 
 function sessionIn(given: unknown): Declared | undefined {

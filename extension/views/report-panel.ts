@@ -54,7 +54,7 @@ function fill(panel: WebviewPanel, { title, page }: Report): void {
 }
 
 /** Places are told from the folder that is open, not from the root of the machine. */
-function withoutFolders(page: string): string {
+export function withoutFolders(page: string): string {
   return (workspace.workspaceFolders ?? []).reduce(
     (text, { uri }) => text.replaceAll(`${uri.toString()}/`, ""),
     page,
