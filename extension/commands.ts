@@ -2,6 +2,7 @@ import { commands, Disposable, l10n, window } from "vscode";
 import { COMMANDS, type CommandName } from "../shared/commands.ts";
 import { createSample } from "./commands/create-sample.ts";
 import { getStarted } from "./commands/get-started.ts";
+import { importTable } from "./commands/import-table.ts";
 import { newDrill } from "./commands/new-drill.ts";
 import { newPlan } from "./commands/new-plan.ts";
 import { newSession } from "./commands/new-session.ts";
@@ -38,6 +39,7 @@ const RUN: Readonly<Record<CommandName, Run>> = {
   newPlan,
   newDrill,
   newSession,
+  importTable,
   showOutput,
   restartServer,
 };

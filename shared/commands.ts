@@ -17,7 +17,13 @@ export interface Command {
   readonly menus?: Readonly<Partial<Record<Menu, MenuEntry>>>;
 }
 
-export type Menu = "editor/title" | "editor/context" | "file/newFile" | "view/title" | "view/item/context";
+export type Menu =
+  | "editor/title"
+  | "editor/context"
+  | "file/newFile"
+  | "view/title"
+  | "view/item/context"
+  | "explorer/context";
 
 export interface MenuEntry {
   /** Always, where it is missing. */
@@ -141,6 +147,17 @@ export const COMMANDS = {
     menus: {
       "file/newFile": { group: "drillwright@3" },
       "view/title": { when: "view == drillwright.players && workbenchState != empty", group: "navigation" },
+    },
+  },
+  importTable: {
+    id: "drillwright.importTable",
+    title: "Import a Table of Shots…",
+    palette: true,
+    menus: {
+      "explorer/context": {
+        when: "!explorerResourceIsFolder && resourceExtname =~ /^\\.(csv|tsv|json|jsonl|gz|txt)$/i",
+        group: "drillwright@1",
+      },
     },
   },
   showOutput: {

@@ -1,6 +1,7 @@
 /** What a proposal rests on, for whoever has to settle it. */
 import { plural } from "../../shared/plural.ts";
 import type { ProposedColumn } from "../import/propose/columns.ts";
+import { meaningText } from "../import/propose/meaning-text.ts";
 import type { Proposal } from "../import/propose/propose.ts";
 import type { ProposedSource } from "../import/propose/write.ts";
 import type { Palette } from "../report/palette.ts";
@@ -33,7 +34,7 @@ function columnLines(columns: readonly ProposedColumn[]): string[] {
   const rows = columns.map((column) => [
     column.meaning === null ? "not read" : column.confidence,
     JSON.stringify(column.header),
-    meaningOf(column),
+    meaningText(column),
     [...column.reasons, ...column.settle].join("; "),
     column.samples.length === 0
       ? ""
@@ -47,27 +48,4 @@ function columnLines(columns: readonly ProposedColumn[]): string[] {
         .join("  ")
         .trimEnd()}`,
   );
-}
-
-function meaningOf({ meaning, signs, units }: ProposedColumn): string {
-  if (meaning === null) return "";
-  switch (meaning.kind) {
-    case "metric": {
-      const stated = meaning.unit.symbol === "" ? "" : ` in ${meaning.unit.symbol}`;
-      const unit = units.length > 0 ? ` in ${units.join(" or ")}?` : stated;
-      const side =
-        signs.length > 0
-          ? `, positive ${signs.join(" or ")}?`
-          : meaning.positive === null
-            ? ""
-            : `, positive ${meaning.positive}`;
-      return `${meaning.metric}${unit}${side}`;
-    }
-    case "category":
-      return meaning.metric;
-    case "exclusion":
-      return `set aside when ${meaning.texts.map((text) => JSON.stringify(text)).join(", ")}`;
-    default:
-      return meaning.kind;
-  }
 }

@@ -31,6 +31,7 @@ import { Lowering } from "../../language/lowering/document.ts";
 import type { ClientOptions } from "../../shared/protocol/client-options.ts";
 import { DiagnosticsPublisher } from "./diagnostics-publisher.ts";
 import { EditorSettings } from "./editor-settings.ts";
+import { handleImportTables } from "./handlers/import-tables.ts";
 import { handlePlanCard } from "./handlers/plan-card.ts";
 import { handlePlanGoals } from "./handlers/plan-goals.ts";
 import { handleProject, tellProjectChanged } from "./handlers/project.ts";
@@ -83,6 +84,7 @@ export function startServer(
   handleSelectionRanges(connection, shared);
   publishMistakes(shared, publisher);
   handleProject(connection, shared);
+  handleImportTables(connection, shared, host);
   handlePlanCard(connection, services.drillwright, lowering);
   handlePlanGoals(connection, shared, lowering);
   handleSessions(connection, practice);

@@ -38,6 +38,7 @@ test("the manifest offers the commands and the settings of the lists", async () 
         "file/newFile": menu("file/newFile"),
         "view/title": menu("view/title"),
         "view/item/context": menu("view/item/context"),
+        "explorer/context": menu("explorer/context"),
       } satisfies Record<Menu | "commandPalette", unknown>,
     },
   };
