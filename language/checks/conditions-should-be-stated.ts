@@ -27,7 +27,7 @@ export const check = defineCheck({
     const { statements } = session;
     const reference = statements.find(isSessionPlan);
     const plan = reference?.plan?.ref;
-    if (plan === undefined || !asksFor(plan, STANDARDISED)) return;
+    if (plan === undefined || !asksForStandardCarry(plan)) return;
     const ball = statements.find(isBall);
     const missing = [
       statements.some(isAirTemperature) ? "" : "temperature 15 °C",
@@ -121,8 +121,9 @@ session "First" {
 }`,
 });
 
-/** Whether a plan speaks of a metric. */
-function asksFor(plan: Plan, name: string): boolean {
+/** Whether a plan speaks of the standardised carry. */
+export function asksForStandardCarry(plan: Plan): boolean {
+  const name = STANDARDISED;
   return AstUtils.streamAst(plan).some((node) => {
     if (isNumberTest(node) || isStatisticCriterion(node) || isChangeCriterion(node))
       return node.metric?.$refText === name;

@@ -1,14 +1,18 @@
 import { type AstNode, AstUtils } from "langium";
 import {
   type HandedDirection,
+  isDrillUse,
   isHandedDirection,
   isHandedness,
+  isLooksFor,
   isMetricColumn,
   isQuantity,
   isSession,
   isSessionData,
   isSessionPlan,
   isSessionPlayer,
+  isSpelling,
+  isWindowTest,
   type Player,
   type SessionPlayer,
 } from "../generated/tree/ast.ts";
@@ -32,7 +36,7 @@ export const check = defineCheck({
       const sources = session.statements.filter(isSessionData).map(({ source }) => source?.ref);
       for (const part of [plan, ...sources]) {
         if (part === undefined) continue;
-        if (!words.has(part)) words.set(part, handedWordIn(part));
+        if (!words.has(part)) words.set(part, handedWordIn(part, new Set()));
         const word = words.get(part);
         if (word === undefined) continue;
         reportMissingHand(statement, player, word, context);
@@ -41,11 +45,15 @@ export const check = defineCheck({
     }
   },
   reporting: `
+window "Path" is club-path within 2° of 1° in-to-out
+
+drill "Line" {
+  10 shots
+  target inside "Path"
+}
+
 plan "Gate" {
-  block "Start" {
-    10 shots
-    target club-path within 2° of 1° in-to-out
-  }
+  block "Start" from "Line"
 }
 
 player "P-1" {
@@ -62,11 +70,15 @@ session "First" {
   data "first.csv" from "Bay"
 }`,
   fixed: `
+window "Path" is club-path within 2° of 1° in-to-out
+
+drill "Line" {
+  10 shots
+  target inside "Path"
+}
+
 plan "Gate" {
-  block "Start" {
-    10 shots
-    target club-path within 2° of 1° in-to-out
-  }
+  block "Start" from "Line"
 }
 
 player "P-1" {
@@ -106,17 +118,31 @@ session "First" {
 }`,
 });
 
-/** The first word in a plan or source that mirrors with the hand. */
-function handedWordIn(part: AstNode): HandedDirection | undefined {
+/** The first word that mirrors with the hand in a plan or source, and in the drills, windows and findings it names. */
+function handedWordIn(part: AstNode, seen: Set<AstNode>): HandedDirection | undefined {
+  if (seen.has(part)) return undefined;
+  seen.add(part);
   for (const node of AstUtils.streamAst(part)) {
     const word = isQuantity(node)
       ? node.direction?.ref
       : isMetricColumn(node)
         ? node.positive?.ref
-        : undefined;
+        : isSpelling(node)
+          ? node.meaning?.ref
+          : undefined;
     if (isHandedDirection(word)) return word;
+    for (const named of namedIn(node)) {
+      const found = named && handedWordIn(named, seen);
+      if (found !== undefined) return found;
+    }
   }
   return undefined;
+}
+
+function namedIn(node: AstNode): readonly (AstNode | undefined)[] {
+  if (isDrillUse(node)) return [node.drill?.ref];
+  if (isWindowTest(node)) return [node.window?.ref];
+  return isLooksFor(node) ? node.findings.map(({ ref }) => ref) : [];
 }
 
 function reportMissingHand(

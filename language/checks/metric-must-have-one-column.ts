@@ -3,6 +3,16 @@ import { defineCheck } from "./check.ts";
 import { rangeOf, remove } from "./edits.ts";
 import { code, quoted } from "./wording.ts";
 
+/** What else is read from a column. */
+const OTHERS: Readonly<Record<string, string>> = {
+  ClubColumn: "The club",
+  BlockColumn: "The block",
+  PlayerColumn: "The player",
+  DateColumn: "The date",
+  SessionColumn: "The session",
+  TimeColumn: "The time",
+};
+
 /** Two columns for one thing. */
 export const check = defineCheck({
   on: ["Source"],
@@ -20,8 +30,7 @@ export const check = defineCheck({
         first.set(key, header);
         continue;
       }
-      const what =
-        metric !== undefined ? code(metric) : content.$type === "ClubColumn" ? "The club" : "The block";
+      const what = metric !== undefined ? code(metric) : OTHERS[content.$type];
       report({
         message: `${what} is read from column ${quoted(earlier)} already. Keep one of the two.`,
         node: column,

@@ -26,6 +26,10 @@ plan "Gate" {
     10 shots
     target inside "Fast"
   }
+  block "Low" {
+    10 shots
+    target inside "Flat"
+  }
 }`,
   silent: `
 window "Flat" {

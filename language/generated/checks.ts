@@ -2,6 +2,7 @@
 import { check as argumentMustBeGiven } from "../checks/argument-must-be-given.ts";
 import { check as argumentMustBeGivenOnce } from "../checks/argument-must-be-given-once.ts";
 import { check as argumentMustFit } from "../checks/argument-must-fit.ts";
+import { check as ballCouldStateItsCarry } from "../checks/ball-could-state-its-carry.ts";
 import { check as baselineCouldBeLonger } from "../checks/baseline-could-be-longer.ts";
 import { check as baselineMustComeBefore } from "../checks/baseline-must-come-before.ts";
 import { check as baselineShouldBeThereToLookAt } from "../checks/baseline-should-be-there-to-look-at.ts";
@@ -12,6 +13,8 @@ import { check as blocksShouldFitTheTime } from "../checks/blocks-should-fit-the
 import { check as categoryMustBeAskedByName } from "../checks/category-must-be-asked-by-name.ts";
 import { check as changeCouldComeAlone } from "../checks/change-could-come-alone.ts";
 import { check as changeShouldBeOfOneClub } from "../checks/change-should-be-of-one-club.ts";
+import { check as changeShouldHaveABaseline } from "../checks/change-should-have-a-baseline.ts";
+import { check as circumstanceShouldBeLikely } from "../checks/circumstance-should-be-likely.ts";
 import { check as conditionsShouldBeStated } from "../checks/conditions-should-be-stated.ts";
 import { check as confidenceCouldAllowAMiss } from "../checks/confidence-could-allow-a-miss.ts";
 import { check as confidenceMustBeBetween50And100 } from "../checks/confidence-must-be-between-50-and-100.ts";
@@ -22,15 +25,18 @@ import { check as criterionMustNotExceedItsBlock } from "../checks/criterion-mus
 import { check as criterionShouldBeAbleToMiss } from "../checks/criterion-should-be-able-to-miss.ts";
 import { check as curriculumMustHaveNoCycle } from "../checks/curriculum-must-have-no-cycle.ts";
 import { check as dateMustBeInTheCalendar } from "../checks/date-must-be-in-the-calendar.ts";
+import { check as declarationCouldBeLeftOut } from "../checks/declaration-could-be-left-out.ts";
 import { check as dimensionMustHaveAUnit } from "../checks/dimension-must-have-a-unit.ts";
 import { check as dimensionMustNotBeMadeOfItself } from "../checks/dimension-must-not-be-made-of-itself.ts";
 import { check as directionMustBeStated } from "../checks/direction-must-be-stated.ts";
 import { check as drillMustFitItsBlock } from "../checks/drill-must-fit-its-block.ts";
 import { check as effortMustBeBetween1And110 } from "../checks/effort-must-be-between-1-and-110.ts";
 import { check as effortShouldBuildUp } from "../checks/effort-should-build-up.ts";
+import { check as estimateMustBeKnown } from "../checks/estimate-must-be-known.ts";
 import { check as fileMustNotUseItself } from "../checks/file-must-not-use-itself.ts";
 import { check as findingMustLookAtTheBaseline } from "../checks/finding-must-look-at-the-baseline.ts";
 import { check as findingMustSayWhen } from "../checks/finding-must-say-when.ts";
+import { check as findingShouldSayWhatToDo } from "../checks/finding-should-say-what-to-do.ts";
 import { check as formulaMustFitItsMetric } from "../checks/formula-must-fit-its-metric.ts";
 import { check as formulaMustNotNeedItself } from "../checks/formula-must-not-need-itself.ts";
 import { check as gateMustComeBefore } from "../checks/gate-must-come-before.ts";
@@ -47,6 +53,7 @@ import { check as hitsMustNotExceedShots } from "../checks/hits-must-not-exceed-
 import { check as instrumentShouldStateItsCoverage } from "../checks/instrument-should-state-its-coverage.ts";
 import { check as leaveOutMustSpareTheTargets } from "../checks/leave-out-must-spare-the-targets.ts";
 import { check as limitsShouldReadOneWay } from "../checks/limits-should-read-one-way.ts";
+import { check as loadMustLeaveRoom } from "../checks/load-must-leave-room.ts";
 import { check as loadShouldStayWithinLimits } from "../checks/load-should-stay-within-limits.ts";
 import { check as metricMustHaveOneColumn } from "../checks/metric-must-have-one-column.ts";
 import { check as movementMustFitItsMetric } from "../checks/movement-must-fit-its-metric.ts";
@@ -56,6 +63,7 @@ import { check as nameMustMeanOneThing } from "../checks/name-must-mean-one-thin
 import { check as nameShouldNotHideAnother } from "../checks/name-should-not-hide-another.ts";
 import { check as neededMetricMustBeMapped } from "../checks/needed-metric-must-be-mapped.ts";
 import { check as nextCouldCoverEveryResult } from "../checks/next-could-cover-every-result.ts";
+import { check as nextCouldStayInTheCurriculum } from "../checks/next-could-stay-in-the-curriculum.ts";
 import { check as nextMustAskForGoals } from "../checks/next-must-ask-for-goals.ts";
 import { check as nextShouldNotGoInCircles } from "../checks/next-should-not-go-in-circles.ts";
 import { check as nextStepMustBeWithinReach } from "../checks/next-step-must-be-within-reach.ts";
@@ -65,17 +73,22 @@ import { check as numberMustNotBeZero } from "../checks/number-must-not-be-zero.
 import { check as parameterCouldBeLeftOut } from "../checks/parameter-could-be-left-out.ts";
 import { check as parameterMustBeDeclaredOnce } from "../checks/parameter-must-be-declared-once.ts";
 import { check as parameterMustFit } from "../checks/parameter-must-fit.ts";
+import { check as partMustBeStatedOnce } from "../checks/part-must-be-stated-once.ts";
 import { check as planCouldTestWhatStays } from "../checks/plan-could-test-what-stays.ts";
 import { check as planShouldHaveBlocks } from "../checks/plan-should-have-blocks.ts";
+import { check as pressureShouldFitTheAltitude } from "../checks/pressure-should-fit-the-altitude.ts";
 import { check as rangeShouldHaveTwoEnds } from "../checks/range-should-have-two-ends.ts";
 import { check as reviewsShouldBeInOrder } from "../checks/reviews-should-be-in-order.ts";
 import { check as sessionMustHaveData } from "../checks/session-must-have-data.ts";
 import { check as sessionMustNameItsPlan } from "../checks/session-must-name-its-plan.ts";
 import { check as sessionMustNameItsPlayer } from "../checks/session-must-name-its-player.ts";
+import { check as shareMustBeWithinReach } from "../checks/share-must-be-within-reach.ts";
 import { check as shareMustNotExceed100 } from "../checks/share-must-not-exceed-100.ts";
 import { check as shotsCouldDecideMoreOften } from "../checks/shots-could-decide-more-often.ts";
 import { check as shotsCouldSuitThePlayer } from "../checks/shots-could-suit-the-player.ts";
+import { check as spellingMustBeStatedOnce } from "../checks/spelling-must-be-stated-once.ts";
 import { check as statementMustBeStatedOnce } from "../checks/statement-must-be-stated-once.ts";
+import { check as statementMustFitItsMetric } from "../checks/statement-must-fit-its-metric.ts";
 import { check as stepMustBeStatedOnce } from "../checks/step-must-be-stated-once.ts";
 import { check as stepMustFollowAStep } from "../checks/step-must-follow-a-step.ts";
 import { check as sumMustBeOfLikeQuantities } from "../checks/sum-must-be-of-like-quantities.ts";
@@ -96,6 +109,7 @@ import { check as usedFileMustExist } from "../checks/used-file-must-exist.ts";
 import { check as variantMustBeStatedOnce } from "../checks/variant-must-be-stated-once.ts";
 import { check as warmUpShouldComeFirst } from "../checks/warm-up-should-come-first.ts";
 import { check as widthMustHaveNoDirection } from "../checks/width-must-have-no-direction.ts";
+import { check as windowMustHaveAVariant } from "../checks/window-must-have-a-variant.ts";
 import { check as windowMustLeaveShots } from "../checks/window-must-leave-shots.ts";
 import { check as windowMustNotBeMadeOfItself } from "../checks/window-must-not-be-made-of-itself.ts";
 import { check as windowShouldFitTheClubs } from "../checks/window-should-fit-the-clubs.ts";
@@ -106,6 +120,7 @@ export const CHECKS = {
   "argument-must-be-given": argumentMustBeGiven,
   "argument-must-be-given-once": argumentMustBeGivenOnce,
   "argument-must-fit": argumentMustFit,
+  "ball-could-state-its-carry": ballCouldStateItsCarry,
   "baseline-could-be-longer": baselineCouldBeLonger,
   "baseline-must-come-before": baselineMustComeBefore,
   "baseline-should-be-there-to-look-at": baselineShouldBeThereToLookAt,
@@ -116,6 +131,8 @@ export const CHECKS = {
   "category-must-be-asked-by-name": categoryMustBeAskedByName,
   "change-could-come-alone": changeCouldComeAlone,
   "change-should-be-of-one-club": changeShouldBeOfOneClub,
+  "change-should-have-a-baseline": changeShouldHaveABaseline,
+  "circumstance-should-be-likely": circumstanceShouldBeLikely,
   "conditions-should-be-stated": conditionsShouldBeStated,
   "confidence-could-allow-a-miss": confidenceCouldAllowAMiss,
   "confidence-must-be-between-50-and-100": confidenceMustBeBetween50And100,
@@ -126,15 +143,18 @@ export const CHECKS = {
   "criterion-should-be-able-to-miss": criterionShouldBeAbleToMiss,
   "curriculum-must-have-no-cycle": curriculumMustHaveNoCycle,
   "date-must-be-in-the-calendar": dateMustBeInTheCalendar,
+  "declaration-could-be-left-out": declarationCouldBeLeftOut,
   "dimension-must-have-a-unit": dimensionMustHaveAUnit,
   "dimension-must-not-be-made-of-itself": dimensionMustNotBeMadeOfItself,
   "direction-must-be-stated": directionMustBeStated,
   "drill-must-fit-its-block": drillMustFitItsBlock,
   "effort-must-be-between-1-and-110": effortMustBeBetween1And110,
   "effort-should-build-up": effortShouldBuildUp,
+  "estimate-must-be-known": estimateMustBeKnown,
   "file-must-not-use-itself": fileMustNotUseItself,
   "finding-must-look-at-the-baseline": findingMustLookAtTheBaseline,
   "finding-must-say-when": findingMustSayWhen,
+  "finding-should-say-what-to-do": findingShouldSayWhatToDo,
   "formula-must-fit-its-metric": formulaMustFitItsMetric,
   "formula-must-not-need-itself": formulaMustNotNeedItself,
   "gate-must-come-before": gateMustComeBefore,
@@ -151,6 +171,7 @@ export const CHECKS = {
   "instrument-should-state-its-coverage": instrumentShouldStateItsCoverage,
   "leave-out-must-spare-the-targets": leaveOutMustSpareTheTargets,
   "limits-should-read-one-way": limitsShouldReadOneWay,
+  "load-must-leave-room": loadMustLeaveRoom,
   "load-should-stay-within-limits": loadShouldStayWithinLimits,
   "metric-must-have-one-column": metricMustHaveOneColumn,
   "movement-must-fit-its-metric": movementMustFitItsMetric,
@@ -160,6 +181,7 @@ export const CHECKS = {
   "name-should-not-hide-another": nameShouldNotHideAnother,
   "needed-metric-must-be-mapped": neededMetricMustBeMapped,
   "next-could-cover-every-result": nextCouldCoverEveryResult,
+  "next-could-stay-in-the-curriculum": nextCouldStayInTheCurriculum,
   "next-must-ask-for-goals": nextMustAskForGoals,
   "next-should-not-go-in-circles": nextShouldNotGoInCircles,
   "next-step-must-be-within-reach": nextStepMustBeWithinReach,
@@ -169,17 +191,22 @@ export const CHECKS = {
   "parameter-could-be-left-out": parameterCouldBeLeftOut,
   "parameter-must-be-declared-once": parameterMustBeDeclaredOnce,
   "parameter-must-fit": parameterMustFit,
+  "part-must-be-stated-once": partMustBeStatedOnce,
   "plan-could-test-what-stays": planCouldTestWhatStays,
   "plan-should-have-blocks": planShouldHaveBlocks,
+  "pressure-should-fit-the-altitude": pressureShouldFitTheAltitude,
   "range-should-have-two-ends": rangeShouldHaveTwoEnds,
   "reviews-should-be-in-order": reviewsShouldBeInOrder,
   "session-must-have-data": sessionMustHaveData,
   "session-must-name-its-plan": sessionMustNameItsPlan,
   "session-must-name-its-player": sessionMustNameItsPlayer,
+  "share-must-be-within-reach": shareMustBeWithinReach,
   "share-must-not-exceed-100": shareMustNotExceed100,
   "shots-could-decide-more-often": shotsCouldDecideMoreOften,
   "shots-could-suit-the-player": shotsCouldSuitThePlayer,
+  "spelling-must-be-stated-once": spellingMustBeStatedOnce,
   "statement-must-be-stated-once": statementMustBeStatedOnce,
+  "statement-must-fit-its-metric": statementMustFitItsMetric,
   "step-must-be-stated-once": stepMustBeStatedOnce,
   "step-must-follow-a-step": stepMustFollowAStep,
   "sum-must-be-of-like-quantities": sumMustBeOfLikeQuantities,
@@ -200,6 +227,7 @@ export const CHECKS = {
   "variant-must-be-stated-once": variantMustBeStatedOnce,
   "warm-up-should-come-first": warmUpShouldComeFirst,
   "width-must-have-no-direction": widthMustHaveNoDirection,
+  "window-must-have-a-variant": windowMustHaveAVariant,
   "window-must-leave-shots": windowMustLeaveShots,
   "window-must-not-be-made-of-itself": windowMustNotBeMadeOfItself,
   "window-should-fit-the-clubs": windowShouldFitTheClubs,
