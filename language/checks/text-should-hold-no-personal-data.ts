@@ -18,7 +18,8 @@ export const check = defineCheck({
     "Plans and sessions are shared and kept in version control, where nothing is ever forgotten. Players go by codes.",
   run(document, { report }) {
     const root = document.$cstNode;
-    if (root === undefined || !/@|\d{3}|born|birth/i.test(root.text)) return;
+    const text = root?.text ?? "";
+    if (root === undefined || !PERSONAL.some(([, pattern]) => pattern.test(text))) return;
     for (const leaf of CstUtils.flattenCst(root)) {
       if (!leaf.hidden && !leaf.text.startsWith('"')) continue;
       const found = PERSONAL.find(([, pattern]) => pattern.test(leaf.text));

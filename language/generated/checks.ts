@@ -50,6 +50,7 @@ import { check as groupMustAskForWhatItHas } from "../checks/group-must-ask-for-
 import { check as handMustBeStated } from "../checks/hand-must-be-stated.ts";
 import { check as headerMustBeReadOnce } from "../checks/header-must-be-read-once.ts";
 import { check as hitsMustNotExceedShots } from "../checks/hits-must-not-exceed-shots.ts";
+import { check as instrumentCouldCoverTheGoals } from "../checks/instrument-could-cover-the-goals.ts";
 import { check as instrumentShouldStateItsCoverage } from "../checks/instrument-should-state-its-coverage.ts";
 import { check as leaveOutMustSpareTheTargets } from "../checks/leave-out-must-spare-the-targets.ts";
 import { check as limitsShouldReadOneWay } from "../checks/limits-should-read-one-way.ts";
@@ -168,6 +169,7 @@ export const CHECKS = {
   "hand-must-be-stated": handMustBeStated,
   "header-must-be-read-once": headerMustBeReadOnce,
   "hits-must-not-exceed-shots": hitsMustNotExceedShots,
+  "instrument-could-cover-the-goals": instrumentCouldCoverTheGoals,
   "instrument-should-state-its-coverage": instrumentShouldStateItsCoverage,
   "leave-out-must-spare-the-targets": leaveOutMustSpareTheTargets,
   "limits-should-read-one-way": limitsShouldReadOneWay,
