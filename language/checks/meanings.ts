@@ -13,7 +13,6 @@ import {
   type Document,
   type Drill,
   isBlock,
-  isDrill,
   isForClubs,
   isMetric,
   isPlan,
@@ -21,7 +20,7 @@ import {
   type Plan,
 } from "../generated/tree/ast.ts";
 import { lowerBlock } from "../lowering/block.ts";
-import { baselineBefore } from "../lowering/plan.ts";
+import { baselinesIn } from "../lowering/plan.ts";
 import { IncompleteError } from "../lowering/unresolved.ts";
 import { lowerMetric } from "../lowering/vocabulary.ts";
 import type { Names } from "../names/names.ts";
@@ -42,6 +41,7 @@ export class Meanings {
   private readonly isBroken: (node: AstNode) => boolean;
   private readonly errorsFound: () => readonly TextRange[];
   private readonly known = new Map<Block | Drill, Meaning | undefined>();
+  private readonly stated = new Map<Plan, Stated>();
   private readonly models = new Map<Plan, ReadonlyMap<string, BlockModel>>();
   private readonly vocabularies = new Map<LangiumDocument<Document>, Vocabulary>();
   private readonly memory: Memory;
@@ -171,11 +171,22 @@ export class Meanings {
     return metrics;
   }
 
+  private statedBy(plan: Plan): Stated {
+    let stated = this.stated.get(plan);
+    if (stated === undefined) {
+      stated = statedBy(plan);
+      this.stated.set(plan, stated);
+    }
+    return stated;
+  }
+
   private lower(node: Block | Drill): Meaning | undefined {
     const plan = isPlan(node.$container) ? node.$container : undefined;
     const drill = isBlock(node) ? node.use?.drill?.ref : undefined;
     if (![node, plan, drill].every((part) => part === undefined || this.isSound(part))) return undefined;
-    const block = this.attempt(node, () => lowerBlock(node as Block, { ...stated(node, plan), fileName }));
+    const { firstClub, baselines } = plan === undefined ? NOTHING_STATED : this.statedBy(plan);
+    const baseline = baselines.get(node);
+    const block = this.attempt(node, () => lowerBlock(node as Block, { firstClub, baseline, fileName }));
     if (block === undefined) return undefined;
     return {
       node,
@@ -212,13 +223,18 @@ function isBefore(one: Position, other: Position): boolean {
 
 export const fileName = (uri: { toString(): string }) => uri.toString();
 
-/** What a plan tells a block. */
-function stated(
-  node: Block | Drill,
-  plan: Plan | undefined,
-): { firstClub: string | null; baseline: Against | undefined } {
-  if (plan === undefined || isDrill(node)) return { firstClub: null, baseline: undefined };
-  const clubs = plan.statements.filter(isForClubs).flatMap((line) => line.clubs);
-  const firstClub = clubs[0]?.ref?.name ?? null;
-  return { firstClub, baseline: baselineBefore(node, plan.statements.filter(isBlock)) };
+/** What a plan tells its blocks. */
+interface Stated {
+  readonly firstClub: string | null;
+  readonly baselines: ReadonlyMap<AstNode, Against>;
+}
+
+const NOTHING_STATED: Stated = { firstClub: null, baselines: new Map() };
+
+function statedBy({ statements }: Plan): Stated {
+  const clubs = statements.filter(isForClubs).flatMap((line) => line.clubs);
+  return {
+    firstClub: clubs[0]?.ref?.name ?? null,
+    baselines: baselinesIn(statements.filter(isBlock)),
+  };
 }

@@ -40,6 +40,7 @@ export function lowerPlan(
     .flatMap((line) => line.clubs.map((club) => resolved(club).name));
   const time = statements.find(isPlanTime);
   const blocks = statements.filter(isBlock);
+  const baselines = baselinesIn(blocks);
   return {
     name: plan.name,
     documentation: documentation(plan) ?? null,
@@ -59,7 +60,7 @@ export function lowerPlan(
       .flatMap((line) => line.findings)
       .map((finding) => lowerFinding(resolved(finding), fileName, documentation)),
     blocks: blocks.map((block) =>
-      lowerBlock(block, { firstClub: clubs[0] ?? null, baseline: baselineBefore(block, blocks), fileName }),
+      lowerBlock(block, { firstClub: clubs[0] ?? null, baseline: baselines.get(block), fileName }),
     ),
     next: statements
       .filter(isNext)
@@ -74,11 +75,17 @@ export function decisionLevelOf({ statements }: Plan): number {
   return (statements.find(isDecisionLevel)?.level ?? DECISION_LEVEL * 100) / 100;
 }
 
-/** The first baseline of the plan that stands before a block. */
-export function baselineBefore(block: Block, blocks: readonly Block[]): Against | undefined {
-  const before = blocks.slice(0, blocks.indexOf(block));
-  const baseline = before.find(({ kind, use }) => (kind ?? use?.drill?.ref?.kind) === "baseline");
-  return baseline === undefined ? undefined : { kind: "block", block: baseline.name };
+/** For each block, the first baseline before it; none where there is none. One walk for all. */
+export function baselinesIn(blocks: readonly Block[]): ReadonlyMap<Block, Against> {
+  const baselines = new Map<Block, Against>();
+  let first: Against | undefined;
+  for (const block of blocks) {
+    if (first !== undefined) baselines.set(block, first);
+    else if ((block.kind ?? block.use?.drill?.ref?.kind) === "baseline") {
+      first = { kind: "block", block: block.name };
+    }
+  }
+  return baselines;
 }
 
 const MOVES = { Advance: "advance", Repeat: "repeat", StepBack: "step-back" } as const;
