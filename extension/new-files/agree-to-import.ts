@@ -28,15 +28,25 @@ export async function agreeToImport({ columns, open }: TableImport): Promise<boo
   return picked === create;
 }
 
-function columnItem({ header, meaning, confidence, reasons, cells }: ImportedColumn): QuickPickItem {
-  const isDoubtful = meaning !== null && confidence === "doubtful";
+function columnItem({
+  header,
+  meaning,
+  confidence,
+  questions,
+  reasons,
+  cells,
+}: ImportedColumn): QuickPickItem {
+  const isDoubtful = confidence === "doubtful" || questions.length > 0;
   const icon = meaning === null ? "$(circle-slash)" : isDoubtful ? "$(warning)" : "$(check)";
   const rows = cells.map((cell) => shown(cell, LONGEST_CELL)).join(" · ");
   return {
     label: `${icon} ${shownBesideIcons(header)}`,
     description:
       meaning === null ? l10n.t("not read") : `${shownBesideIcons(meaning)} (${sureness(confidence)})`,
-    detail: shownBesideIcons([rows, ...reasons].filter((part) => part !== "").join(" — "), LONGEST_DETAIL),
+    detail: shownBesideIcons(
+      [rows, ...questions, ...reasons].filter((part) => part !== "").join(" — "),
+      LONGEST_DETAIL,
+    ),
   };
 }
 

@@ -55,7 +55,8 @@ function columnsOf(file: FileProposal): ImportedColumn[] {
     header: column.header,
     meaning: column.meaning === null ? null : meaningText(column),
     confidence: column.confidence,
-    reasons: [...column.reasons, ...column.settle],
+    questions: column.settle,
+    reasons: column.reasons,
     cells: rows.map((cells) => cells[place] ?? ""),
   }));
 }

@@ -26,7 +26,9 @@ export interface ImportedColumn {
   /** As `carry in yd`; null where the column is not read. */
   readonly meaning: string | null;
   readonly confidence: "sure" | "likely" | "doubtful";
-  /** What that rests on, and what is to be settled. */
+  /** What is to be settled before the column can be relied on. */
+  readonly questions: readonly string[];
+  /** What the meaning rests on. */
   readonly reasons: readonly string[];
   /** What the first rows hold in this column. */
   readonly cells: readonly string[];

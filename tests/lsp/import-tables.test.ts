@@ -30,10 +30,21 @@ test("each column with its first cells, what it is taken for and how sure that i
     confidence: "sure",
     cells: ["151.5", "149.0", "155.2", "150.1"],
   });
+  expect(columns[1]?.questions).toEqual([]);
   expect(columns[2]?.meaning).toBeNull();
   expect(text).toContain('"monday.csv"');
   expect(text).not.toContain(client.folder);
   expect(readFileSync(join(client.folder, "data/monday.csv"), "utf8")).toBe(TABLE);
+});
+
+test("what the table does not tell is asked", async () => {
+  client = await LspClient.start({ files: { "monday.csv": "Path (°)\n1.5\n-2\n0.5\n" } });
+  const { columns, open } = await proposalFor("monday.csv");
+  expect(columns[0]).toMatchObject({
+    confidence: "doubtful",
+    questions: [expect.stringContaining("Which way is positive?")],
+  });
+  expect(open).toBeGreaterThan(0);
 });
 
 test("a table that changes is read again", async () => {

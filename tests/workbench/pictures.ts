@@ -78,6 +78,28 @@ async function goals(workbench: Workbench): Promise<void> {
   await row(".test-output-peek-tree", "at least 12 of 18").click();
 }
 
+/** A page beside a plan. */
+const beside = (command: string) => async (workbench: Workbench) => {
+  await workbench.openFile(PLAN);
+  await workbench.waitForMarks("warning");
+  await workbench.runCommand(command);
+  await workbench.webview().locator("h1").first().waitFor();
+};
+
+/** What the columns of a table are taken for. */
+async function importing(workbench: Workbench): Promise<void> {
+  await workbench.openFile(PLAN);
+  await workbench.waitForMarks("warning");
+  const row = (name: string) => workbench.page.getByRole("treeitem", { name }).first();
+  await row("data").click();
+  await row("p07-start-line.csv").click({ button: "right" });
+  const entry = workbench.page.getByText("Import a Table of Shots").first();
+  await entry.waitFor();
+  await workbench.page.waitForTimeout(500); // a menu that has just opened takes no clicks
+  await entry.click();
+  await workbench.waitForText("What Each Column Is Taken For");
+}
+
 /** The walkthrough, at a step. */
 const walkthrough = (step: string) => async (workbench: Workbench) => {
   await viewIcon(workbench).waitFor();
@@ -168,6 +190,37 @@ const pictures: readonly Picture[] = [
     folder: "examples",
     size: { width: 1500, height: 860 },
     arrange: walkthrough("Change a tolerance"),
+  },
+  {
+    name: "report-light",
+    theme: "light",
+    folder: "examples",
+    arrange: beside("Drillwright: Open the Report"),
+  },
+  { name: "report-dark", theme: "dark", folder: "examples", arrange: beside("Drillwright: Open the Report") },
+  {
+    name: "card-light",
+    theme: "light",
+    folder: "examples",
+    arrange: beside("Drillwright: Open the Card for the Range"),
+  },
+  {
+    name: "card-dark",
+    theme: "dark",
+    folder: "examples",
+    arrange: beside("Drillwright: Open the Card for the Range"),
+  },
+  { name: "import-light", theme: "light", folder: "examples", arrange: importing },
+  { name: "import-dark", theme: "dark", folder: "examples", arrange: importing },
+  {
+    name: "imported",
+    theme: "light",
+    folder: "examples",
+    arrange: async (workbench) => {
+      await importing(workbench);
+      await workbench.page.keyboard.press("Enter");
+      await workbench.waitForText("settle:");
+    },
   },
   { name: "goals-light", theme: "light", folder: "examples", arrange: goals },
   { name: "goals-dark", theme: "dark", folder: "examples", arrange: goals },
