@@ -18,7 +18,9 @@ export class BrokenParts {
     const blocks = inOrder(
       root.declarations.filter(isPlan).flatMap((plan) => plan.statements.filter(isBlock)),
     );
-    for (const { offset, rules } of places) {
+    for (const { offset, line, rules } of places) {
+      const before = lastBefore(blocks, offset);
+      if (before?.$cstNode?.range.end.line === line) this.parts.add(before); // and goes on with what cannot be read
       const isInBlock = rules.includes(Block.$type);
       const part = rules.length < 2 ? undefined : lastBefore(isInBlock ? blocks : declarations, offset);
       if (part === undefined) continue;

@@ -1,4 +1,6 @@
 /** What is said about a place where the parser could not go on. */
+
+import type { Fix } from "../checks/check.ts";
 import {
   brokenOff,
   type Explanation,
@@ -8,6 +10,7 @@ import {
   type Slip,
   startOfStatement,
 } from "./slip.ts";
+import { argument, argumentBrackets, parameter, parameterBrackets } from "./slips/arguments.ts";
 import { braceTooMany, missingBrace, missingBraceOfList, unclosedBrace } from "./slips/braces.ts";
 import {
   comparison,
@@ -20,6 +23,8 @@ import {
   unclosedComment,
   unclosedText,
 } from "./slips/characters.ts";
+import { arrow, comma, oneOf, thenWithoutBraces, whenMissing } from "./slips/lists.ts";
+import { confidence, kindBeforeName, otherWord, otherWordInside } from "./slips/other-words.ts";
 import {
   boundMissing,
   bullet,
@@ -27,9 +32,13 @@ import {
   dashForAnd,
   dashForBetween,
   fraction,
+  isMissing,
   ordinal,
   plusMinus,
+  plusMinusInWords,
+  shotsMissing,
   splitName,
+  statisticMissing,
   unitBefore,
 } from "./slips/phrases.ts";
 import {
@@ -51,21 +60,38 @@ const RECOGNISERS: readonly Recogniser[] = [
   comparison,
   percentInWords,
   decimalComma,
+  arrow,
   bullet,
   dashForAnd,
   dashForBetween,
   plusMinus,
+  plusMinusInWords,
   sign,
   dateInOtherOrder,
+  thenWithoutBraces,
+  parameterBrackets,
   braceTooMany,
   missingBrace,
   missingBraceOfList,
+  otherWordInside,
   unclosedBrace,
+  kindBeforeName,
   missingQuotationMarks,
   quotationMarksTooMany,
-  boundMissing,
+  parameter,
+  argument,
+  argumentBrackets,
+  comma,
+  oneOf,
   ordinal,
+  whenMissing,
+  boundMissing,
+  statisticMissing,
+  shotsMissing,
+  isMissing,
   fraction,
+  confidence,
+  otherWord,
   splitName,
   countBehind,
   unitBefore,
@@ -100,7 +126,8 @@ function misfitToExplain(misfit: Misfit): Misfit {
   const before = slip.tokens[index - 1];
   if (!startsLine(token, before)) return before?.image === "{" ? misfit : start;
   if (!slip.grammar.names.has(nameOf(token.tokenType))) return misfit;
-  return misspelt(misfit) === undefined && misspelt(start) !== undefined ? start : misfit;
+  const isMeant = otherWord(start) !== undefined || misspelt(start) !== undefined;
+  return isMeant && otherWord(misfit) === undefined && misspelt(misfit) === undefined ? start : misfit;
 }
 
 /** A statement that ends too early. */
@@ -125,7 +152,8 @@ function somethingMissing(misfit: Misfit): Explanation | undefined {
   };
 }
 
-function unexpected({ slip, token, expected }: Misfit): Explanation {
+function unexpected(misfit: Misfit): Explanation {
+  const { slip, token, expected } = misfit;
   if (token === undefined) {
     // A file of nothing but comments has no errors, so there is a last token.
     const last = slip.tokens.at(-1) as Token;
@@ -138,7 +166,16 @@ function unexpected({ slip, token, expected }: Misfit): Explanation {
       : isFile(loop)
         ? `Found \`${shown(token)}\` where a declaration was expected: ${list(expected)}.`
         : `Found \`${shown(token)}\`. A statement ${placeOf(loop)} starts with ${list(expected)}.`;
-  return { message, range: rangeOf(token) };
+  return { message, range: rangeOf(token), fixes: wordLeftOut(misfit, token) };
+}
+
+/** `3 in row`: where the rule writes down the missing word and then the one that is there, it was left out. */
+function wordLeftOut({ slip, expected }: Misfit, token: Token): Fix[] {
+  const [word] = expected;
+  const own = slip.grammar.rules.get(slip.rules.at(-1) ?? "")?.own ?? [];
+  if (word === undefined || expected.length > 1 || own[own.indexOf(word) + 1] !== token.image) return [];
+  const { start } = rangeOf(token);
+  return [{ title: `Write ${word}`, edits: [{ range: { start, end: start }, newText: `${word} ` }] }];
 }
 
 /** Names of the terminals for people; everything else is a word of the grammar and stands for itself. */

@@ -39,6 +39,8 @@ export function syntaxErrors({ parserErrors }: ParseResult): Explanation[] {
 /** A place in the text that could not be read. */
 export interface BrokenPlace {
   readonly offset: number;
+  /** The line it is on, from 0. */
+  readonly line: number;
   /** The rules that were being read there, from the file inwards. */
   readonly rules: readonly string[];
 }
@@ -51,7 +53,8 @@ export function brokenPlaces({ parserErrors }: ParseResult): BrokenPlace[] {
     if (slip === undefined) continue;
     // Where no statement starts, it is the token that is wrong; else what was being read ends before it.
     const token = slip.tokens[slip.loop === undefined ? Math.max(0, slip.at - 1) : slip.at];
-    if (hasPlace(token)) places.push({ offset: token.startOffset, rules: slip.rules });
+    if (!hasPlace(token)) continue;
+    places.push({ offset: token.startOffset, line: (token.startLine ?? 1) - 1, rules: slip.rules });
   }
   return places.sort((one, other) => one.offset - other.offset);
 }

@@ -389,4 +389,266 @@ export const SLIPS: readonly Slip[] = [
       "Found `Dear` where a declaration was expected: `use`, `dimension`, `metric`, `club`, `window`, `drill`, `plan`, `finding`, `curriculum`, `player`, `instrument`, `source` or `session`.",
     ],
   },
+  {
+    name: "what comes next, without braces",
+    text: plan("«then repeat when every goal is met»", "time 40 min"),
+    messages: ["What comes next stands between braces: `then { … }`, one recommendation a line."],
+    fixed: plan("then { repeat when every goal is met }", "time 40 min"),
+  },
+  {
+    name: "a goal that does not say what of a metric",
+    text: block("success {", "  «carry at» least 150 yd", "  «shape is» draw", "}"),
+    messages: [
+      "Say what of `carry`, as in `average carry at …`, or how many shots: `at least 70 % of shots with carry at …`.",
+      "Say how many shots: `at least 70 % of shots with shape is …`.",
+    ],
+    fixed: block(
+      "success {",
+      "  average carry at least 150 yd",
+      "  at least 70 % of shots with shape is draw",
+      "}",
+    ),
+  },
+  {
+    name: "a count that does not say of what",
+    text: block("success at least 7 of 10 «on» target"),
+    messages: ["Say what is counted: `shots`."],
+    fixed: block("success at least 7 of 10 shots on target"),
+  },
+  {
+    name: "other words for a comparison",
+    text: block(
+      "success {",
+      "  carry gains 3 yd «vs» usual",
+      "  carry gains 3 yd «compared to» usual",
+      "  carry gains at least 3 yd «over» usual",
+      "  carry «drops by» 3 yd against usual",
+      "  carry «increases» 3 yd against usual",
+      "  carry «gain» 3 yd against usual",
+      "}",
+    ),
+    messages: [
+      "`vs` is `against` here.",
+      "`compared to` is `against` here.",
+      "`over` is `against` here.",
+      "`drops by` is `falls by` here.",
+      "`increases` is `rises by` here.",
+      "`gain` means nothing here. Did you mean `gains`?",
+    ],
+    fixed: block(
+      "success {",
+      "  carry gains 3 yd against usual",
+      "  carry gains 3 yd against usual",
+      "  carry gains at least 3 yd against usual",
+      "  carry falls by 3 yd against usual",
+      "  carry rises by 3 yd against usual",
+      "  carry gains 3 yd against usual",
+      "}",
+    ),
+  },
+  {
+    name: "a word that can mean more or less",
+    text: block("success {", "  carry «improves by» 3 yd against usual", "}"),
+    messages: ["`improves by` can be `rises by` or `falls by`: say which."],
+    fixed: block("success {", "  carry rises by 3 yd against usual", "}"),
+  },
+  {
+    name: "other words for statistics",
+    text: block(
+      "success {",
+      "  «mean» carry at least 150 yd",
+      "  «std» of carry at most 5 yd",
+      "  «90 percentile» of carry at least 150 yd",
+      "  «22% percentile» of carry at least 150 yd",
+      "}",
+    ),
+    messages: [
+      "`mean` is `average` here.",
+      "`std` is `spread` here.",
+      "Percentiles are counted: `90th percentile`.",
+      "Percentiles are counted: `22nd percentile`.",
+    ],
+    fixed: block(
+      "success {",
+      "  average carry at least 150 yd",
+      "  spread of carry at most 5 yd",
+      "  90th percentile of carry at least 150 yd",
+      "  22nd percentile of carry at least 150 yd",
+      "}",
+    ),
+  },
+  {
+    name: "other words for a confidence",
+    text: plan(
+      "decide at 90 % «confidence»",
+      'block "Start" {',
+      "  success average carry at least 150 yd «with 80% certainty»",
+      "}",
+    ),
+    messages: [
+      "It is a level of confidence as it is: take the word out.",
+      "How sure it must be is written `at 80 % confidence`.",
+    ],
+    fixed: plan(
+      "decide at 90 %",
+      'block "Start" {',
+      "  success average carry at least 150 yd at 80 % confidence",
+      "}",
+    ),
+  },
+  {
+    name: "a word left out of a phrase",
+    text: block("success 3 in «row» on target"),
+    messages: ["Found `row` where `a` was expected."],
+    fixed: block("success 3 in a row on target"),
+  },
+  {
+    name: "the kind of a thing before its name",
+    text: plan(
+      'block "Start" from «drill» "Gate"',
+      'block "Again" {',
+      '  success 3 in a row inside «window» "Path"',
+      "}",
+    ),
+    messages: ["The name alone says it: take `drill` out.", "The name alone says it: take `window` out."],
+    fixed: plan('block "Start" from "Gate"', 'block "Again" {', '  success 3 in a row inside "Path"', "}"),
+  },
+  {
+    name: "parameters that do not say what they stand for",
+    text: 'drill "A" («width=»3°) {\n}\n\ndrill "B" («width angle» = 3°) {\n}\n\ndrill "C" (far: «3» yd) {\n}\n\ndrill "D" (width: angle «3»°) {\n}\n',
+    messages: [
+      "A parameter says what it stands for before its default, as in `width: angle = …`.",
+      "A colon stands behind the name of a parameter: `width: …`.",
+      "A parameter says what it stands for before its default, as in `length = …`.",
+      "A default stands behind `=`.",
+    ],
+    fixed:
+      'drill "A" (width: angle =3°) {\n}\n\ndrill "B" (width: angle = 3°) {\n}\n\ndrill "C" (far: length = 3 yd) {\n}\n\ndrill "D" (width: angle = 3°) {\n}\n',
+  },
+  {
+    name: "parameters in other brackets, and none",
+    text: 'drill "A" «[»width: angle = 3°] {\n}\n\ndrill "B" «width: angle = 3°» {\n}\n\ndrill "C" (width: angle«;» hits: ratio) {\n}\n',
+    messages: [
+      "The parameters of a drill stand in round brackets: `(width: angle = 3°)`.",
+      "The parameters of a drill stand in round brackets: `(width: angle = 3°)`.",
+      "A comma stands between the members of a list: write `,` for `;`.",
+    ],
+    fixed:
+      'drill "A" (width: angle = 3°) {\n}\n\ndrill "B" (width: angle = 3°) {\n}\n\ndrill "C" (width: angle, hits: ratio) {\n}\n',
+  },
+  {
+    name: "arguments with other marks",
+    text: plan(
+      'block "A" from "Gate" «(»width = 3°)',
+      'block "B" from "Gate" with «width:» 3°',
+      'block "C" from "Gate" with width «3»°',
+      'block "D" from "Gate"«,» width = 3°',
+    ),
+    messages: [
+      "What the parameters of a drill stand for is written behind `with`.",
+      "What a parameter stands for is written with `=`, as in `width = …`.",
+      "What a parameter stands for is written with `=`, as in `width = …`.",
+      "What the parameters of a drill stand for is written behind `with`.",
+    ],
+    fixed: plan(
+      'block "A" from "Gate" with width = 3°',
+      'block "B" from "Gate" with width = 3°',
+      'block "C" from "Gate" with width = 3°',
+      'block "D" from "Gate" with width = 3°',
+    ),
+  },
+  {
+    name: "words of the language in a list of names",
+    text: 'metric miss is one of left, «back»\n\ndrill "A" («row»: ratio = 3) {\n}\n',
+    messages: [
+      "`back` is a word of the language and cannot be a name. Choose another, such as `my-back`.",
+      "`row` is a word of the language and cannot be a name. Choose another, such as `my-row`.",
+    ],
+  },
+  {
+    name: "names that are said to be several in other words",
+    text: "metric miss is «left», right\n\nmetric hit is one of left «or» right\n",
+    messages: [
+      "Say that it is one of several names: `is one of`.",
+      "A comma stands between the members of a list: write `,` for `or`.",
+    ],
+    fixed: "metric miss is one of left, right\n\nmetric hit is one of left, right\n",
+  },
+  {
+    name: "a window without its words",
+    text: "window «Path»: is club-path within ±2°\n",
+    messages: ['Texts and names like this one stand in quotation marks: "Path".'],
+    fixed: 'window "Path" is club-path within ±2°\n',
+  },
+  {
+    name: "a window that does not say is",
+    text: 'window "A"«:» is club-path within ±2°\n\nwindow "B" «club-path» within ±2°\n\nwindow "C" {\n  «club-path» within ±2°\n  for driver «club-path» within ±3°\n}\n',
+    messages: [
+      "No : stands between the words of a statement: take it out.",
+      "What a window asks for stands behind `is`: `is club-path within …`.",
+      "What a window asks for stands behind `is`: `is club-path within …`.",
+      "What a window asks for stands behind `is`: `is club-path within …`.",
+    ],
+    fixed:
+      'window "A" is club-path within ±2°\n\nwindow "B" is club-path within ±2°\n\nwindow "C" {\n  is club-path within ±2°\n  for driver is club-path within ±3°\n}\n',
+  },
+  {
+    name: "the air in other words",
+    text: 'session "First" {\n  temperature «-3» °C\n  wind 3 m/s «from the left»\n}\n\nsession "Second" {\n  temperature «−3» °C\n  wind 3 m/s «headwind»\n}\n\nsession "Third" {\n  wind «none»\n}\n',
+    messages: [
+      "Below zero is said in a word: `minus 3`.",
+      "`from the left` is `left-to-right` here.",
+      "Below zero is said in a word: `minus 3`.",
+      "`headwind` is `head` here.",
+      "`none` is `calm` here.",
+    ],
+    fixed:
+      'session "First" {\n  temperature minus 3 °C\n  wind 3 m/s left-to-right\n}\n\nsession "Second" {\n  temperature minus 3 °C\n  wind 3 m/s head\n}\n\nsession "Third" {\n  wind calm\n}\n',
+  },
+  {
+    name: "steps with arrows",
+    text: 'curriculum "Irons" {\n  step "A" «->» "B"\n  step "C" «→» step "D"\n  step "E" after "A" «and» "B"\n}\n',
+    messages: [
+      'A step has a line of its own and says what comes before it: `step "B" after "A"`.',
+      'A step has a line of its own and says what comes before it: `step "D" after "C"`.',
+      "A comma stands between the members of a list: write `,` for `and`.",
+    ],
+    fixed:
+      'curriculum "Irons" {\n  step "A"\n  step "B" after "A"\n  step "C"\n  step "D" after "C"\n  step "E" after "A", "B"\n}\n',
+  },
+  {
+    name: "a plan in a curriculum",
+    text: 'curriculum "Irons" {\n  «plan» "A"\n}\n',
+    messages: ["`plan` is `step` here."],
+    fixed: 'curriculum "Irons" {\n  step "A"\n}\n',
+  },
+  {
+    name: "a finding that does not say when",
+    text: 'finding "Cut" {\n  «average» carry at least 150 yd\n  «if» average carry at least 150 yd\n  «cause» "the grip"\n}\n',
+    messages: [
+      "What is seen when the pattern is there stands behind `when`.",
+      "`if` is `when` here.",
+      "`cause` is `suspect` here.",
+    ],
+    fixed:
+      'finding "Cut" {\n  when average carry at least 150 yd\n  when average carry at least 150 yd\n  suspect "the grip"\n}\n',
+  },
+  {
+    name: "how much it varies, as a sign",
+    text: 'player "P-1" {\n  usual carry 150 yd «±» 6 yd\n}\n\ninstrument "Bay" {\n  reads carry «±» 2 m random\n  reads offline within «±»2 m random\n}\n',
+    messages: [
+      "How much it varies is said in a word: `spread`.",
+      "How far readings may be off is said in a word: `within`.",
+      "Readings may be off either way as it is: take the sign out.",
+    ],
+    fixed:
+      'player "P-1" {\n  usual carry 150 yd spread 6 yd\n}\n\ninstrument "Bay" {\n  reads carry within 2 m random\n  reads offline within 2 m random\n}\n',
+  },
+  {
+    name: "a word that stands too far back",
+    text: 'player "P-1" {\n  usual carry 150 yd with 7-iron «spread» 6 yd\n}\n',
+    messages: [
+      "The statement is complete before `spread`, which can stand further to the front of it. Put it there, or take the rest out.",
+    ],
+  },
 ];

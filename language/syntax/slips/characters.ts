@@ -99,6 +99,14 @@ export const sign: Recogniser = ({ slip, token, index, expected }) => {
   const isMinus = token.image === "-" || typeOf(token) === SLIP.dash;
   if ((!isMinus && token.image !== "+") || typeOf(number) !== "NUMBER") return undefined;
   const range = rangeOf(token, number);
+  if (isMinus && slip.rules.some((rule) => slip.grammar.rules.get(rule)?.own.includes("minus"))) {
+    const text = `minus ${number.image}`;
+    return {
+      message: `Below zero is said in a word: \`${text}\`.`,
+      range,
+      fixes: [{ title: `Write ${text}`, edits: [{ range, newText: text }] }],
+    };
+  }
   const advice = "Amounts have no sign. A word behind the unit says the direction, as in `2° left`";
   if (isMinus) return { message: `${advice}: write the word instead of the minus.`, range };
   return {

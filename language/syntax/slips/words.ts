@@ -3,6 +3,7 @@ import { nearest } from "../../../shared/nearest.ts";
 import type { Explanation, Misfit, Recogniser, Slip } from "../slip.ts";
 import { isFile, keywordsWithin, placeOf, type StatementLoop } from "../statement-loops.ts";
 import { excerpt, lastOfLine, nameOf, rangeOf, shown, startsLine, type Token, touch } from "../tokens.ts";
+import { wordsOfStatement } from "./other-words.ts";
 
 const NAME = /^\p{L}[\p{L}\p{N}_/-]*$/u;
 
@@ -20,7 +21,9 @@ export const missingQuotationMarks: Recogniser = ({ slip, token, index, expected
   if (token.image === "{" || token.image === "}") return undefined;
   const line = tokens.slice(index, lastOfLine(tokens, index) + 1);
   const brace = line.findIndex(({ image }) => image === "{");
-  const text = brace < 0 ? line : line.slice(0, brace);
+  const isHalfQuoted = line.some(({ image }) => image.includes('"'));
+  const end = brace >= 0 ? brace : isHalfQuoted ? line.length : endOfText(slip, line);
+  const text = line.slice(0, end);
   const closing = text.findIndex(({ image }) => image.includes('"'));
   const words =
     closing >= 0
@@ -32,13 +35,27 @@ export const missingQuotationMarks: Recogniser = ({ slip, token, index, expected
   if (last === undefined) return undefined;
   if (closing >= 0) return openingMissing(words, text[closing] as Token);
   const range = rangeOf(token, last);
+  // `window Path: is …`: what other notations put behind a name goes with it.
+  const behind = line[words.length];
+  const replaced = behind?.image === ":" && touch(last, behind) ? behind : last;
   const quoted = `"${words.map(({ image }, place) => spaceBefore(words, place) + image).join("")}"`;
   return {
     message: `Texts and names like this one stand in quotation marks: ${excerpt(quoted)}.`,
     range,
-    fixes: [{ title: `Write ${excerpt(quoted)}`, edits: [{ range, newText: quoted }] }],
+    fixes: [
+      { title: `Write ${excerpt(quoted)}`, edits: [{ range: rangeOf(token, replaced), newText: quoted }] },
+    ],
   };
 };
+
+/** Where a text without quotation marks ends: at a word with which its statement goes on, or at a colon. */
+function endOfText({ rules, grammar }: Slip, line: readonly Token[]): number {
+  const words = keywordsWithin(grammar.rules, rules.at(-1) ?? "");
+  const end = line.findIndex(
+    (token, place) => place > 0 && (token.image === ":" || (isKeyword(token) && words.includes(token.image))),
+  );
+  return end < 0 ? line.length : end;
+}
 
 /** `plan Gate" {`: the mark that closes the text begins one that is never closed. */
 function openingMissing(words: readonly Token[], closing: Token): Explanation | undefined {
@@ -122,14 +139,7 @@ function likely(misfit: Misfit): (readonly string[])[] {
   }
   if (startsStatement(misfit)) return [expected];
   // A statement on the same line is rarer than a slip in the one before.
-  const [before] = [...slip.loop.forms].find(([, starters]) => starters.has(startOf(slip))) ?? [];
-  return [before === undefined ? [] : keywordsWithin(rules, before), expected];
-}
-
-/** What the statement starts with. */
-function startOf({ tokens, start }: Slip): string {
-  const token = tokens[start];
-  return token === undefined ? "" : nameOf(token.tokenType);
+  return [wordsOfStatement(slip), expected];
 }
 
 function startsStatement({ slip, token, index }: Misfit): boolean {
@@ -171,17 +181,37 @@ export const tooMuch: Recogniser = (misfit) => {
   const { slip, token } = misfit;
   if (token === undefined || slip.loop === undefined || isFile(slip.loop) || startsStatement(misfit))
     return undefined;
+  if (isKeyword(token) && wordsOfStatement(slip).includes(token.image)) {
+    return {
+      message: `The statement is complete before \`${shown(token)}\`, which can stand further to the front of it. Put it there, or take the rest out.`,
+      range: rangeOf(token),
+    };
+  }
   return {
     message: `The statement is complete before \`${shown(token)}\`. Take the rest out, or start a new line for the next one.`,
     range: rangeOf(token),
   };
 };
 
-/** `metric target is …`. */
+/** Where a name is declared: behind these words and marks, in these rules. */
+const DECLARES: ReadonlySet<string> = new Set([
+  "metric",
+  "dimension",
+  "club",
+  "unit",
+  "positive",
+  "negative",
+  "right-hander",
+]);
+const LISTS: ReadonlySet<string> = new Set(["Metric", "Category", "Drill", "Parameter"]);
+
+/** `metric target is …`, `one of long, back`, `drill "Gate" (row: ratio)`. */
 export const keywordAsName: Recogniser = ({ slip, token, index, expected }) => {
   const before = slip.tokens[index - 1]?.image ?? "";
-  if (token === undefined || !isKeyword(token) || !isWord(token.image)) return undefined;
-  if (!expected.includes("WORD") || !["metric", "dimension", "club"].includes(before)) return undefined;
+  if (token === undefined || !isKeyword(token) || !isWord(token.image) || !expected.includes("WORD"))
+    return undefined;
+  const isInList = /^(?:,|\(|of)$/.test(before) && slip.rules.some((rule) => LISTS.has(rule));
+  if (!DECLARES.has(before) && !isInList) return undefined;
   return {
     message: `\`${token.image}\` is a word of the language and cannot be a name. Choose another, such as \`my-${token.image}\`.`,
     range: rangeOf(token),

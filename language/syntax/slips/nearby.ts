@@ -1,0 +1,69 @@
+/** The tokens around a place where the parser could not go on, and ways to write them anew. */
+import type { Explanation, Misfit } from "../slip.ts";
+import { excerpt, hasPlace, nameOf, rangeOf, startsLine, type Token } from "../tokens.ts";
+
+/** Tokens of a line that a phrase takes, from the one that does not fit. */
+const LONGEST_PHRASE = 6;
+
+export interface Nearby {
+  /** The token before, if it stands on the same line. */
+  readonly before: Token | undefined;
+  /** The one that does not fit, and those behind it on its line. */
+  readonly line: readonly Token[];
+}
+
+export function nearby({ slip: { tokens }, index, token }: Misfit): Nearby {
+  if (token === undefined) return { before: undefined, line: [] };
+  const line = [token];
+  while (line.length < LONGEST_PHRASE) {
+    const next = tokens[index + line.length];
+    if (!hasPlace(next) || startsLine(next, line.at(-1))) break;
+    line.push(next);
+  }
+  const before = tokens[index - 1];
+  return { before: startsLine(token, before) ? undefined : before, line };
+}
+
+/** Writes another text from one token to another. */
+export function rewrite(message: string, first: Token, last: Token, text: string): Explanation {
+  const range = rangeOf(first, last);
+  return { message, range, fixes: [{ title: `Write ${excerpt(text)}`, edits: [{ range, newText: text }] }] };
+}
+
+/** Writes a text before a token, with a space between. */
+export function insertBefore(message: string, token: Token, text: string): Explanation {
+  const range = rangeOf(token);
+  const edit = { range: { start: range.start, end: range.start }, newText: `${text} ` };
+  return { message, range, fixes: [{ title: `Write ${excerpt(text)}`, edits: [edit] }] };
+}
+
+export function typeOf(token: Token | undefined): string | undefined {
+  return token === undefined ? undefined : nameOf(token.tokenType);
+}
+
+export function isNumber(token: Token | undefined): token is Token {
+  return typeOf(token) === "NUMBER";
+}
+
+export function isWord(token: Token | undefined): token is Token {
+  return typeOf(token) === "WORD";
+}
+
+export function isText(token: Token | undefined): token is Token {
+  return typeOf(token) === "STRING";
+}
+
+/** Units that everybody knows, with their dimensions: what is not in the library is not known to a parser. */
+export const EVERYDAY_UNITS: ReadonlyMap<string, string> = new Map([
+  ["°", "angle"],
+  ["deg", "angle"],
+  ["yd", "length"],
+  ["m", "length"],
+  ["ft", "length"],
+  ["mph", "speed"],
+  ["m/s", "speed"],
+  ["km/h", "speed"],
+  ["rpm", "rotation"],
+  ["s", "duration"],
+  ["min", "duration"],
+]);

@@ -1,0 +1,159 @@
+/** Words that other people use for those of the language: `mean` for average, `vs` for against, `headwind`. */
+import { brokenOff, type Misfit, type Recogniser, type Slip } from "../slip.ts";
+import { keywordsWithin } from "../statement-loops.ts";
+import { excerpt, nameOf, rangeOf, startsLine, type Token } from "../tokens.ts";
+import { isNumber, isText, nearby, rewrite } from "./nearby.ts";
+
+/** What is said, and what it is called here: the first that can stand in its place, or one of several that are meant. */
+const OTHER_WORDS: readonly (readonly [said: string, ...meant: string[]])[] = [
+  ["mean", "average"],
+  ["avg", "average"],
+  ["standard deviation of", "spread of"],
+  ["standard deviation", "spread"],
+  ["std", "spread"],
+  ["sd", "spread"],
+  ["stdev", "spread"],
+  ["dispersion", "spread"],
+  ["compared to", "against"],
+  ["compared with", "against"],
+  ["relative to", "against"],
+  ["versus", "against"],
+  ["vs", "against"],
+  ["over", "against"],
+  ["than", "against"],
+  ["from", "against"],
+  ["increases by", "rises by"],
+  ["increases", "rises by"],
+  ["grows by", "rises by"],
+  ["decreases by", "falls by"],
+  ["decreases", "falls by"],
+  ["drops by", "falls by"],
+  ["drops", "falls by"],
+  ["shrinks by", "falls by"],
+  ["improves by", "rises by", "falls by"],
+  ["improves", "rises by", "falls by"],
+  ["where", "with"],
+  ["that have", "with"],
+  ["if", "where", "when"],
+  ["headwind", "head"],
+  ["into", "head"],
+  ["against", "head"],
+  ["tailwind", "tail"],
+  ["behind", "tail"],
+  ["helping", "tail"],
+  ["from the left", "left-to-right"],
+  ["from left", "left-to-right"],
+  ["left to right", "left-to-right"],
+  ["from the right", "right-to-left"],
+  ["from right", "right-to-left"],
+  ["right to left", "right-to-left"],
+  ["none", "calm"],
+  ["line", "row"],
+  ["at", "from"],
+  ["using", "from"],
+  ["uses", "from"],
+  ["per", "a"],
+  ["certainty", "confidence"],
+  ["k =", "factor"],
+  ["cause", "suspect"],
+  ["because", "suspect"],
+  ["reason", "suspect"],
+  ["goal", "success"],
+  ["aim", "target"],
+  ["step", "step back"],
+  ["next", "advance"],
+  ["then", "after"],
+  ["drill", "from", "try"],
+  ["plan", "step"],
+];
+
+export const otherWord: Recogniser = (misfit) => {
+  const { before, line } = nearby(misfit);
+  // A word that could be a name was read as one, and what comes behind it is what does not fit.
+  const read = before ?? brokenOff(misfit);
+  const isName = read !== undefined && misfit.slip.grammar.names.has(nameOf(read.tokenType));
+  const asName = isName ? [[read, ...(before === undefined ? [] : line)]] : [];
+  for (const tokens of [line, ...asName]) {
+    for (const [said, ...meant] of OTHER_WORDS) {
+      const words = said.split(" ");
+      if (!words.every((word, place) => tokens[place]?.image.toLowerCase() === word)) continue;
+      const fitting = meant.filter((text) => fits(misfit, text, tokens === line));
+      const [first] = fitting;
+      if (first === undefined || first === said) continue;
+      const range = rangeOf(tokens[0] as Token, tokens[words.length - 1]);
+      return {
+        message:
+          fitting.length === 1
+            ? `\`${said}\` is \`${first}\` here.`
+            : `\`${said}\` can be ${fitting.map((text) => `\`${text}\``).join(" or ")}: say which.`,
+        range,
+        fixes: fitting.map((text) => ({ title: `Write ${text}`, edits: [{ range, newText: text }] })),
+      };
+    }
+  }
+  return undefined;
+};
+
+/** Whether the words can stand there, or elsewhere in the statement that seems to be complete, or broken off. */
+function fits(misfit: Misfit, text: string, isMisfit: boolean): boolean {
+  const { slip, token, index, expected } = misfit;
+  const [first = ""] = text.split(" ");
+  if (expected.includes(first)) return true;
+  const isInLine = token !== undefined && !startsLine(token, slip.tokens[index - 1]);
+  const isOpen = isMisfit ? slip.loop !== undefined && isInLine : brokenOff(misfit) !== undefined;
+  return isOpen && wordsOfStatement(slip).includes(first);
+}
+
+/** The keywords of the statement that was being read. */
+export function wordsOfStatement({ tokens, start, loop, rules, grammar }: Slip): readonly string[] {
+  const first = tokens[start];
+  const name = first === undefined ? "" : nameOf(first.tokenType);
+  const around =
+    loop ?? rules.map((rule) => grammar.loops.get(rule)).findLast((known) => known?.starters.has(name));
+  const [form] = [...(around?.forms ?? [])].find(([, starters]) => starters.has(name)) ?? [];
+  return form === undefined ? [] : keywordsWithin(grammar.rules, form);
+}
+
+/** `plan "Strike"` in a curriculum, where it would begin another declaration if it stood at the very left. */
+export const otherWordInside: Recogniser = (misfit) => {
+  const { slip, token, expected } = misfit;
+  if (token === undefined || !expected.includes("}") || (token.startColumn ?? 1) === 1) return undefined;
+  const loop = slip.rules
+    .map((rule) => slip.grammar.loops.get(rule))
+    .findLast((known) => known !== undefined);
+  const explanation = loop && otherWord({ ...misfit, expected: [...loop.starters] });
+  return explanation === undefined ? undefined : { ...explanation, follows: true };
+};
+
+/** `with 90 % confidence`, `at 90 % certainty`, and a confidence where it is one by itself: `decide at 90 % confidence`. */
+export const confidence: Recogniser = (misfit) => {
+  const { before, line } = nearby(misfit);
+  const [word, level] = line;
+  const { slip } = misfit;
+  if (word === undefined || before === undefined || slip.loop === undefined) return undefined;
+  if (word.image === "confidence" && slip.tokens[slip.start]?.image === "decide") {
+    const range = { start: rangeOf(before).end, end: rangeOf(word).end };
+    return {
+      message: "It is a level of confidence as it is: take the word out.",
+      range: rangeOf(word),
+      fixes: [{ title: "Take confidence out", edits: [{ range, newText: "" }] }],
+    };
+  }
+  const last = line.find(({ image }) => /^(?:confidence|certainty|probability|sure)$/.test(image));
+  if (!/^(?:with|for|to)$/.test(word.image) || !isNumber(level) || last === undefined) return undefined;
+  const text = `at ${level.image} % confidence`;
+  return rewrite(`How sure it must be is written \`${text}\`.`, word, last, text);
+};
+
+/** `from drill "Gate"`, `inside window "Path"`: the name alone says it. */
+export const kindBeforeName: Recogniser = (misfit) => {
+  const [word, name] = nearby(misfit).line;
+  if (word === undefined || !isText(name) || !misfit.expected.includes("STRING")) return undefined;
+  if (!/^[a-z]+$/.test(word.image)) return undefined;
+  const range = { start: rangeOf(word).start, end: rangeOf(name).start };
+  return {
+    message: `The name alone says it: take \`${excerpt(word.image)}\` out.`,
+    range: rangeOf(word),
+    fixes: [{ title: `Take ${excerpt(word.image)} out`, edits: [{ range, newText: "" }] }],
+  };
+};
