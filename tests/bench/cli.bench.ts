@@ -145,7 +145,10 @@ try {
   write("schema.json", JSON_SCHEMA);
   write("csv.cjs", CSV_SCRIPT);
   write("sql.cjs", SQL_SCRIPT);
-  for (let file = 0; file < FILES; file++) write(`many/plan-${file}.drill`, PLAN);
+  for (let file = 0; file < FILES; file++) {
+    write(`many/plan-${file}.drill`, PLAN);
+    write(`many-json/plan-${file}.json`, JSON_PLAN);
+  }
 
   const nothing = contender("node -e 0", "-e", "0");
   const version = contender("drillwright --version", program, "--version");
@@ -168,7 +171,12 @@ try {
   measure([nothing, version, checkOne, ajv, score, script, sql], RUNS);
 
   const checkMany = contender(`drillwright check, ${FILES} files`, program, "check", "many");
-  measure([checkMany], 5);
+  const ajvMany = contender(
+    `ajv on ${FILES} JSON plans`,
+    peerFile("ajv-cli/dist/index.js"),
+    ...["validate", "-s", "schema.json", "-d", "many-json/*.json"],
+  );
+  measure([checkMany, ajvMany], 5);
 
   printRatio("version / nothing", version.times, nothing.times);
   printRatio("check of one file / nothing", checkOne.times, nothing.times);
@@ -176,6 +184,7 @@ try {
   printRatio(`score of ${ROWS} rows, against SQL`, score.times, sql.times, 0.7);
   printRatio(`score of ${ROWS} rows, against the script`, score.times, script.times);
   printRatio("score / check of one file", score.times, checkOne.times);
+  printRatio(`check of ${FILES} files, against ajv`, checkMany.times, ajvMany.times, 2);
   printRatio(`check of ${FILES} files / of one`, checkMany.times, checkOne.times);
 } finally {
   rmSync(folder, { recursive: true });
