@@ -23,22 +23,24 @@ import {
   unclosedComment,
   unclosedText,
 } from "./slips/characters.ts";
+import {
+  boundMissing,
+  isMissing,
+  ordinal,
+  plusMinusInWords,
+  shotsMissing,
+  statisticMissing,
+} from "./slips/goals.ts";
 import { arrow, comma, oneOf, thenWithoutBraces, whenMissing } from "./slips/lists.ts";
 import { confidence, kindBeforeName, otherWord, otherWordInside } from "./slips/other-words.ts";
 import {
-  boundMissing,
   bullet,
   countBehind,
   dashForAnd,
   dashForBetween,
   fraction,
-  isMissing,
-  ordinal,
   plusMinus,
-  plusMinusInWords,
-  shotsMissing,
   splitName,
-  statisticMissing,
   unitBefore,
 } from "./slips/phrases.ts";
 import {

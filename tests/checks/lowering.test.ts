@@ -37,24 +37,28 @@ const some = (keyword: string) => {
   );
 };
 
-const program = fc
-  .record({
-    // One of each, so that sessions find what they name; what is named twice is another test's business.
-    parts: fc.tuple(...["use", "dimension", "metric", "plan", "player", "source", "session"].map(some)),
-    swaps: fc.array(fc.record({ at: fc.nat(), by: fc.constantFrom(...lines) }), { maxLength: 2 }),
-  })
-  .map(({ parts, swaps }) => {
-    const text = parts
-      .filter((part) => part !== undefined)
-      .join("\n\n")
-      .split("\n");
-    for (const { at, by } of swaps) {
-      const alike = text.flatMap((line, index) => (indentation(line) === indentation(by) ? [index] : []));
-      const place = alike[at % Math.max(1, alike.length)];
-      if (place !== undefined && !/[{}]/.test(text[place] ?? "")) text[place] = by;
-    }
-    return text.join("\n");
-  });
+const KEYWORDS = [
+  ...["use", "dimension", "metric", "window", "drill", "finding", "plan", "curriculum"],
+  ...["player", "instrument", "source", "session"],
+];
+
+/** One declaration of each kind, from anywhere, so that sessions find what they name. */
+const mixed = fc
+  .tuple(...KEYWORDS.map(some))
+  .map((parts) => parts.filter((part) => part !== undefined).join("\n\n"));
+
+const swaps = fc.array(fc.record({ at: fc.nat(), by: fc.constantFrom(...lines) }), { maxLength: 2 });
+
+/** A program, mixed or as it stands in an example, in which one or two lines are others. */
+const program = fc.tuple(fc.oneof(mixed, fc.constantFrom(...good)), swaps).map(([whole, swapped]) => {
+  const text = whole.split("\n");
+  for (const { at, by } of swapped) {
+    const alike = text.flatMap((line, index) => (indentation(line) === indentation(by) ? [index] : []));
+    const place = alike[at % Math.max(1, alike.length)];
+    if (place !== undefined && !/[{}]/.test(text[place] ?? "")) text[place] = by;
+  }
+  return text.join("\n");
+});
 
 test("a program without errors can be lowered, and its model is one", { timeout: 120_000 }, async () => {
   let lowered = 0;

@@ -7,6 +7,7 @@ import { FAULT_CODE } from "../../language/checks/check.ts";
 import { CHECKS } from "../../language/generated/checks.ts";
 import { LONGEST_TEXT } from "../../language/syntax/guarded-parser.ts";
 import { check } from "../checks/checked-files.ts";
+import { untidy } from "../support/programs.ts";
 
 // Whatever is in a file, it is answered with findings that have a place in it.
 
@@ -45,6 +46,8 @@ const run = (texts: fc.Arbitrary<string>, numRuns = 300) =>
 
 describe("garbage never crashes", () => {
   test("any text", () => run(fc.string({ unit: "binary", maxLength: 200 })));
+
+  test("texts that the grammar allows, whatever they say", () => run(untidy));
 
   test("words of the language in any order", () =>
     run(

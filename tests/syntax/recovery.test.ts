@@ -5,6 +5,7 @@ import {
   isBlockStatement,
   isCriterion,
   isCurriculumStatement,
+  isCurriculumStepStatement,
   isFindingStatement,
   isInstrumentStatement,
   isMetricStatement,
@@ -17,19 +18,22 @@ import {
 } from "../../language/generated/tree/ast.ts";
 import { syntaxErrors } from "../../language/syntax/syntax-errors.ts";
 import { check, services } from "../checks/checked-files.ts";
+import { EVERY_CONSTRUCT } from "./every-construct.ts";
 
 const examples = new URL("../../examples/", import.meta.url);
 const files = ["plans", "sessions", "library"].flatMap((folder) =>
-  readdirSync(new URL(folder, examples)).map((name) => [
+  readdirSync(new URL(folder, examples)).map((name): [string, string] => [
     `${folder}/${name}`,
     readFileSync(new URL(`${folder}/${name}`, examples), "utf8"),
   ]),
-) as [string, string][];
+);
+files.push(["every construct", EVERY_CONSTRUCT]);
 
 const STATEMENTS = [
   isBlockStatement,
   isCriterion,
   isCurriculumStatement,
+  isCurriculumStepStatement,
   isFindingStatement,
   isInstrumentStatement,
   isMetricStatement,
@@ -51,6 +55,10 @@ function statementsOf(text: string): string[] {
     .filter((statement) => !statement.includes("{"))
     .toArray();
 }
+
+test("every construct can be read", () => {
+  expect(syntaxErrors(parse(EVERY_CONSTRUCT))).toEqual([]);
+});
 
 describe.each(files)("%s", (_, text) => {
   test("a statement that cannot be read takes no other with it", () => {

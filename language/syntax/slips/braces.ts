@@ -5,22 +5,39 @@ import { firstOfLine, hasPlace, lastOfLine, nameOf, rangeOf, startsLine, type To
 
 /** Statements of a block whose { is not there. */
 export const missingBrace: Recogniser = ({ slip, token, index, expected }) => {
-  const before = slip.tokens[index - 1];
-  if (token === undefined || !hasPlace(before) || !startsLine(token, before)) return undefined;
+  const { tokens } = slip;
+  if (token === undefined || !startsLine(token, tokens[index - 1])) return undefined;
   if (slip.loop === undefined && expected.join() !== "{") return undefined;
-  const line = slip.tokens.slice(firstOfLine(slip.tokens, index - 1), index);
-  const opener = line[0]?.image ?? "";
-  const home = [...slip.grammar.loops.values()].find((loop) => loop.openers.includes(opener));
-  if (home === undefined || home === slip.loop || line.some(({ image }) => image === "{")) return undefined;
-  if (!home.starters.has(nameOf(token.tokenType))) return undefined;
-  const { end } = rangeOf(before);
+  const start = startOfHome(slip, index);
+  if (start === undefined) return undefined;
+  const opener = tokens[start] as Token;
+  const last = tokens[lastOfLine(tokens, start)] as Token;
+  const { end } = rangeOf(last);
   return {
-    message: `The { of this \`${opener}\` is missing at the end of its line.`,
-    range: rangeOf(line[0] as Token, before),
+    message: `The { of this \`${opener.image}\` is missing at the end of its line.`,
+    range: rangeOf(opener, last),
     follows: true,
     fixes: [{ title: "Write {", edits: [{ range: { start: end, end }, newText: " {" }] }],
   };
 };
+
+/** The line without a { that opens what the statement at `index`, and those between, belong to. */
+function startOfHome({ tokens, grammar, loop }: Slip, index: number): number | undefined {
+  const starts = [nameOf((tokens[index] as Token).tokenType)];
+  for (let at = index; at > 0; ) {
+    at = firstOfLine(tokens, at - 1);
+    const opener = tokens[at] as Token;
+    const home = [...grammar.loops.values()].find(({ openers }) => openers.includes(opener.image));
+    if (home === undefined) {
+      starts.push(nameOf(opener.tokenType));
+      continue;
+    }
+    const line = tokens.slice(at, lastOfLine(tokens, at) + 1);
+    const isOpen = home !== loop && opener.image !== LIST && !line.some(({ image }) => image === "{");
+    return isOpen && starts.every((name) => home.starters.has(name)) ? at : undefined;
+  }
+  return undefined;
+}
 
 /** Several criteria behind a `success` without a {, which is a success of one. */
 export const missingBraceOfList: Recogniser = ({ slip, index }) => {
