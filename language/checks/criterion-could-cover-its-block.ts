@@ -1,7 +1,8 @@
 import { numberOf } from "../types/parameters.ts";
 import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
-import { cstOf, replace } from "./edits.ts";
+import { cstOf } from "./edits.ts";
+import { writeNumber } from "./numbers.ts";
 
 /** A criterion over fewer shots than its block has. */
 export const check = defineCheck({
@@ -14,12 +15,12 @@ export const check = defineCheck({
     if (asked === undefined || outOf === undefined || count === undefined) return;
     if (outOf >= asked || outOf < count || outOf === 0) return;
     const cst = cstOf(criterion, "outOf");
-    if (cst === undefined) return;
+    if (cst === undefined || criterion.outOf === undefined) return;
     report({
       message: `Only the first ${outOf} of the block's ${asked} shots count here. Ask for ${count} of ${asked} if all are meant.`,
       node: criterion,
       cst,
-      fixes: [{ title: `Count all ${asked} shots`, edits: [replace(cst.range, String(asked))] }],
+      fixes: [{ title: `Count all ${asked} shots`, edits: [writeNumber(criterion.outOf, String(asked))] }],
     });
   },
   reporting: `

@@ -1,7 +1,8 @@
 import { numberOf } from "../types/parameters.ts";
 import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
-import { cstOf, replace } from "./edits.ts";
+import { cstOf } from "./edits.ts";
+import { writeNumber } from "./numbers.ts";
 import { code, shots } from "./wording.ts";
 
 /** A criterion over more shots than its block has. */
@@ -17,11 +18,11 @@ export const check = defineCheck({
     if (wanted === undefined || wanted <= asked) return;
     const cst = cstOf(criterion, isRun ? "length" : "outOf");
     if (cst === undefined) return;
-    const count = isRun ? undefined : cstOf(criterion, "count");
     const hits = isRun ? undefined : numberOf(criterion.count);
-    const edits = [replace(cst.range, String(asked))];
-    if (count !== undefined && hits !== undefined && hits > asked && hits <= wanted) {
-      edits.push(replace(count.range, String(asked)));
+    const number = isRun ? criterion.length : (criterion.outOf ?? criterion.count);
+    const edits = [writeNumber(number, String(asked))];
+    if (!isRun && hits !== undefined && hits > asked && hits <= wanted) {
+      edits.push(writeNumber(criterion.count, String(asked)));
     }
     const what = isRun ? `A run of ${wanted} is asked for` : `This is about ${shots(wanted)}`;
     report({

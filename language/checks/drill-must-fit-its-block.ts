@@ -3,6 +3,7 @@ import {
   type Argument,
   type Count,
   type CountCriterion,
+  type Drill,
   type DrillUse,
   isCountCriterion,
   isRunCriterion,
@@ -28,29 +29,26 @@ export const check = defineCheck({
     if (use === undefined || drill === undefined || here === undefined) return;
     if (!isRead(drill, context) || block.statements.some(isSuccess)) return;
     const bindings = bindingsIn(use);
-    for (const success of drill.statements.filter(isSuccess)) {
-      for (const criterion of AstUtils.streamAst(success)) {
-        if (!isCountCriterion(criterion) && !isRunCriterion(criterion)) continue;
-        const excess = excessOf(criterion, here, bindings);
-        if (excess === undefined || excessOf(criterion, shotsOf(drill), NO_BINDINGS) !== undefined) continue;
-        const argument = argumentFor(excess.count, use);
-        const goal = code((criterion.$cstNode?.text ?? "").replace(/\s+/g, " "));
-        report({
-          message: `${quoted(drill.name)} asks for ${goal}, which here is ${excess.what}. Change ${argument === undefined ? "the number of shots, or give the block a success of its own" : "one of the two"}.`,
-          node: argument?.value ?? use,
-          ...(argument === undefined ? { property: "drill" } : {}),
-          fixes:
-            argument?.value === undefined
-              ? []
-              : [
-                  {
-                    title: `Make it ${excess.most}`,
-                    edits: [replace(rangeOf(argument.value), String(excess.most))],
-                  },
-                ],
-        });
-        return;
-      }
+    for (const criterion of goalsOf(drill)) {
+      const excess = excessOf(criterion, here, bindings);
+      if (excess === undefined || excessOf(criterion, shotsOf(drill), NO_BINDINGS) !== undefined) continue;
+      const argument = argumentFor(excess.count, use);
+      const goal = code((criterion.$cstNode?.text ?? "").replace(/\s+/g, " "));
+      report({
+        message: `${quoted(drill.name)} asks for ${goal}, which here is ${excess.what}. Change ${argument === undefined ? "the number of shots, or give the block a success of its own" : "one of the two"}.`,
+        node: argument?.value ?? use,
+        ...(argument === undefined ? { property: "drill" } : {}),
+        fixes:
+          argument?.value === undefined
+            ? []
+            : [
+                {
+                  title: `Make it ${excess.most}`,
+                  edits: [replace(rangeOf(argument.value), String(excess.most))],
+                },
+              ],
+      });
+      return;
     }
   },
   reporting: `
@@ -105,6 +103,21 @@ plan "Gate" {
   }
 }`,
 });
+
+const goals = new WeakMap<Drill, readonly (CountCriterion | RunCriterion)[]>();
+
+/** The goals of a drill that count shots. Looked for once for each reading of the drill. */
+function goalsOf(drill: Drill): readonly (CountCriterion | RunCriterion)[] {
+  let known = goals.get(drill);
+  if (known === undefined) {
+    known = drill.statements
+      .filter(isSuccess)
+      .flatMap((success) => AstUtils.streamAst(success).toArray())
+      .filter((node) => isCountCriterion(node) || isRunCriterion(node));
+    goals.set(drill, known);
+  }
+  return known;
+}
 
 /** What a goal asks for that there are not shots enough for, and the most that there are. */
 interface Excess {

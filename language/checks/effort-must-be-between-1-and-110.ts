@@ -1,6 +1,7 @@
 import { numberOf } from "../types/parameters.ts";
 import { defineCheck } from "./check.ts";
-import { cstOf, replace } from "./edits.ts";
+import { cstOf } from "./edits.ts";
+import { writeNumber } from "./numbers.ts";
 
 const LEAST = 1;
 const MOST = 110;
@@ -12,7 +13,7 @@ export const check = defineCheck({
     "Effort is a share of a full swing. A speed drill goes a little beyond it; more is a slip, and no advice to follow.",
   run(shots, { report }) {
     const effort = numberOf(shots.effort);
-    if (effort === undefined || (effort >= LEAST && effort <= MOST)) return;
+    if (shots.effort === undefined || effort === undefined || (effort >= LEAST && effort <= MOST)) return;
     const cst = cstOf(shots, "effort");
     if (cst === undefined) return;
     const better = effort > MOST ? "100" : "50";
@@ -20,7 +21,7 @@ export const check = defineCheck({
       message: `Effort is a share of a full swing, between ${LEAST} % and ${MOST} %. Write for example ${better} %.`,
       node: shots,
       cst,
-      fixes: [{ title: `Write ${better} %`, edits: [replace(cst.range, better)] }],
+      fixes: [{ title: `Write ${better} %`, edits: [writeNumber(shots.effort, better)] }],
     });
   },
   reporting: `

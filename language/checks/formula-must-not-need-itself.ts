@@ -1,5 +1,15 @@
 import { AstUtils } from "langium";
-import { isFormula, isMetric, isMetricOperand, type Metric } from "../generated/tree/ast.ts";
+import {
+  type CategoryRule,
+  type Formula,
+  isCategoryRule,
+  isCategoryTest,
+  isFormula,
+  isMetric,
+  isMetricOperand,
+  isNumberTest,
+  type Metric,
+} from "../generated/tree/ast.ts";
 import { circles } from "../types/cycles.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, remove } from "./edits.ts";
@@ -10,16 +20,19 @@ export const check = defineCheck({
   on: ["Document"],
   reason: "A metric that is needed for its own formula can never be computed.",
   run(root, { document, isBroken, report }) {
-    const metrics = root.declarations.filter(isMetric).filter((metric) => formulaOf(metric) !== undefined);
+    const metrics = root.declarations.filter(isMetric).filter((metric) => waysTo(metric).length > 0);
     for (const [metric, circle] of circles(metrics, metricsIn)) {
-      const formula = formulaOf(metric);
-      if (formula === undefined || AstUtils.getDocument(metric) !== document || isBroken(metric)) continue;
+      if (AstUtils.getDocument(metric) !== document || isBroken(metric)) continue;
+      const next = circle[1] ?? metric;
+      const node = waysTo(metric).find((way) => namedIn(way).includes(next));
+      if (node === undefined) continue;
       const others = circle.slice(1).map(({ name }) => code(name));
       const way = others.length === 0 ? "directly" : `by way of ${others.join(", ")}`;
+      const what = isFormula(node) ? "formula" : "line";
       report({
-        message: `${code(metric.name)} needs itself, ${way}, so it can never be computed. Take one of the formulas out.`,
-        node: formula,
-        fixes: [{ title: "Take the formula out", edits: [remove(document, rangeOf(formula))] }],
+        message: `${code(metric.name)} needs itself, ${way}, so it can never be computed. Take ${others.length === 0 ? `the ${what}` : "one of the formulas"} out.`,
+        node,
+        fixes: [{ title: `Take the ${what} out`, edits: [remove(document, rangeOf(node))] }],
       });
     }
   },
@@ -30,6 +43,11 @@ metric reach is length {
 
 metric mine is length {
   formula (carry + roll) / 2
+}
+
+metric miss is one of long, wild {
+  long where carry at least 160 yd
+  «wild where miss is long and offline at least 20 yd right»
 }`,
   fixed: `
 metric reach is length {
@@ -37,6 +55,10 @@ metric reach is length {
 
 metric mine is length {
   formula (carry + roll) / 2
+}
+
+metric miss is one of long, wild {
+  long where carry at least 160 yd
 }`,
   silent: `
 metric twice is length {
@@ -48,16 +70,18 @@ metric half is length {
 }`,
 });
 
-function formulaOf(metric: Metric) {
-  return metric.statements.find(isFormula);
+/** The statements by which a metric is computed from others. */
+function waysTo(metric: Metric): (Formula | CategoryRule)[] {
+  return metric.statements.filter((statement) => isFormula(statement) || isCategoryRule(statement));
 }
 
 function metricsIn(metric: Metric): Metric[] {
-  const expression = formulaOf(metric)?.expression;
-  if (expression === undefined) return [];
-  return AstUtils.streamAst(expression)
-    .filter(isMetricOperand)
-    .map((operand) => operand.metric?.ref)
-    .filter((used) => used !== undefined)
+  return waysTo(metric).flatMap(namedIn);
+}
+
+function namedIn(way: Formula | CategoryRule): Metric[] {
+  return AstUtils.streamAst(way)
+    .filter((node) => isMetricOperand(node) || isNumberTest(node) || isCategoryTest(node))
+    .flatMap(({ metric }) => metric?.ref ?? [])
     .toArray();
 }

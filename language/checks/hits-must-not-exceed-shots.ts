@@ -1,7 +1,8 @@
 import { numberOf } from "../types/parameters.ts";
 import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
-import { cstOf, replace } from "./edits.ts";
+import { cstOf } from "./edits.ts";
+import { writeNumber } from "./numbers.ts";
 import { shots } from "./wording.ts";
 
 /** More hits are asked for than shots are looked at. */
@@ -17,7 +18,7 @@ export const check = defineCheck({
       message: `${hits} of ${shots(most)} is more hits than shots. Ask for at most ${most}.`,
       node: criterion,
       property: "count",
-      fixes: [{ title: `Ask for ${most} of ${most}`, edits: [replace(count.range, String(most))] }],
+      fixes: [{ title: `Ask for ${most} of ${most}`, edits: [writeNumber(criterion.count, String(most))] }],
     });
   },
   reporting: `
@@ -30,6 +31,13 @@ plan "Gate" {
       at least «11» shots with carry at least 150 yd
     }
   }
+  block "Again" from "Line"
+}
+
+drill "Line" (hits: ratio = 12) test {
+  10 shots
+  target start-direction within ±2°
+  success at least «hits» of 10 shots on target
 }`,
   fixed: `
 plan "Gate" {
@@ -41,6 +49,13 @@ plan "Gate" {
       at least 10 shots with carry at least 150 yd
     }
   }
+  block "Again" from "Line"
+}
+
+drill "Line" (hits: ratio = 10) test {
+  10 shots
+  target start-direction within ±2°
+  success at least hits of 10 shots on target
 }`,
   silent: `
 plan "Gate" {

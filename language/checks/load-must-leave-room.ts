@@ -3,7 +3,8 @@ import { isBlock, isPlan } from "../generated/tree/ast.ts";
 import { numberOf } from "../types/parameters.ts";
 import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
-import { cstOf, replace } from "./edits.ts";
+import { cstOf } from "./edits.ts";
+import { writeNumber } from "./numbers.ts";
 import { isFullEffort, swingsOf } from "./practice.ts";
 
 /** A number of swings that the shots asked for never keep to. */
@@ -33,7 +34,7 @@ export const check = defineCheck({
       message: `${where} for ${planned} ${kind}${isMost ? " already" : " only"}. Ask for ${isMost ? "fewer shots, or allow" : "more shots, or"} ${planned} here.`,
       node: criterion,
       cst,
-      fixes: [{ title: `Make it ${planned}`, edits: [replace(cst.range, String(planned))] }],
+      fixes: [{ title: `Make it ${planned}`, edits: [writeNumber(criterion.count, String(planned))] }],
     });
   },
   reporting: `

@@ -10,6 +10,9 @@ import {
   isQuantity,
   type Parameter,
 } from "../generated/tree/ast.ts";
+import { placeOfNumber } from "../types/parameters.ts";
+import type { TextEdit } from "./check.ts";
+import { rangeOf, replace } from "./edits.ts";
 
 /** The statement and the property a number stands in: `Shots.count`. */
 export type Role = `${string}.${string}`;
@@ -40,6 +43,11 @@ export function numbersOf(node: AstNode): StatedNumber[] {
       ? [{ value, property, roles: [`${node.$type}.${property}` as const] }]
       : [],
   );
+}
+
+/** Writes another number: where a parameter stands for it, as the default of that. */
+export function writeNumber(count: Count, text: string): TextEdit {
+  return replace((placeOfNumber(count) ?? count.$cstNode)?.range ?? rangeOf(count), text);
 }
 
 function roleOf(count: Count): Role {

@@ -53,10 +53,11 @@ export const check = defineCheck({
   run(node, { report }) {
     for (const { value, property, roles } of numbersOf(node)) {
       const reach = roles.map((role) => REACHES[role]).find((known) => known !== undefined);
-      const cst = cstOf(node, property);
-      if (reach === undefined || cst === undefined) continue;
+      if (reach === undefined) continue;
       const { low, high, isOpen, why, better } = reach;
       if (isOpen ? value > low && value < high : value >= low && value <= high) continue;
+      const cst = cstOf(node, property);
+      if (cst === undefined) continue;
       const range = isOpen ? `more than ${low} % and less than ${high} %` : `between ${low} % and ${high} %`;
       report({
         message: `${why}. Write ${range}.`,

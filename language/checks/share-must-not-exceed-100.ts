@@ -1,6 +1,7 @@
 import { numberOf } from "../types/parameters.ts";
 import { defineCheck } from "./check.ts";
-import { cstOf, replace } from "./edits.ts";
+import { cstOf } from "./edits.ts";
+import { writeNumber } from "./numbers.ts";
 
 /** A share of more than all shots. */
 export const check = defineCheck({
@@ -16,7 +17,9 @@ export const check = defineCheck({
       node: criterion,
       property: "share",
       fixes:
-        criterion.bound === "least" ? [{ title: "Ask for 100 %", edits: [replace(share.range, "100")] }] : [],
+        criterion.bound === "least"
+          ? [{ title: "Ask for 100 %", edits: [writeNumber(criterion.share, "100")] }]
+          : [],
     });
   },
   reporting: `

@@ -1,5 +1,5 @@
 /** What an amount in the text is an amount of. */
-import type { AstNode } from "langium";
+import { type AstNode, AstUtils } from "langium";
 import {
   AirPressure,
   AirTemperature,
@@ -22,6 +22,7 @@ import {
   isWithin,
   type Metric,
   type MetricColumn,
+  type Parameter,
   PlanTime,
   type Quantity,
   Review,
@@ -126,10 +127,24 @@ function measureOfParameter(node: AstNode): Measure | undefined {
   const around = node.$container;
   const parameter = isParameter(around) ? around : isArgument(around) ? around.parameter?.ref : undefined;
   const dimension = parameter?.dimension?.ref;
-  if (dimension === undefined) return undefined;
-  const unit = isPlainNumber(dimension) ? "" : unitSymbols(dimension)[0];
-  if (unit === undefined) return undefined;
-  return { metric: undefined, dimension: { name: dimension.name, vector: vectorOf(dimension) }, unit };
+  if (parameter === undefined || dimension === undefined) return undefined;
+  const [si] = unitSymbols(dimension);
+  if (si === undefined && !isPlainNumber(dimension)) return undefined;
+  return {
+    metric: undefined,
+    dimension: { name: dimension.name, vector: vectorOf(dimension) },
+    get unit() {
+      return isPlainNumber(dimension) ? "" : (unitWhereItStands(parameter) ?? si ?? "");
+    },
+  };
+}
+
+/** The unit in which amounts are best written at a place in the drill where the parameter stands. */
+function unitWhereItStands(parameter: Parameter): string | undefined {
+  for (const quantity of AstUtils.streamAst(parameter.$container).filter(isQuantity)) {
+    if (quantity.parameter?.ref === parameter) return measureAt(quantity)?.unit;
+  }
+  return undefined;
 }
 
 /** An axis is as long as its first metric; an area is the product of both. */

@@ -1,5 +1,5 @@
 /** What the parameters of a drill stand for. */
-import { type AstNode, AstUtils } from "langium";
+import { type AstNode, AstUtils, type CstNode, GrammarUtils } from "langium";
 import {
   type ArgumentValue,
   type Count,
@@ -52,4 +52,13 @@ export function parametersAt(node: AstNode): readonly Parameter[] {
   const use = AstUtils.getContainerOfType(node, isDrillUse);
   if (use !== undefined) return use.drill?.ref?.parameters ?? [];
   return AstUtils.getContainerOfType(node, isDrill)?.parameters ?? [];
+}
+
+/** Where the number is written that stands here: of a parameter, its default. Undefined where that is somewhere else. */
+export function placeOfNumber(count: Count | undefined): CstNode | undefined {
+  if (count?.parameter === undefined) return count?.$cstNode;
+  const value = count.parameter.ref?.value;
+  return isAmountValue(value)
+    ? GrammarUtils.findNodeForProperty(value.quantity.$cstNode, "value")
+    : undefined;
 }
