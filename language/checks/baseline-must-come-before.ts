@@ -1,5 +1,6 @@
 import { AstUtils } from "langium";
-import { type Block, isAgainstBlock, isBlock, isFinding, isPlan } from "../generated/tree/ast.ts";
+import { isAgainstBlock, isBlock, isFinding, isPlan } from "../generated/tree/ast.ts";
+import { baselineBefore } from "../types/kinds.ts";
 import { defineCheck } from "./check.ts";
 import { code, quoted } from "./wording.ts";
 
@@ -13,10 +14,9 @@ export const check = defineCheck({
     const plan = AstUtils.getContainerOfType(block, isPlan);
     if (block === undefined || plan === undefined) return;
     const blocks = plan.statements.filter(isBlock);
-    const before = blocks.slice(0, blocks.indexOf(block));
     if (isAgainstBlock(against)) {
       const other = against.block?.ref;
-      if (other === undefined || before.includes(other)) return;
+      if (other === undefined || blocks.slice(0, blocks.indexOf(block)).includes(other)) return;
       report({
         message:
           other === block
@@ -24,7 +24,7 @@ export const check = defineCheck({
             : `${quoted(other.name)} comes later. Name a block that is hit before this one.`,
         node: against,
       });
-    } else if (!before.some(isBaseline)) {
+    } else if (baselineBefore(block, blocks) === undefined) {
       report({
         message: `No baseline comes before this block. Add a block of the kind ${code("baseline")}, or name the block that is meant.`,
         node: against,
@@ -58,7 +58,3 @@ plan "Gate" {
   }
 }`,
 });
-
-function isBaseline({ kind, use }: Block): boolean {
-  return (kind ?? use?.drill?.ref?.kind) === "baseline";
-}

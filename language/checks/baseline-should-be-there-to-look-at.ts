@@ -1,7 +1,7 @@
 import { AstUtils } from "langium";
 import { isBlock, isPlan } from "../generated/tree/ast.ts";
+import { isBaseline } from "../types/kinds.ts";
 import { defineCheck } from "./check.ts";
-import { kindOf } from "./practice.ts";
 import { code } from "./wording.ts";
 
 /** Findings that are looked for where nothing can be found. */
@@ -10,7 +10,7 @@ export const check = defineCheck({
   reason: "Findings are looked for in the shots of a baseline.",
   run(line, { report }) {
     const blocks = AstUtils.getContainerOfType(line, isPlan)?.statements.filter(isBlock) ?? [];
-    if (blocks.some((block) => kindOf(block) === "baseline")) return;
+    if (blocks.some(isBaseline)) return;
     report({
       message: `This plan has no baseline to look at. Add a block of the kind ${code("baseline")}.`,
       node: line,

@@ -1,6 +1,7 @@
 import { type Change, isBlock, isChange } from "../generated/tree/ast.ts";
+import { kindOf } from "../types/kinds.ts";
 import { defineCheck } from "./check.ts";
-import { kindOf, statedIn } from "./practice.ts";
+import { statedIn } from "./practice.ts";
 
 /** The kinds of block that show whether a change worked. */
 const TESTS: ReadonlySet<string> = new Set(["test", "retention", "transfer"]);

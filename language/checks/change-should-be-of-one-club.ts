@@ -1,5 +1,6 @@
 import { AstUtils } from "langium";
 import { isAgainstBaseline, isAgainstBlock, isBlock, isPlan } from "../generated/tree/ast.ts";
+import { baselineBefore } from "../types/kinds.ts";
 import { defineCheck } from "./check.ts";
 import { clubsOf } from "./practice.ts";
 import { listed, quoted } from "./wording.ts";
@@ -13,13 +14,10 @@ export const check = defineCheck({
     const block = AstUtils.getContainerOfType(criterion, isBlock);
     const plan = AstUtils.getContainerOfType(block, isPlan);
     if (block === undefined || plan === undefined) return;
-    const blocks = plan.statements.filter(isBlock);
     const other = isAgainstBlock(against)
       ? against.block?.ref
       : isAgainstBaseline(against)
-        ? blocks
-            .slice(0, blocks.indexOf(block))
-            .find(({ kind, use }) => (kind ?? use?.drill?.ref?.kind) === "baseline")
+        ? baselineBefore(block, plan.statements.filter(isBlock))
         : undefined;
     if (other === undefined) return;
     const here = clubsOf(block, plan);

@@ -6,8 +6,9 @@ import {
   isBlock,
   isChange,
 } from "../generated/tree/ast.ts";
+import { isBaseline } from "../types/kinds.ts";
 import { defineCheck } from "./check.ts";
-import { kindOf, statedIn, swingsOf } from "./practice.ts";
+import { statedIn, swingsOf } from "./practice.ts";
 import { code } from "./wording.ts";
 
 /** Fewer shots are a part of a longer practice, in which the baseline may have been before. */
@@ -23,7 +24,7 @@ export const check = defineCheck({
     if (blocks.reduce((sum, block) => sum + swingsOf(block), 0) < LONG) return;
     if (blocks.some(isBroken)) return;
     for (const block of blocks) {
-      if (kindOf(block) === "baseline") return;
+      if (isBaseline(block)) return;
       const [change] = statedIn(block, isChange);
       if (change === undefined) continue;
       if (AstUtils.streamAst(plan).some(looksBack)) return;

@@ -14,6 +14,11 @@ export function rangeOf(node: AstNode): TextRange {
   return node.$cstNode?.range ?? { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
 }
 
+/** How lines end in a document. */
+export function lineEndOf(document: LangiumDocument): string {
+  return document.textDocument.getText().includes("\r\n") ? "\r\n" : "\n";
+}
+
 export function replace(range: TextRange, newText: string): TextEdit {
   return { range, newText };
 }
@@ -87,7 +92,7 @@ const MOST_OFFERED = 3;
 /** A new `use` below the others, or at the top of the file, below a comment about the file, where there is none. */
 export function insertUse(document: LangiumDocument<Document>, path: string): TextEdit {
   const text = document.textDocument.getText();
-  const lineEnd = text.includes("\r\n") ? "\r\n" : "\n";
+  const lineEnd = lineEndOf(document);
   const use = `use "${path}"`;
   const last = document.parseResult.value.uses.at(-1);
   if (last !== undefined) return insertAfter(rangeOf(last), lineEnd + use);

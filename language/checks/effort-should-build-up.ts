@@ -1,8 +1,9 @@
 import { type Block, isShots, type Shots } from "../generated/tree/ast.ts";
+import { kindOf } from "../types/kinds.ts";
 import { numberOf } from "../types/parameters.ts";
 import { type CheckContext, defineCheck } from "./check.ts";
 import { cstOf, insertAfter, rangeOf, replace } from "./edits.ts";
-import { kindOf, statedIn } from "./practice.ts";
+import { statedIn } from "./practice.ts";
 
 /** The most that a first swing should be, in percent of a full one. */
 const EASY = 80;

@@ -1,6 +1,7 @@
 import { isBlock, isSuccess } from "../generated/tree/ast.ts";
+import { kindOf } from "../types/kinds.ts";
 import { defineCheck } from "./check.ts";
-import { kindOf, statedIn, swingsOf } from "./practice.ts";
+import { statedIn, swingsOf } from "./practice.ts";
 import { code } from "./wording.ts";
 
 /** The same task over and over, and what comes before it. */

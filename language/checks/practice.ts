@@ -25,11 +25,6 @@ export function isRead(
   return its === document ? !isBroken(drill) : its.parseResult.parserErrors.length === 0;
 }
 
-/** The kind of a block: its own, else its drill's; blocked where none is stated. */
-export function kindOf({ kind, use }: Block): string {
-  return kind ?? use?.drill?.ref?.kind ?? "blocked";
-}
-
 /** The statements of a block: its own of that type, else its drill's. */
 export function statedIn<T extends BlockStatement>(
   { statements, use }: Block,

@@ -1,6 +1,7 @@
 import { isSuccess } from "../generated/tree/ast.ts";
+import { kindOf } from "../types/kinds.ts";
 import { defineCheck } from "./check.ts";
-import { isRead, kindOf } from "./practice.ts";
+import { isRead } from "./practice.ts";
 import { code } from "./wording.ts";
 
 const TESTS: ReadonlySet<string> = new Set(["test", "retention", "transfer"]);

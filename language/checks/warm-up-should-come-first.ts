@@ -1,8 +1,9 @@
 import { isBlock, isShots } from "../generated/tree/ast.ts";
+import { kindOf } from "../types/kinds.ts";
 import { bindingsIn } from "../types/parameters.ts";
 import { defineCheck } from "./check.ts";
 import { insertBefore, rangeOf } from "./edits.ts";
-import { isFullEffort, kindOf, statedIn, swingsOf } from "./practice.ts";
+import { isFullEffort, statedIn, swingsOf } from "./practice.ts";
 import { code } from "./wording.ts";
 
 /** A plan that short is one exercise of a longer practice. */

@@ -25,6 +25,7 @@ import {
   type Shots,
   type Target,
 } from "../generated/tree/ast.ts";
+import { kindOf } from "../types/kinds.ts";
 import { argumentOf, type Bindings, NO_BINDINGS } from "../types/parameters.ts";
 import { lowerCondition, lowerCount, lowerQuantity } from "./amounts.ts";
 import { bindingsOf, lowerDrillUse } from "./drill-use.ts";
@@ -47,7 +48,6 @@ export interface Said<T extends BlockStatement = BlockStatement> {
 
 export function lowerBlock(block: Block, surroundings: Surroundings): BlockModel {
   const { fileName } = surroundings;
-  const drill = block.use === undefined ? undefined : resolved(block.use.drill);
   const said = statementsOf(block);
   const shots = only(said, isShots).map((line) => lowerShots(line, surroundings.firstClub));
   const asked = shots.reduce((sum, { count }) => sum + count, 0);
@@ -55,7 +55,7 @@ export function lowerBlock(block: Block, surroundings: Surroundings): BlockModel
   let place = 0;
   return {
     name: block.name,
-    kind: block.kind ?? drill?.kind ?? "blocked",
+    kind: kindOf(block),
     drill: block.use === undefined ? null : lowerDrillUse(block.use, fileName),
     shots,
     time: time === undefined ? null : lowerQuantity(time.statement.quantity, time.bindings).value,

@@ -1,5 +1,5 @@
 /** Where a part of the model was written, and how it was written. */
-import { type AstNode, AstUtils, type Reference, type URI } from "langium";
+import { type AstNode, AstUtils, type CstNode, type Reference, type URI } from "langium";
 import type { Location } from "../../shared/plan-model.ts";
 import { isCount, isParameter, isQuantity, isShots, type Parameter } from "../generated/tree/ast.ts";
 import { argumentOf, type Bindings, NO_BINDINGS } from "../types/parameters.ts";
@@ -29,20 +29,35 @@ export function textOf(node: AstNode, bindings: Bindings = NO_BINDINGS): string 
 
 /** The text of a node as it stands there, with parameters replaced by what they stand for. */
 export function withArguments(node: AstNode, bindings: Bindings): string {
-  const { text = "", offset = 0 } = node.$cstNode ?? {};
-  if (bindings.size === 0) return text;
-  let written = "";
-  let from = 0;
-  for (const part of AstUtils.streamAst(node)) {
+  if (bindings.size === 0) return node.$cstNode?.text ?? "";
+  const changes = AstUtils.streamAst(node).flatMap((part) => {
     const reference = parameterIn(part);
     const argument = argumentOf(reference?.ref as Parameter | undefined, bindings)?.$cstNode?.text;
-    const place = reference?.$refNode;
-    if (argument === undefined || place === undefined) continue;
-    written += text.slice(from, place.offset - offset) + argument;
-    from = place.end - offset;
+    return argument === undefined ? [] : [{ cst: reference?.$refNode, by: argument }];
+  });
+  return rewritten(node, changes);
+}
+
+/** Another text for a part of a node; parts that were not read are passed over. */
+export interface Change {
+  readonly cst: CstNode | undefined;
+  readonly by: string;
+}
+
+/** The text of a node as it stands there, with some of its parts changed. No two of them overlap. */
+export function rewritten(node: AstNode, changes: Iterable<Change>): string {
+  const { text = "", offset = 0 } = node.$cstNode ?? {};
+  let written = "";
+  let from = 0;
+  for (const { cst, by } of [...changes].sort(inOrder)) {
+    if (cst === undefined) continue;
+    written += text.slice(from, cst.offset - offset) + by;
+    from = cst.end - offset;
   }
   return written + text.slice(from);
 }
+
+const inOrder = (one: Change, other: Change) => (one.cst?.offset ?? 0) - (other.cst?.offset ?? 0);
 
 function parameterIn(node: AstNode): Reference | undefined {
   if (isQuantity(node) || isCount(node)) return node.parameter;

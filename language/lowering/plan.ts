@@ -18,6 +18,7 @@ import {
   type NextTest,
   type Plan,
 } from "../generated/tree/ast.ts";
+import { isBaseline } from "../types/kinds.ts";
 import { NO_BINDINGS } from "../types/parameters.ts";
 import { lowerQuantity } from "./amounts.ts";
 import { lowerBlock } from "./block.ts";
@@ -77,15 +78,10 @@ export function decisionLevelOf({ statements }: Plan): number {
 
 /** For each block, the first baseline before it; none where there is none. One walk for all. */
 export function baselinesIn(blocks: readonly Block[]): ReadonlyMap<Block, Against> {
-  const baselines = new Map<Block, Against>();
-  let first: Against | undefined;
-  for (const block of blocks) {
-    if (first !== undefined) baselines.set(block, first);
-    else if ((block.kind ?? block.use?.drill?.ref?.kind) === "baseline") {
-      first = { kind: "block", block: block.name };
-    }
-  }
-  return baselines;
+  const at = blocks.findIndex(isBaseline);
+  const first = blocks[at];
+  if (first === undefined) return new Map();
+  return new Map(blocks.slice(at + 1).map((block) => [block, { kind: "block", block: first.name }]));
 }
 
 const MOVES = { Advance: "advance", Repeat: "repeat", StepBack: "step-back" } as const;

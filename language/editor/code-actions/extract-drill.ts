@@ -1,6 +1,6 @@
 import { AstUtils, GrammarUtils } from "langium";
 import { CodeActionKind } from "vscode-languageserver";
-import { insertBefore, rangeOf, replace } from "../../checks/edits.ts";
+import { insertBefore, lineEndOf, rangeOf, replace } from "../../checks/edits.ts";
 import { quoted } from "../../checks/wording.ts";
 import {
   type Block,
@@ -14,6 +14,7 @@ import {
   isWithin,
   type Quantity,
 } from "../../generated/tree/ast.ts";
+import { rewritten } from "../../lowering/place.ts";
 import { measureOf } from "../../types/amounts.ts";
 import { freeName } from "./names.ts";
 import type { Refactoring } from "./refactoring.ts";
@@ -40,7 +41,7 @@ export const extractDrill: Refactoring = {
     const declared = tolerances.map(
       ({ quantity, dimension }) => `${parameters.get(quantity)}: ${dimension} = ${quantity.$cstNode?.text}`,
     );
-    const lineEnd = document.textDocument.getText().includes("\r\n") ? "\r\n" : "\n";
+    const lineEnd = lineEndOf(document);
     const header = [
       `drill ${quoted(name)}`,
       declared.length > 0 ? `(${declared.join(", ")})` : undefined,
@@ -85,21 +86,14 @@ function bodyOf(
   parameters: ReadonlyMap<Quantity, string>,
   staying: readonly BlockStatement[],
 ): string {
-  const { text = "", offset = 0, range } = block.$cstNode ?? {};
   const changes = [
     ...[...parameters].map(([quantity, name]) => ({ cst: quantity.$cstNode, by: name })),
     ...staying.map((statement) => ({ cst: statement.$cstNode, by: "" })),
-  ].sort((one, other) => (one.cst?.offset ?? 0) - (other.cst?.offset ?? 0));
+  ];
   const brace = GrammarUtils.findNodeForKeyword(block.$cstNode, "{");
-  let at = (brace?.end ?? 0) - offset;
-  let body = "";
-  for (const { cst, by } of changes) {
-    if (cst === undefined) continue;
-    body += text.slice(at, cst.offset - offset) + by;
-    at = cst.end - offset;
-  }
-  body += text.slice(at, -1);
-  const further = " ".repeat(range?.start.character ?? 0);
+  const start = (brace?.end ?? 0) - (block.$cstNode?.offset ?? 0);
+  const body = rewritten(block, changes).slice(start, -1);
+  const further = " ".repeat(rangeOf(block).start.character);
   return body.replaceAll(`\n${further}`, "\n").replace(/\n[ \t]+(?=\r?\n)/g, "");
 }
 

@@ -1,6 +1,6 @@
 import { GrammarUtils } from "langium";
 import { CodeActionKind } from "vscode-languageserver";
-import { rangeOf, replace } from "../../checks/edits.ts";
+import { lineEndOf, rangeOf, replace } from "../../checks/edits.ts";
 import { quoted } from "../../checks/wording.ts";
 import { type Block, isBlock } from "../../generated/tree/ast.ts";
 import { statementsOf } from "../../lowering/block.ts";
@@ -16,7 +16,7 @@ export const inlineDrill: Refactoring = {
     if (drill === undefined) return [];
     const own = new Set(block.statements);
     const indentation = " ".repeat(rangeOf(block).start.character);
-    const lineEnd = document.textDocument.getText().includes("\r\n") ? "\r\n" : "\n";
+    const lineEnd = lineEndOf(document);
     const inherited = statementsOf(block)
       .filter(({ statement }) => !own.has(statement))
       .map(({ statement, bindings }) => {

@@ -1,6 +1,6 @@
-import { AstUtils } from "langium";
+import { type AstNode, AstUtils } from "langium";
 import { CodeActionKind } from "vscode-languageserver";
-import { rangeOf, replace } from "../../checks/edits.ts";
+import { lineEndOf, rangeOf, replace } from "../../checks/edits.ts";
 import { quoted } from "../../checks/wording.ts";
 import {
   type Block,
@@ -11,6 +11,7 @@ import {
   isPlan,
   isShots,
 } from "../../generated/tree/ast.ts";
+import { type Change, rewritten } from "../../lowering/place.ts";
 import { freeName } from "./names.ts";
 import type { Refactoring } from "./refactoring.ts";
 
@@ -27,7 +28,7 @@ export const splitBlock: Refactoring = {
     const name = freeName(`${block.name}, second half`, taken, " ");
     const first = Math.ceil(count / 2);
     const indentation = " ".repeat(rangeOf(block).start.character);
-    const lineEnd = document.textDocument.getText().includes("\r\n") ? "\r\n" : "\n";
+    const lineEnd = lineEndOf(document);
     const halves = [
       half(block, block.name, first, count, true),
       half(block, name, count - first, count, false),
@@ -43,12 +44,8 @@ export const splitBlock: Refactoring = {
 
 /** The text of a block with a part of its shots. The one change it tries is made at its beginning. */
 function half(block: Block, name: string, part: number, all: number, isFirst: boolean): string {
-  const { text = "", offset = 0 } = block.$cstNode ?? {};
-  const changes: { from: number; to: number; text: string }[] = [];
-  const put = (node: { $cstNode?: { offset: number; end: number } | undefined } | undefined, by: string) => {
-    if (node?.$cstNode !== undefined)
-      changes.push({ from: node.$cstNode.offset - offset, to: node.$cstNode.end - offset, text: by });
-  };
+  const changes: Change[] = [];
+  const put = (node: AstNode | undefined, by: string) => changes.push({ cst: node?.$cstNode, by });
   for (const statement of block.statements) {
     if (isShots(statement)) put(statement.count, String(part));
     if (isChange(statement) && !isFirst) put(statement, "");
@@ -58,14 +55,9 @@ function half(block: Block, name: string, part: number, all: number, isFirst: bo
     put(criterion.count, String(shareOf(criterion, part, all)));
     put(criterion.outOf, String(part));
   }
-  let written = "";
-  let at = 0;
-  for (const change of changes.sort((one, other) => one.from - other.from)) {
-    written += text.slice(at, change.from) + change.text;
-    at = change.to;
-  }
-  written += text.slice(at);
-  return written.replace(/"(?:\\.|[^"\\])*"/, () => quoted(name)).replace(/\n[ \t]*(?=\n)/g, "");
+  return rewritten(block, changes)
+    .replace(/"(?:\\.|[^"\\])*"/, () => quoted(name))
+    .replace(/\n[ \t]*(?=\n)/g, "");
 }
 
 /** As many hits, or as few misses, for the part as for all. */
