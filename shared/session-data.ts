@@ -72,8 +72,8 @@ export const Assignment = z.object({
   explanation: z.string(),
   /**
    * Where each block was taken to start, to be written into the session and corrected there: present where the numbers of
-   * shots do not add up. `row` is a line of the table, from 1; `file` is its path as the session writes it, or null where
-   * the session has one table.
+   * shots do not add up, and lines can say it. `row` is a line of the table, from 1; `file` is its path as the session
+   * writes it, or null where no table need be named.
    */
   suggestedStarts: z.optional(
     z.array(z.object({ block: z.string(), row: z.number(), file: z.nullable(z.string()) })),

@@ -104,3 +104,34 @@ export function insertUse(document: LangiumDocument<Document>, path: string): Te
 function commentAboutFile(text: string): string {
   return /^(?:\/\/[^\n]*\n)+\s*\n/.exec(text)?.[0] ?? "";
 }
+
+/** What may stand behind the last statement of a line. */
+const ONLY_COMMENTS = /^(?:\s|\/\*(?:[^*]|\*(?!\/))*\*\/)*(?:\/\/.*)?$/;
+
+/** New statements on lines of their own below another one, whatever else stands on its line. */
+export function insertStatementsBelow(
+  document: LangiumDocument,
+  statement: AstNode,
+  statements: readonly string[],
+): TextEdit {
+  const { start, end } = rangeOf(statement);
+  const before = lineAt(document, start.line).slice(0, start.character);
+  const outside = /^[ \t]*/.exec(before)?.[0] ?? "";
+  const inside = before === outside ? outside : `${outside}  `;
+  const lineEnd = lineEndOf(document);
+  const lines = statements.map((text) => `${lineEnd}${inside}${text}`).join("");
+  const behind = lineAt(document, end.line).slice(end.character);
+  if (ONLY_COMMENTS.test(behind)) {
+    const lineBehind = { line: end.line, character: end.character + behind.length };
+    return insertAfter({ start, end: lineBehind }, lines);
+  }
+  const rest = behind.trimStart();
+  const restStart = { line: end.line, character: end.character + behind.length - rest.length };
+  return replace({ start: end, end: restStart }, lines + lineEnd + (rest.startsWith("}") ? outside : inside));
+}
+
+/** A line of a document, from 0, without its end. */
+function lineAt({ textDocument }: LangiumDocument, line: number): string {
+  const start = { line, character: 0 };
+  return textDocument.getText({ start, end: { line: line + 1, character: 0 } }).replace(/[\r\n]+$/, "");
+}

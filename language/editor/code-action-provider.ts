@@ -3,6 +3,7 @@ import type { AstNode, LangiumDocument } from "langium";
 import type { CodeActionProvider } from "langium/lsp";
 import {
   type CodeAction,
+  type CodeActionContext,
   CodeActionKind,
   type CodeActionParams,
   type Diagnostic,
@@ -23,7 +24,7 @@ export class DrillwrightCodeActionProvider implements CodeActionProvider {
   }
 
   getCodeActions(document: LangiumDocument, { context, range }: CodeActionParams): CodeAction[] {
-    const isWanted = (kind: CodeActionKind) => context.only?.some((only) => includes(only, kind)) ?? true;
+    const isWanted = (kind: CodeActionKind) => isAskedFor(kind, context);
     const fixes = isWanted(CodeActionKind.QuickFix)
       ? context.diagnostics
           .filter(({ source }) => source === MISTAKE_SOURCE)
@@ -58,8 +59,11 @@ export class DrillwrightCodeActionProvider implements CodeActionProvider {
 }
 
 /** Kinds are a hierarchy of names: who asks for all kinds asks for quick fixes too. */
-function includes(asked: string, kind: string): boolean {
-  return asked === CodeActionKind.Empty || kind === asked || kind.startsWith(`${asked}.`);
+export function isAskedFor(kind: CodeActionKind, { only }: CodeActionContext): boolean {
+  if (only === undefined) return true;
+  return only.some(
+    (asked) => asked === CodeActionKind.Empty || kind === asked || kind.startsWith(`${asked}.`),
+  );
 }
 
 /** The fixes of a diagnostic. Clients need not send back the data they were given with it. */

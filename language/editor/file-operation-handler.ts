@@ -8,11 +8,11 @@ import type {
   TextEdit,
   WorkspaceEdit,
 } from "vscode-languageserver";
+import { textLiteral } from "../../shared/text-literal.ts";
 import { cstOf } from "../checks/edits.ts";
 import { type Document, isSession, isSessionData } from "../generated/tree/ast.ts";
 import { isLibraryUri } from "../library/library.ts";
 import { usePath, useTarget } from "../names/use-target.ts";
-import { quoted } from "./words.ts";
 
 type File = LangiumDocument<Document>;
 
@@ -62,7 +62,7 @@ function editsIn(document: File, moves: readonly Move[]): TextEdit[] {
     const newTarget = moved(target);
     if (newTarget === undefined && newHere === undefined) return;
     const path = cstOf(node, "path");
-    const text = quoted(write(newHere ?? here, newTarget ?? target));
+    const text = textLiteral(write(newHere ?? here, newTarget ?? target));
     if (path !== undefined && path.text !== text) edits.push({ range: path.range, newText: text });
   };
   for (const use of document.parseResult.value.uses) {

@@ -13,13 +13,3 @@ export function leafAt(document: LangiumDocument, position: Position): LeafCstNo
   const root = document.parseResult.value.$cstNode;
   return CstUtils.findDeclarationNodeAtOffset(root, document.textDocument.offsetAt(position), WORD_CHARACTER);
 }
-
-/** How a text is written: in quotation marks, with what would end it early escaped. */
-export function quoted(text: string): string {
-  return `"${escapedText(text)}"`;
-}
-
-/** A text as it stands between quotation marks. */
-export function escapedText(text: string): string {
-  return text.replace(/["\\]/g, "\\$&").replace(/\n/g, "\\n").replace(/\r/g, "\\r");
-}

@@ -6,6 +6,7 @@ import { DEFAULT_SETTINGS, LEVEL_OF } from "../../shared/settings.ts";
 import { EditorDocumentBuilder } from "./document-builder.ts";
 import { DrillwrightDocumentUpdateHandler } from "./document-update-handler.ts";
 import type { ServerState } from "./start-server.ts";
+import { ServerCodeActionProvider } from "./starts-fix.ts";
 import { VerdictCodeLenses } from "./verdict-code-lenses.ts";
 import { VerdictHover } from "./verdict-hover.ts";
 import { VerdictInlayHints } from "./verdict-inlay-hints.ts";
@@ -29,6 +30,8 @@ export function serverModule(state: ServerState): Module<LangiumServices, DeepPa
             return settings["drillwright.verdicts.show"] && settings[LEVEL_OF[verdict]] === "none";
           },
         ),
+      CodeActionProvider: (services) =>
+        new ServerCodeActionProvider(services as DrillwrightEditorServices, () => state.scores),
       InlayHintProvider: () => new VerdictInlayHints(() => state.scores, shown("drillwright.verdicts.inlay")),
       CodeLensProvider: () =>
         new VerdictCodeLenses(

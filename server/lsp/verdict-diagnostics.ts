@@ -24,6 +24,9 @@ export const VERDICT_SOURCE = "drillwright score";
 /** `source` of what is wrong with a data file. */
 export const DATA_SOURCE = "drillwright data";
 
+/** `code` where nothing says where blocks start, and the numbers of shots do not add up. */
+export const STARTS_GUESSED = "starts-guessed";
+
 /** How a verdict is shown; null hides it. */
 export type Levels = Readonly<Record<Verdict, DiagnosticSeverity | null>>;
 
@@ -83,6 +86,14 @@ export function addSessionResults(to: DiagnosticsByFile, { report }: ScoredSessi
     to.addVerdict(session.location, verdict, `${inWords(verdict)}: ${goalSummary(report)}`, levels);
   }
   addFindings(to, report);
+  if (report.assignment.suggestedStarts !== undefined) {
+    to.add(session.location, {
+      severity: DiagnosticSeverity.Information,
+      code: STARTS_GUESSED,
+      source: DATA_SOURCE,
+      message: report.assignment.explanation,
+    });
+  }
 }
 
 /** A target asks nothing by itself: its line tells how many shots met it, at the level of what is known. */

@@ -54,6 +54,21 @@ describe("what is said", () => {
     expect(stdout).toContain("      rows      data/monday.csv:4–5, 7–8\n");
   });
 
+  test("where blocks were taken to start, as lines that can be pasted into the session and then say the same", async () => {
+    const files = practice(CUT_SHORT.replace(/^(?:Gate|Wake up),/gm, ","));
+    const guessed = await drillwright(files, ["score", "--format", "json"]);
+    const text = (await drillwright(files, ["score"])).stdout;
+    const lines = text.match(/(?<=to be put into the session and corrected there:\n)(?: +block .*\n)+/)?.[0];
+    expect(lines).toBe('      block "Wake up" from row 2\n      block "Gate" from row 4\n');
+    const monday = files["sessions/monday.drill"] as string;
+    const stated = { ...files, "sessions/monday.drill": monday.replace(/}\s*$/, `${lines}}\n`) };
+    expect((await drillwright(stated, ["check"])).code).toBe(0);
+    const read = await drillwright(stated, ["score", "--format", "json"]);
+    const blocks = ({ stdout }: typeof read) => JSON.parse(stdout).reports[0].blocks;
+    expect(blocks(read)).toEqual(blocks(guessed));
+    expect((await drillwright(stated, ["score"])).stdout).not.toContain("to be put into the session");
+  });
+
   test("an open goal, with what would settle it", async () => {
     const { code, stdout } = await drillwright(practice(CUT_SHORT), ["score"]);
     expect(code).toBe(0);

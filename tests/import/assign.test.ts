@@ -399,10 +399,30 @@ describe("starts to be written into the session", () => {
     ]);
   });
 
+  test("are not suggested where the block that asks for at least so many takes what is left over", () => {
+    const open = { ...block("Gate", 3), shots: [{ count: 3, club: null, effort: null, open: true }] };
+    expect(assigned(shots(7), { blocks: [open, block("Test", 2)] })).not.toHaveProperty("suggestedStarts");
+  });
+
   test("are the same reading when they are written down", () => {
     const described = shots(9);
     const { runs, suggestedStarts = [] } = assigned(described, { blocks: gateAndTest });
+    expect(suggestedStarts).toHaveLength(2);
     const stated = suggestedStarts.map(({ block, row }) => ({ block, row }));
     expect(assigned(described, { blocks: gateAndTest, stated }).runs).toBe(runs);
+  });
+
+  test("name the table where the shots were not hit in the order of its rows", () => {
+    const described = [9, 8, 7, 6, 5, 4].map((line) => ({ file: "data/a.csv", line }));
+    const { suggestedStarts } = assigned(described, { blocks: gateAndTest, data: ["a.csv"] });
+    expect(suggestedStarts).toEqual([
+      { block: "Gate", row: 9, file: "a.csv" },
+      { block: "Test", row: 6, file: "a.csv" },
+    ]);
+  });
+
+  test("are not suggested where lines cannot say them", () => {
+    const onOneLine = shots(7, { line: 1 });
+    expect(assigned(onOneLine, { blocks: gateAndTest })).not.toHaveProperty("suggestedStarts");
   });
 });

@@ -1,8 +1,8 @@
 /** Where something is to be offered. */
 import type { LangiumDocument } from "langium";
 import type { CompletionItem, InsertReplaceEdit, TextEdit } from "vscode-languageserver";
+import { escapedText, textLiteral } from "../../../shared/text-literal.ts";
 import type { Document } from "../../generated/tree/ast.ts";
-import { escapedText, quoted } from "../words.ts";
 import type { Expectation } from "./expectations.ts";
 import type { Token } from "./typing.ts";
 
@@ -56,7 +56,7 @@ export function wordEdit({ document, token, client }: Place, word: string): Text
 /** Puts a text in the place of the one at the cursor, with the quotation marks that are still missing. */
 export function textEdit(place: Place, text: string): TextEdit | InsertReplaceEdit {
   const { token, document } = place;
-  if (token.quotes === "none") return wordEdit(place, quoted(text));
+  if (token.quotes === "none") return wordEdit(place, textLiteral(text));
   const range = {
     start: document.textDocument.positionAt(token.start),
     end: document.textDocument.positionAt(token.end),

@@ -1,4 +1,6 @@
 /** What windows, drills, findings, curricula and instruments hold, in a few lines, for hovers. */
+
+import { textLiteral } from "../../../shared/text-literal.ts";
 import {
   type Curriculum,
   type Drill,
@@ -17,12 +19,11 @@ import {
   type Parameter,
   type Window,
 } from "../../generated/tree/ast.ts";
-import { quoted } from "../words.ts";
 import { code, declared, list, paragraphs, plain, written } from "./markdown.ts";
 
 export function describeWindow(window: Window, documentation: string | undefined): string {
   return paragraphs(
-    declared(`window ${quoted(window.name)}`),
+    declared(`window ${textLiteral(window.name)}`),
     documentation,
     list(window.variants.map((variant) => code(written(variant)))),
   );
@@ -33,7 +34,7 @@ export function describeDrill(drill: Drill, documentation: string | undefined): 
   const parameters = drill.parameters.length === 0 ? "" : ` (${drill.parameters.map(written).join(", ")})`;
   const kind = drill.kind === undefined ? "" : ` ${drill.kind}`;
   return paragraphs(
-    declared(`drill ${quoted(drill.name)}${parameters}${kind}`),
+    declared(`drill ${textLiteral(drill.name)}${parameters}${kind}`),
     documentation,
     list([
       ...statements.filter(isCue).map(({ text }) => `cue: ${plain(text)}`),
@@ -50,7 +51,7 @@ export function describeParameter(parameter: Parameter, documentation: string | 
 export function describeFinding(finding: Finding, documentation: string | undefined): string {
   const { statements } = finding;
   return paragraphs(
-    declared(`finding ${quoted(finding.name)}`),
+    declared(`finding ${textLiteral(finding.name)}`),
     documentation,
     list([
       ...statements.filter(isWhen).map((line) => code(written(line))),
@@ -64,7 +65,7 @@ export function describeFinding(finding: Finding, documentation: string | undefi
 export function describeCurriculum(curriculum: Curriculum, documentation: string | undefined): string {
   const { statements } = curriculum;
   return paragraphs(
-    declared(`curriculum ${quoted(curriculum.name)}`),
+    declared(`curriculum ${textLiteral(curriculum.name)}`),
     documentation,
     ...statements.filter(isIntent).map(({ text }) => plain(text)),
     list(statements.filter(isCurriculumStep).map(({ plan }) => code(plan?.$refText ?? "?"))),
@@ -73,7 +74,7 @@ export function describeCurriculum(curriculum: Curriculum, documentation: string
 
 export function describeInstrument(instrument: Instrument, documentation: string | undefined): string {
   return paragraphs(
-    declared(`instrument ${quoted(instrument.name)}`),
+    declared(`instrument ${textLiteral(instrument.name)}`),
     documentation,
     list(instrument.statements.filter(isUncertainty).map((line) => code(written(line)))),
   );

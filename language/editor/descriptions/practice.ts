@@ -1,5 +1,6 @@
 /** What plans, blocks, players, sources and sessions hold, in a few lines, for hovers. */
 import { pluralUnlessNone } from "../../../shared/plural.ts";
+import { textLiteral } from "../../../shared/text-literal.ts";
 import {
   type Block,
   isBlock,
@@ -28,7 +29,6 @@ import {
   type Source,
 } from "../../generated/tree/ast.ts";
 import { shotsOf as askedShots } from "../../types/shots.ts";
-import { quoted } from "../words.ts";
 import { code, declared, inWords, list, paragraphs, plain, written } from "./markdown.ts";
 
 export function describePlan(plan: Plan, documentation: string | undefined): string {
@@ -38,7 +38,7 @@ export function describePlan(plan: Plan, documentation: string | undefined): str
   const needs = statements.filter(isNeeds).flatMap((line) => line.metrics.map((metric) => metric.$refText));
   const time = statements.find(isPlanTime)?.quantity;
   return paragraphs(
-    declared(`plan ${quoted(plan.name)}`),
+    declared(`plan ${textLiteral(plan.name)}`),
     documentation,
     ...statements.filter(isIntent).map(({ text }) => plain(text)),
     list([
@@ -58,7 +58,7 @@ export function describePlan(plan: Plan, documentation: string | undefined): str
 export function describeBlock(block: Block, documentation: string | undefined): string {
   const { statements } = block;
   return paragraphs(
-    declared(`block ${quoted(block.name)}${block.kind === undefined ? "" : ` ${block.kind}`}`),
+    declared(`block ${textLiteral(block.name)}${block.kind === undefined ? "" : ` ${block.kind}`}`),
     documentation,
     list([
       joined(pluralUnlessNone(shotsOf(block), "shot"), pluralUnlessNone(goalsOf(block), "goal")),
@@ -71,7 +71,7 @@ export function describeBlock(block: Block, documentation: string | undefined): 
 
 export function describePlayer(player: Player, documentation: string | undefined): string {
   return paragraphs(
-    declared(`player ${quoted(player.name)}`),
+    declared(`player ${textLiteral(player.name)}`),
     documentation,
     list([
       player.statements.find(isHandedness)?.hand ?? "hand not stated",
@@ -84,7 +84,7 @@ export function describeSource(source: Source, documentation: string | undefined
   const contents = source.statements.filter(isColumn).map(({ content }) => content);
   const metrics = contents.filter(isMetricColumn).map(({ metric }) => code(metric?.$refText ?? "?"));
   return paragraphs(
-    declared(`source ${quoted(source.name)}`),
+    declared(`source ${textLiteral(source.name)}`),
     documentation,
     list([
       metrics.length > 0 ? `reads ${inWords(metrics)}` : "reads no metric",
@@ -99,7 +99,7 @@ export function describeSession(session: Session, documentation: string | undefi
   const plan = statements.find(isSessionPlan)?.plan?.$refText;
   const player = statements.find(isSessionPlayer)?.player?.$refText;
   return paragraphs(
-    declared(`session ${quoted(session.name)}`),
+    declared(`session ${textLiteral(session.name)}`),
     documentation,
     list([
       joined(player, statements.find(isSessionDate)?.date),

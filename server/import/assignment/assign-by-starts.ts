@@ -5,7 +5,7 @@ import { quote } from "../finding.ts";
 import type { Assigned } from "./assign.ts";
 import type { Tables } from "./tables.ts";
 
-type Start = Session["starts"][number];
+type Start = Omit<Session["starts"][number], "location">;
 
 /**
  * A block starts with the shot on the stated line, or the first one below it, or with the first shot at or after the stated

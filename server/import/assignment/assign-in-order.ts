@@ -5,6 +5,7 @@ import type { Assignment } from "../../../shared/session-data.ts";
 import type { Hit } from "../cells/hits.ts";
 import { quote } from "../finding.ts";
 import type { Assigned } from "./assign.ts";
+import { assignByStarts } from "./assign-by-starts.ts";
 import { clearPauses, type Pause } from "./pauses.ts";
 import type { Tables } from "./tables.ts";
 
@@ -40,26 +41,42 @@ export function assignInOrder(hits: readonly Hit[], plan: Plan, tables: Tables):
     .filter(({ asked }, place) => asked > 0 || place === plan.blocks.length - 1);
   const byPauses = counted(hits) === total(takers) ? undefined : groupsOf(hits, takers);
   const blocks = byPauses?.blocks ?? inTurn(hits, takers);
-  const uneven = takers.some((block) => block.taken !== block.asked);
   const explanation = explain(hits, takers, plan, byPauses?.pauses);
   const assignment = { method: "order" as const, explanation };
+  const starts = takers.every(addsUp) ? [] : startsOf(hits, blocks, tables);
   return {
     blocks,
-    assignment: uneven ? { ...assignment, suggestedStarts: startsOf(hits, blocks, tables) } : assignment,
+    assignment: starts.length === 0 ? assignment : { ...assignment, suggestedStarts: starts },
   };
 }
 
-/** Where each block begins, to be written into the session. */
+/** Whether a block has what it was to take: its number of shots, or what is left over where it is there for that. */
+function addsUp({ asked, takes, taken }: Taker, place: number, { length }: readonly Taker[]): boolean {
+  return taken === takes || (asked === 0 && place === length - 1);
+}
+
+/**
+ * Where each block begins, to be written into the session; nothing where that would not say the same, as where several
+ * shots stand on one line of the table.
+ */
 function startsOf(
   hits: readonly Hit[],
   blocks: readonly (string | null)[],
   tables: Tables,
 ): NonNullable<Assignment["suggestedStarts"]> {
-  return hits.flatMap(({ row }, place) => {
+  const begins = hits.flatMap(({ row }, place) => {
     const block = blocks[place] ?? null;
-    const begins = block !== null && block !== (blocks[place - 1] ?? null);
-    return begins ? [{ block, row: row.line, file: tables.writtenPath(row.file) }] : [];
+    return block !== null && block !== (blocks[place - 1] ?? null) ? [{ block, row }] : [];
   });
+  const goesDown = begins.every(({ row }, place) => row.line > (begins[place - 1]?.row.line ?? 0));
+  const starts = begins.map(({ block, row }) => ({
+    block,
+    row: row.line,
+    file: tables.isOne && goesDown ? null : tables.writtenPath(row.file),
+  }));
+  const written = starts.map((start) => ({ ...start, time: null }));
+  const read = assignByStarts(hits, written, tables).blocks;
+  return blocks.every((block, place) => block === read[place]) ? starts : [];
 }
 
 function groupsOf(

@@ -41,8 +41,13 @@ export class Tables {
     return this.#places.get(this.#located.get(written) ?? written);
   }
 
-  /** How the session writes the path of a file; null where it has one table and need not. */
-  writtenPath(file: string): string | null {
-    return this.shots.length > 1 || this.#written.size > 1 ? (this.#written.get(file) ?? file) : null;
+  /** Whether the session has one table, which nobody need name. */
+  get isOne(): boolean {
+    return this.shots.length <= 1 && this.#written.size <= 1;
+  }
+
+  /** How the session writes the path of a file. */
+  writtenPath(file: string): string {
+    return this.#written.get(file) ?? file;
   }
 }

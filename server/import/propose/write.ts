@@ -1,5 +1,6 @@
 /** A proposal as the text of a `.drill` file. */
 
+import { textLiteral } from "../../../shared/text-literal.ts";
 import type { ProposedColumn } from "./columns.ts";
 import type { Form } from "./form.ts";
 
@@ -38,7 +39,7 @@ export interface Writing {
 export function writeProposal({ sources, sessions, newPlayers, plan, uses }: Writing): string {
   const parts = [
     "// A proposal. What is marked `settle` is for you to decide; delete the remark when it is.",
-    ...(uses.length > 0 ? [uses.map((use) => `use ${quoted(use)}`).join("\n")] : []),
+    ...(uses.length > 0 ? [uses.map((use) => `use ${textLiteral(use)}`).join("\n")] : []),
     ...sources.map(writeSource),
     ...newPlayers.map(writePlayer),
     ...sessions.map((session) => writeSession(session, plan)),
@@ -52,13 +53,13 @@ function writeSource({ name, form, columns, orderedBy, ...dates }: ProposedSourc
     ...(form.separator === null ? [] : [`separator ${form.separator}`]),
     ...(form.decimal === "comma" ? ["decimal comma"] : []),
     ...(form.thousands === null ? [] : [`thousands ${form.thousands}`]),
-    ...(form.blanks.length === 0 ? [] : [`no reading is ${form.blanks.map(quoted).join(", ")}`]),
+    ...(form.blanks.length === 0 ? [] : [`no reading is ${form.blanks.map(textLiteral).join(", ")}`]),
     ...(form.headerRow === 1 ? [] : [`header row ${form.headerRow}`]),
     ...columns.flatMap((column) => writeColumn(column, dates)),
-    ...(orderedBy === null ? [] : [`shots in order of ${quoted(orderedBy)}`]),
+    ...(orderedBy === null ? [] : [`shots in order of ${textLiteral(orderedBy)}`]),
     ...unread(columns),
   ];
-  return block(`source ${quoted(name)}`, lines);
+  return block(`source ${textLiteral(name)}`, lines);
 }
 
 function writeColumn(
@@ -66,7 +67,7 @@ function writeColumn(
   { dateOrder, isDateOrderKnown }: Pick<ProposedSource, "dateOrder" | "isDateOrderKnown">,
 ): string[] {
   if (meaning === null || meaning.kind === "order") return [];
-  const start = `column ${quoted(header)} is`;
+  const start = `column ${textLiteral(header)} is`;
   const remarks = settle.map(settling);
   switch (meaning.kind) {
     case "metric": {
@@ -87,7 +88,10 @@ function writeColumn(
         confidence === "doubtful" ? `// ${start} ${meaning.metric}` : `${start} ${meaning.metric}`,
       ];
     case "exclusion":
-      return [...remarks, `column ${quoted(header)} excludes when ${meaning.texts.map(quoted).join(", ")}`];
+      return [
+        ...remarks,
+        `column ${textLiteral(header)} excludes when ${meaning.texts.map(textLiteral).join(", ")}`,
+      ];
     case "date": {
       const order = dateOrder === null ? "" : ` as ${dateOrder}`;
       const doubt = isDateOrderKnown
@@ -115,7 +119,7 @@ function whereSides(
   return [
     [first, second],
     [second, first],
-  ].map(([a = "", b = ""]) => ` where ${quoted(one)} is ${a}, ${quoted(other)} is ${b}`);
+  ].map(([a = "", b = ""]) => ` where ${textLiteral(one)} is ${a}, ${textLiteral(other)} is ${b}`);
 }
 
 function positive(side: string | null): string {
@@ -125,20 +129,20 @@ function positive(side: string | null): string {
 function unread(columns: readonly ProposedColumn[]): string[] {
   const names = columns
     .filter(({ meaning, header }) => meaning === null && header.trim() !== "")
-    .map(({ header }) => quoted(header));
+    .map(({ header }) => textLiteral(header));
   return names.length === 0 ? [] : [`// Not read: ${names.join(", ")}.`];
 }
 
 function writePlayer(name: string): string {
-  return block(`player ${quoted(name)}`, [settling("right-handed or left-handed?")]);
+  return block(`player ${textLiteral(name)}`, [settling("right-handed or left-handed?")]);
 }
 
 function writeSession({ name, player, date, data, rows }: ProposedSession, plan: string | null): string {
-  return block(`session ${quoted(name)}`, [
-    plan === null ? settling('Which plan was practised? plan "…"') : `plan ${quoted(plan)}`,
-    player === null ? settling('Who practised? player "…"') : `player ${quoted(player)}`,
+  return block(`session ${textLiteral(name)}`, [
+    plan === null ? settling('Which plan was practised? plan "…"') : `plan ${textLiteral(plan)}`,
+    player === null ? settling('Who practised? player "…"') : `player ${textLiteral(player)}`,
     ...(date === null ? [] : [`date ${date}`]),
-    ...data.map(({ path, source }) => `data ${quoted(path)} from ${quoted(source)}`),
+    ...data.map(({ path, source }) => `data ${textLiteral(path)} from ${textLiteral(source)}`),
     ...(rows === null ? [] : [`// ${rows} ${rows === 1 ? "row" : "rows"}`]),
   ]);
 }
@@ -149,8 +153,4 @@ function settling(question: string): string {
 
 function block(head: string, lines: readonly string[]): string {
   return lines.length === 0 ? `${head} {\n}` : `${head} {\n${lines.map((line) => `  ${line}\n`).join("")}}`;
-}
-
-function quoted(text: string): string {
-  return JSON.stringify(text);
 }

@@ -2,6 +2,7 @@
 import { plural } from "../../../shared/plural.ts";
 import type { ScoreReport } from "../../../shared/score-report.ts";
 import type { DataFinding } from "../../../shared/session-data.ts";
+import { startLines } from "../../../shared/start-lines.ts";
 import { type Entry, remark, type Section } from "../section.ts";
 
 /** Digits of a content hash that are shown to people. */
@@ -25,10 +26,19 @@ export function dataSection({ data, assignment, findings }: ScoreReport, mostFin
         remark(`${file}: ${plural(shots, "shot")}, SHA-256 ${shortHash(sha256)}`),
       ),
       ...(data.some(({ shots }) => shots > 0) ? [remark(assignment.explanation)] : []),
+      ...startEntries(assignment),
       ...shown,
       ...(more > 0 ? [remark(`and ${more} more`)] : []),
     ],
   };
+}
+
+/** The starts that were guessed, to be put into the session. */
+function startEntries(assignment: ScoreReport["assignment"]): Entry[] {
+  const lines = startLines(assignment);
+  if (lines.length === 0) return [];
+  const entry = remark("This reading, to be put into the session and corrected there:");
+  return [{ ...entry, parts: lines.map((line) => remark(line)) }];
 }
 
 function weight({ severity }: DataFinding): number {
