@@ -3,14 +3,14 @@ import {
   isAgainstBaseline,
   isAgainstBlock,
   isChangeCriterion,
-  isNumberTest,
+  isNeeds,
   isSession,
   isSessionPlan,
-  isStatisticCriterion,
   type Plan,
 } from "../generated/tree/ast.ts";
-import { defineCheck } from "./check.ts";
+import { type CheckContext, defineCheck } from "./check.ts";
 import { asksForStandardCarry } from "./conditions-should-be-stated.ts";
+import { type MetricUse, reachedFrom } from "./reached.ts";
 import { code } from "./wording.ts";
 
 /** Words by which balls are known that do not fly like new ones. */
@@ -20,13 +20,13 @@ const WORN = /\b(?:range|practice|training|used|old|limited)\b/i;
 export const check = defineCheck({
   on: ["Ball"],
   reason: "Range balls carry a few percent less than new ones, and days with different balls do not compare.",
-  run(ball, { report }) {
+  run(ball, context) {
     if (ball.share !== undefined || !WORN.test(ball.name)) return;
     const session = AstUtils.getContainerOfType(ball, isSession);
     const plan = session?.statements.find(isSessionPlan)?.plan?.ref;
     // Where the plan asks for the standardised carry, that it is missing weighs more, and is told.
-    if (plan === undefined || asksForStandardCarry(plan) || !judgesDistance(plan)) return;
-    report({
+    if (plan === undefined || asksForStandardCarry(plan, context) || !judgesDistance(plan, context)) return;
+    context.report({
       message: `How far does this ball carry, compared with a new one? If you know, write it behind the name: ${code("carries 92 %")}.`,
       node: ball,
     });
@@ -81,11 +81,13 @@ session "First" {
 const DISTANCES: ReadonlySet<string> = new Set(["carry", "total"]);
 
 /** Whether a distance is held against an amount, or against shots of another day. */
-function judgesDistance(plan: Plan): boolean {
-  return AstUtils.streamAst(plan).some((node) => {
-    if (isNumberTest(node) || isStatisticCriterion(node)) return DISTANCES.has(node.metric?.$refText ?? "");
-    if (!isChangeCriterion(node) || isAgainstBlock(node.against) || isAgainstBaseline(node.against))
-      return false;
-    return DISTANCES.has(node.metric?.$refText ?? "");
-  });
+function judgesDistance(plan: Plan, context: CheckContext): boolean {
+  return reachedFrom(plan, context).uses.some(
+    ({ node, metric }) => DISTANCES.has(metric.$refText) && !isNeeds(node) && !isOfTheDay(node),
+  );
+}
+
+/** Whether a change is held against shots of the same day, which had the same ball. */
+function isOfTheDay(node: MetricUse["node"]): boolean {
+  return isChangeCriterion(node) && (isAgainstBlock(node.against) || isAgainstBaseline(node.against));
 }

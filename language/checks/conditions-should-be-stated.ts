@@ -1,19 +1,15 @@
-import { AstUtils } from "langium";
 import {
   isAirPressure,
   isAirTemperature,
   isAltitude,
   isBall,
-  isChangeCriterion,
-  isNeeds,
-  isNumberTest,
   isSessionPlan,
-  isStatisticCriterion,
   isWind,
   type Plan,
 } from "../generated/tree/ast.ts";
-import { defineCheck } from "./check.ts";
+import { type CheckContext, defineCheck } from "./check.ts";
 import { insertStatement } from "./edits.ts";
+import { reachedFrom } from "./reached.ts";
 import { code, listed } from "./wording.ts";
 
 /** The carry in reference air, which takes the air of the day. */
@@ -23,11 +19,12 @@ const STANDARDISED = "standard-carry";
 export const check = defineCheck({
   on: ["Session"],
   reason: "What the air took or gave can only be taken out where the air is known.",
-  run(session, { document, report }) {
+  run(session, context) {
+    const { document, report } = context;
     const { statements } = session;
     const reference = statements.find(isSessionPlan);
     const plan = reference?.plan?.ref;
-    if (plan === undefined || !asksForStandardCarry(plan)) return;
+    if (plan === undefined || !asksForStandardCarry(plan, context)) return;
     const ball = statements.find(isBall);
     const missing = [
       statements.some(isAirTemperature) ? "" : "temperature 15 °C",
@@ -122,11 +119,6 @@ session "First" {
 });
 
 /** Whether a plan speaks of the standardised carry. */
-export function asksForStandardCarry(plan: Plan): boolean {
-  const name = STANDARDISED;
-  return AstUtils.streamAst(plan).some((node) => {
-    if (isNumberTest(node) || isStatisticCriterion(node) || isChangeCriterion(node))
-      return node.metric?.$refText === name;
-    return isNeeds(node) && node.metrics.some(({ $refText }) => $refText === name);
-  });
+export function asksForStandardCarry(plan: Plan, context: CheckContext): boolean {
+  return reachedFrom(plan, context).uses.some(({ metric }) => metric.$refText === STANDARDISED);
 }

@@ -1,23 +1,17 @@
-import { type AstNode, AstUtils } from "langium";
+import { AstUtils } from "langium";
 import {
   type HandedDirection,
-  isDrillUse,
-  isHandedDirection,
   isHandedness,
-  isLooksFor,
-  isMetricColumn,
-  isQuantity,
   isSession,
   isSessionData,
   isSessionPlan,
   isSessionPlayer,
-  isSpelling,
-  isWindowTest,
   type Player,
   type SessionPlayer,
 } from "../generated/tree/ast.ts";
 import { type CheckContext, defineCheck, type Fix } from "./check.ts";
 import { insertStatement } from "./edits.ts";
+import { reachedFrom } from "./reached.ts";
 import { code, quoted } from "./wording.ts";
 
 /** A player whose hand is not stated, where words that mirror with the hand are to be read. */
@@ -26,7 +20,6 @@ export const check = defineCheck({
   reason:
     "In-to-out, open or draw are to the other side for a left-hander. Guessing the hand would turn a plan into its opposite.",
   run(root, context) {
-    const words = new Map<AstNode, HandedDirection | undefined>();
     for (const session of root.declarations.filter(isSession)) {
       const statement = session.statements.find(isSessionPlayer);
       const player = statement?.player?.ref;
@@ -34,14 +27,11 @@ export const check = defineCheck({
       if (player.statements.some(isHandedness)) continue;
       const plan = session.statements.find(isSessionPlan)?.plan?.ref;
       const sources = session.statements.filter(isSessionData).map(({ source }) => source?.ref);
-      for (const part of [plan, ...sources]) {
-        if (part === undefined) continue;
-        if (!words.has(part)) words.set(part, handedWordIn(part, new Set()));
-        const word = words.get(part);
-        if (word === undefined) continue;
-        reportMissingHand(statement, player, word, context);
-        break;
-      }
+      const words = [plan, ...sources].flatMap(
+        (part) => (part && reachedFrom(part, context).handedWord) ?? [],
+      );
+      const [word] = words;
+      if (word !== undefined) reportMissingHand(statement, player, word, context);
     }
   },
   reporting: `
@@ -117,33 +107,6 @@ session "First" {
   data "first.csv" from "Bay"
 }`,
 });
-
-/** The first word that mirrors with the hand in a plan or source, and in the drills, windows and findings it names. */
-function handedWordIn(part: AstNode, seen: Set<AstNode>): HandedDirection | undefined {
-  if (seen.has(part)) return undefined;
-  seen.add(part);
-  for (const node of AstUtils.streamAst(part)) {
-    const word = isQuantity(node)
-      ? node.direction?.ref
-      : isMetricColumn(node)
-        ? node.positive?.ref
-        : isSpelling(node)
-          ? node.meaning?.ref
-          : undefined;
-    if (isHandedDirection(word)) return word;
-    for (const named of namedIn(node)) {
-      const found = named && handedWordIn(named, seen);
-      if (found !== undefined) return found;
-    }
-  }
-  return undefined;
-}
-
-function namedIn(node: AstNode): readonly (AstNode | undefined)[] {
-  if (isDrillUse(node)) return [node.drill?.ref];
-  if (isWindowTest(node)) return [node.window?.ref];
-  return isLooksFor(node) ? node.findings.map(({ ref }) => ref) : [];
-}
 
 function reportMissingHand(
   statement: SessionPlayer,

@@ -1,24 +1,23 @@
-import { type AstNode, AstUtils } from "langium";
+import { AstUtils } from "langium";
+import { once } from "../analysis/once.ts";
 import {
-  isBlock,
-  isChangeCriterion,
-  isDrillUse,
-  isEllipseCriterion,
+  type Finding,
   isEstimated,
+  isFinding,
   isFormula,
   isLeaveOut,
   isMetricOperand,
-  isNumberTest,
+  isNeeds,
   isSession,
   isSessionInstrument,
   isSessionPlan,
-  isStatisticCriterion,
   isUncertainty,
-  isWindowTest,
+  type LeaveOut,
   type Metric,
   type Plan,
 } from "../generated/tree/ast.ts";
-import { defineCheck } from "./check.ts";
+import { type CheckContext, defineCheck } from "./check.ts";
+import { reachedFrom } from "./reached.ts";
 import { code, listed, quoted } from "./wording.ts";
 
 /** More names in a message are a list to read. */
@@ -29,18 +28,18 @@ export const check = defineCheck({
   on: ["Document"],
   reason:
     "Readings of which nobody says how far they may be off are taken as exact, and their verdicts as certain.",
-  run(root, { isBroken, report }) {
-    const known = new Map<Plan, ReadonlySet<Metric>>();
+  run(root, context) {
+    const { isBroken, report } = context;
+    const judgedBy = once((plan: Plan) => judgedMetrics(plan, context));
     for (const session of root.declarations.filter(isSession)) {
       const statement = session.statements.find(isSessionInstrument);
       const instrument = statement?.instrument?.ref;
       const plan = session.statements.find(isSessionPlan)?.plan?.ref;
       if (statement === undefined || instrument === undefined || plan === undefined || isBroken(session))
         continue;
-      const judged = known.get(plan) ?? judgedBy(plan);
-      known.set(plan, judged);
-      const covered = new Set(instrument.statements.filter(isUncertainty).map(({ metric }) => metric?.ref));
-      const open = [...judged].filter((metric) => !isCovered(metric, covered, new Set()));
+      const told = instrument.statements.filter(isUncertainty).map(({ metric }) => metric?.ref);
+      const covered = new Map(told.map((metric) => [metric, true]));
+      const open = [...judgedBy(plan)].filter((metric) => !isCovered(metric, covered));
       if (open.length === 0) continue;
       const more = open.length > MOST_NAMED ? [`${open.length - MOST_NAMED} more`] : [];
       const names = [...open.slice(0, MOST_NAMED).map(({ name }) => code(name)), ...more];
@@ -109,39 +108,33 @@ session "First" {
 }`,
 });
 
-function judgedBy(plan: Plan): ReadonlySet<Metric> {
-  const judged = new Set<Metric>();
-  const seen = new Set<AstNode>();
-  for (const block of plan.statements.filter(isBlock)) collect(block, judged, seen);
-  return judged;
+/** The metrics that a plan's blocks hold against amounts. Of shots that are left out nothing is judged, nor of findings. */
+function judgedMetrics(plan: Plan, context: CheckContext): ReadonlySet<Metric> {
+  const metrics = reachedFrom(plan, context).uses.flatMap(({ node, metric: { ref } }) => {
+    const isJudged = !isNeeds(node) && AstUtils.getContainerOfType(node, isLeftOutOrFound) === undefined;
+    return isJudged && ref !== undefined && !ref.statements.some(isEstimated) ? [ref] : [];
+  });
+  return new Set(metrics);
 }
 
-/** The metrics that are held against amounts, here and in the drills and windows that are named. */
-function collect(part: AstNode, into: Set<Metric>, seen: Set<AstNode>): void {
-  if (seen.has(part)) return;
-  seen.add(part);
-  for (const node of AstUtils.streamAst(part)) {
-    if (AstUtils.getContainerOfType(node, isLeaveOut) !== undefined) continue;
-    const metrics =
-      isNumberTest(node) || isStatisticCriterion(node) || isChangeCriterion(node)
-        ? [node.metric?.ref]
-        : isEllipseCriterion(node)
-          ? [node.first?.ref, node.second?.ref]
-          : [];
-    for (const metric of metrics)
-      if (metric !== undefined && !metric.statements.some(isEstimated)) into.add(metric);
-    const named = isDrillUse(node) ? node.drill?.ref : isWindowTest(node) ? node.window?.ref : undefined;
-    if (named !== undefined) collect(named, into, seen);
-  }
+function isLeftOutOrFound(node: unknown): node is LeaveOut | Finding {
+  return isLeaveOut(node) || isFinding(node);
 }
 
-/** Whether its readings are told to be exact or not, or those are that it is computed from. */
-function isCovered(metric: Metric, covered: ReadonlySet<Metric | undefined>, above: Set<Metric>): boolean {
-  if (covered.has(metric)) return true;
+/**
+ * Whether its readings are told to be exact or not, or those are that it is computed from.
+ * @param known what is known already; a metric that is computed from itself counts as not told. Linear in the formulas.
+ */
+function isCovered(metric: Metric, known: Map<Metric | undefined, boolean>): boolean {
+  const answer = known.get(metric);
+  if (answer !== undefined) return answer;
+  known.set(metric, false);
   const formula = metric.statements.find(isFormula);
-  if (formula?.expression === undefined || above.has(metric)) return false;
-  above.add(metric);
-  return AstUtils.streamAst(formula.expression)
-    .filter(isMetricOperand)
-    .every(({ metric: { ref } }) => ref === undefined || isCovered(ref, covered, above));
+  const isTold =
+    formula?.expression !== undefined &&
+    AstUtils.streamAst(formula.expression)
+      .filter(isMetricOperand)
+      .every(({ metric: { ref } }) => ref === undefined || isCovered(ref, known));
+  known.set(metric, isTold);
+  return isTold;
 }
