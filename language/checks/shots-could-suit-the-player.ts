@@ -1,7 +1,9 @@
 import { seldomDecidedFor } from "../analysis/decidability/seldom-decided.ts";
+import { once } from "../analysis/once.ts";
 import { placeInWords } from "../analysis/words.ts";
+import { isUsual } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
-import { linesOf, meaningOf } from "./session-meaning.ts";
+import { linesOf, meaningOf, type SessionMeaning } from "./session-meaning.ts";
 import { code } from "./wording.ts";
 
 /** A sentence about ability that stays open most of the time, given how much a player's shots usually scatter. */
@@ -12,17 +14,18 @@ export const check = defineCheck({
     "The wilder a player's shots, the more of them it takes to show an average or a change. With too few the goal stays open, whatever the player learns.",
   run(session, context) {
     const { player: node } = linesOf(session);
-    const meaning = node && meaningOf(session, context);
+    const statesSpread = node?.player?.ref?.statements.some(
+      (line) => isUsual(line) && line.spread !== undefined,
+    );
+    const meaning = statesSpread ? meaningOf(session, context) : undefined;
     if (node === undefined || meaning === undefined) return;
-    for (const block of meaning.blocks) {
-      for (const { goal, remark } of seldomDecidedFor(meaning.player, block)) {
-        const here = { file: context.document.uri.toString(), range: goal.location.range };
-        context.report({
-          message: `${code(goal.text)} (${placeInWords(goal.location, here)}): ${remark.message}`,
-          node,
-          related: [{ message: goal.text, location: goal.location }, ...remark.related],
-        });
-      }
+    for (const { goal, remark } of seldomDecidedIn(meaning)) {
+      const here = { file: context.document.uri.toString(), range: goal.location.range };
+      context.report({
+        message: `${code(goal.text)} (${placeInWords(goal.location, here)}): ${remark.message}`,
+        node,
+        related: [{ message: goal.text, location: goal.location }, ...remark.related],
+      });
     }
   },
   reporting: `
@@ -72,3 +75,7 @@ session "First" {
   data "first.csv" from "Bay"
 }`,
 });
+
+const seldomDecidedIn = once(({ blocks, player }: SessionMeaning) =>
+  blocks.flatMap((block) => seldomDecidedFor(player, block)),
+);

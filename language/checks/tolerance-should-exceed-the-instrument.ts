@@ -1,8 +1,9 @@
-import { tooNarrowFor } from "../analysis/decidability/resolution.ts";
+import { type TooNarrow, tooNarrowFor } from "../analysis/decidability/resolution.ts";
+import { once } from "../analysis/once.ts";
 import { placeInWords } from "../analysis/words.ts";
 import { percent } from "../criteria/wording.ts";
 import { defineCheck } from "./check.ts";
-import { linesOf, meaningOf } from "./session-meaning.ts";
+import { linesOf, meaningOf, type SessionMeaning } from "./session-meaning.ts";
 import { code, quoted } from "./wording.ts";
 
 /** More than these are counted. */
@@ -16,17 +17,12 @@ export const check = defineCheck({
     "A reading in the very middle of a range may be wrong by more than the range is wide. Then no shot is ever surely inside, and the goal stays open.",
   run(session, context) {
     const { instrument: node } = linesOf(session);
-    const meaning = meaningOf(session, context);
-    if (node === undefined || meaning?.instrument === undefined) return;
-    const { blocks, instrument, decisionLevel, player } = meaning;
-    const setting = {
-      player: { hand: player.hand ?? ("right" as const), level: player.level },
-      instrument,
-      decisionLevel,
-    };
-    const found = blocks.flatMap((block) => tooNarrowFor(setting, block));
+    const meaning = node && meaningOf(session, context);
+    if (meaning?.instrument === undefined) return;
+    const { instrument, decisionLevel } = meaning;
+    const found = tooNarrowIn(meaning);
     const [first] = found;
-    if (first === undefined) return;
+    if (node === undefined || first === undefined) return;
     const here = { file: context.document.uri.toString(), range: first.location.range };
     const lines = found.slice(0, MOST_NAMED).map(({ text, location, metric, uncertainty, needed }) => {
       return `${code(text)} (${placeInWords(location, here)}): ${metric} may be off by ${uncertainty}, and takes at least ${needed}`;
@@ -108,4 +104,11 @@ session "First" {
   data "first.csv" from "Bay"
   instrument "Bay unit"
 }`,
+});
+
+const tooNarrowIn = once(({ blocks, instrument, decisionLevel, player }: SessionMeaning): TooNarrow[] => {
+  if (instrument === undefined) return [];
+  const { hand, level } = player;
+  const setting = { player: { hand: hand ?? ("right" as const), level }, instrument, decisionLevel };
+  return blocks.flatMap((block) => tooNarrowFor(setting, block));
 });
