@@ -1,5 +1,5 @@
-import type { CurriculumStep, Plan } from "../generated/tree/ast.ts";
-import { isCurriculumStep } from "../generated/tree/ast.ts";
+import { isCurriculumStep, type Plan } from "../generated/tree/ast.ts";
+import { circleOver } from "../types/cycles.ts";
 import { defineCheck } from "./check.ts";
 import { quoted } from "./wording.ts";
 
@@ -10,16 +10,18 @@ export const check = defineCheck({
   run({ statements }, { report }) {
     const steps = statements.filter(isCurriculumStep);
     const byPlan = new Map(steps.map((step) => [step.plan?.ref, step]));
+    const before = (plan: Plan) => byPlan.get(plan)?.after.flatMap(({ ref }) => ref ?? []) ?? [];
     const reported = new Set<Plan>();
     for (const step of steps) {
-      for (const [index, { ref: before }] of step.after.entries()) {
-        const chain = before && chainTo(step.plan?.ref, before, byPlan, []);
-        if (chain === undefined || chain.some((plan) => reported.has(plan))) continue;
-        for (const plan of chain) reported.add(plan);
-        const names = [...chain, chain[0]].map((plan) => quoted(plan?.name ?? ""));
+      for (const [index, { ref }] of step.after.entries()) {
+        const plan = step.plan?.ref;
+        const circle = plan && ref && circleOver(plan, ref, before);
+        if (circle === undefined || circle.some((one) => reported.has(one))) continue;
+        for (const one of circle) reported.add(one);
+        const names = [...circle, circle[0]].map(({ name }) => quoted(name));
         report({
           message:
-            chain.length === 1
+            circle.length === 1
               ? `${names[0]} comes after itself, so nobody can begin it. Take ${names[0]} out behind ${"`after`"}.`
               : `Each of these comes after the next: ${names.join(", ")}. Nobody can begin: take one of them out behind ${"`after`"}.`,
           node: step,
@@ -66,19 +68,3 @@ curriculum "Irons" {
   step "B" after "A"
 }`,
 });
-
-/** The plans from `wanted` over what comes before it back to `at`; undefined where no way leads there. */
-function chainTo(
-  wanted: Plan | undefined,
-  at: Plan,
-  steps: ReadonlyMap<Plan | undefined, CurriculumStep>,
-  above: readonly Plan[],
-): readonly Plan[] | undefined {
-  if (at === wanted) return [at, ...above];
-  if (above.includes(at)) return undefined;
-  for (const { ref: before } of steps.get(at)?.after ?? []) {
-    const chain = before && chainTo(wanted, before, steps, [...above, at]);
-    if (chain !== undefined) return chain;
-  }
-  return undefined;
-}

@@ -1,5 +1,6 @@
 import { AstUtils } from "langium";
 import { isWindowTest, type Window } from "../generated/tree/ast.ts";
+import { circleOver } from "../types/cycles.ts";
 import { defineCheck } from "./check.ts";
 import { quoted } from "./wording.ts";
 
@@ -10,7 +11,7 @@ export const check = defineCheck({
   run(window, { report }) {
     for (const test of AstUtils.streamAst(window).filter(isWindowTest)) {
       const other = test.window?.ref;
-      if (other === undefined || !leadsTo(other, window, new Set())) continue;
+      if (other === undefined || circleOver(window, other, madeOf) === undefined) continue;
       report({
         message: `${quoted(window.name)} is made of itself here. Write what a shot inside it must be.`,
         node: test,
@@ -26,11 +27,9 @@ window "A" is inside "B" or carry at least 120 m
 window "B" is carry at least 100 m`,
 });
 
-function leadsTo(from: Window, wanted: Window, seen: Set<Window>): boolean {
-  if (from === wanted) return true;
-  if (seen.has(from)) return false;
-  seen.add(from);
-  return AstUtils.streamAst(from)
+function madeOf(window: Window): Window[] {
+  return AstUtils.streamAst(window)
     .filter(isWindowTest)
-    .some(({ window }) => window?.ref !== undefined && leadsTo(window.ref, wanted, seen));
+    .flatMap(({ window: { ref } }) => ref ?? [])
+    .toArray();
 }

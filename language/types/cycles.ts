@@ -36,3 +36,27 @@ export function circles<T>(things: Iterable<T>, from: (thing: T) => Iterable<T>)
   }
   return found;
 }
+
+/**
+ * A shortest circle from a thing over another that it leads to, and back: the thing itself, that other one, and so on to
+ * the one before it. The thing alone where both are the same; undefined where no way leads back. Linear in what is reached.
+ */
+export function circleOver<T>(
+  thing: T,
+  over: T,
+  from: (thing: T) => Iterable<T>,
+): readonly [T, ...T[]] | undefined {
+  if (over === thing) return [thing];
+  const cameFrom = new Map<T, T | undefined>([[over, undefined]]);
+  for (const [at] of cameFrom) {
+    for (const next of from(at)) {
+      if (next === thing) {
+        const way: T[] = [];
+        for (let back: T | undefined = at; back !== undefined; back = cameFrom.get(back)) way.unshift(back);
+        return [thing, ...way];
+      }
+      if (!cameFrom.has(next)) cameFrom.set(next, at); // a map that grows is walked to its end
+    }
+  }
+  return undefined;
+}
