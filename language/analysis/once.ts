@@ -16,13 +16,13 @@ const MOST_ANSWERS = 2000;
 
 /** The same for questions that a text describes in full, as plans ask the same of many blocks. */
 export function onceFor<R>(): (question: string, findOut: () => R) => R {
-  const known = new Map<string, R>();
+  const known = new Map<string, { readonly answer: R }>();
   return (question, findOut) => {
     const found = known.get(question);
-    if (found !== undefined) return found;
+    if (found !== undefined) return found.answer;
     const answer = findOut();
     if (known.size >= MOST_ANSWERS) known.clear();
-    known.set(question, answer);
+    known.set(question, { answer });
     return answer;
   };
 }

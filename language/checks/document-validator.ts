@@ -8,6 +8,7 @@ import {
   type LangiumDocument,
   type ValidationOptions,
 } from "langium";
+import { once } from "../analysis/once.ts";
 import type { DrillwrightServices } from "../core-module.ts";
 import { CHECKS } from "../generated/checks.ts";
 import type { Document } from "../generated/tree/ast.ts";
@@ -90,15 +91,12 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
       isBroken,
       meanings: new Meanings(file, this.names, isBroken, errorsFound),
     };
-    const contexts = new Map<Entry, CheckContext>();
-    const contextOf = (entry: Entry): CheckContext => {
-      let own = contexts.get(entry);
-      if (own === undefined) {
-        own = { ...context, report: (finding) => diagnostics.push(toDiagnostic(entry, finding)) };
-        contexts.set(entry, own);
-      }
-      return own;
-    };
+    const contextOf = once(
+      (entry: Entry): CheckContext => ({
+        ...context,
+        report: (finding) => diagnostics.push(toDiagnostic(entry, finding)),
+      }),
+    );
     const failed = new Set<Entry>();
     const ask = (entry: Entry, node: AstNode): void => {
       if (failed.has(entry)) return;

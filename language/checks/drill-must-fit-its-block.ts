@@ -1,4 +1,5 @@
 import { AstUtils } from "langium";
+import { once } from "../analysis/once.ts";
 import {
   type Argument,
   type Count,
@@ -104,20 +105,13 @@ plan "Gate" {
 }`,
 });
 
-const goals = new WeakMap<Drill, readonly (CountCriterion | RunCriterion)[]>();
-
 /** The goals of a drill that count shots. Looked for once for each reading of the drill. */
-function goalsOf(drill: Drill): readonly (CountCriterion | RunCriterion)[] {
-  let known = goals.get(drill);
-  if (known === undefined) {
-    known = drill.statements
-      .filter(isSuccess)
-      .flatMap((success) => AstUtils.streamAst(success).toArray())
-      .filter((node) => isCountCriterion(node) || isRunCriterion(node));
-    goals.set(drill, known);
-  }
-  return known;
-}
+const goalsOf = once((drill: Drill): readonly (CountCriterion | RunCriterion)[] =>
+  drill.statements
+    .filter(isSuccess)
+    .flatMap((success) => AstUtils.streamAst(success).toArray())
+    .filter((node) => isCountCriterion(node) || isRunCriterion(node)),
+);
 
 /** What a goal asks for that there are not shots enough for, and the most that there are. */
 interface Excess {

@@ -1,5 +1,6 @@
 /** The plain numbers of a text, each with what it is a number of. */
 import { type AstNode, AstUtils } from "langium";
+import { once } from "../analysis/once.ts";
 import {
   type Count,
   type Drill,
@@ -62,21 +63,17 @@ function parameterOf(node: AstNode): Parameter | undefined {
   return isArgument(around) ? around.parameter?.ref : undefined;
 }
 
-const roles = new WeakMap<Drill, ReadonlyMap<Parameter, readonly Role[]>>();
-
 /** The places in its drill where a parameter stands for a plain number; none where it stands for amounts only. */
 export function rolesOf(parameter: Parameter | undefined): readonly Role[] {
   if (parameter === undefined) return [];
-  const drill = parameter.$container;
-  let known = roles.get(drill);
-  if (known === undefined) {
-    const found = new Map<Parameter, Role[]>();
-    for (const count of AstUtils.streamAst(drill).filter(isCount)) {
-      const named = count.parameter?.ref;
-      if (named !== undefined) found.set(named, [...(found.get(named) ?? []), roleOf(count)]);
-    }
-    known = found;
-    roles.set(drill, known);
-  }
-  return known.get(parameter) ?? [];
+  return rolesIn(parameter.$container).get(parameter) ?? [];
 }
+
+const rolesIn = once((drill: Drill): ReadonlyMap<Parameter, readonly Role[]> => {
+  const found = new Map<Parameter, Role[]>();
+  for (const count of AstUtils.streamAst(drill).filter(isCount)) {
+    const named = count.parameter?.ref;
+    if (named !== undefined) found.set(named, [...(found.get(named) ?? []), roleOf(count)]);
+  }
+  return found;
+});

@@ -39,10 +39,10 @@ export function decisionsInReach(
 ): ReadonlySet<Decision> | undefined {
   const { id, text, location, ...claim } = goal;
   const question = JSON.stringify([claim, counts, confidence]);
-  return reached(question, () => ({ decisions: findOut(goal, counts, confidence, vocabulary) })).decisions;
+  return reached(question, () => findOut(goal, counts, confidence, vocabulary));
 }
 
-const reached = onceFor<{ readonly decisions: ReadonlySet<Decision> | undefined }>();
+const reached = onceFor<ReadonlySet<Decision> | undefined>();
 
 function findOut(
   goal: AbilityGoal,
