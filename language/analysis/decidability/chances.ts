@@ -10,8 +10,8 @@ import { meanChances, meanChangeChances } from "../../../shared/statistics/mean-
 import { shareChances } from "../../../shared/statistics/share-chances.ts";
 import { spreadChances } from "../../../shared/statistics/spread-chances.ts";
 import type { Bound } from "../../../shared/statistics/verdict.ts";
+import { claimOfMovement } from "../../criteria/change/movement.ts";
 import { percent } from "../../criteria/wording.ts";
-import { riseClaimed } from "../possibility/rise.ts";
 import type { AssumedSpread } from "./assumed-spread.ts";
 import type { AbilityGoal, Counts } from "./reach.ts";
 
@@ -129,7 +129,7 @@ function ofChange(
   const spread = spreadOf(name);
   const { unit } = movement.amount;
   if (statistic.kind !== "average" || spread === undefined || unit.symbol === "%") return undefined;
-  const claim = riseClaimed(movement, "right");
+  const claim = claimOfMovement(movement, "difference", "right").interval;
   const change = claim.low > 0 ? 2 * claim.low : claim.high < 0 ? 2 * claim.high : 0;
   const sd = spread.spread;
   const amount = written(Math.abs(change), unit, metricCalled(name));

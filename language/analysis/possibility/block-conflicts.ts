@@ -3,8 +3,7 @@ import { once } from "../once.ts";
 import type { BlockInPlan } from "../subject.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { type Conflict, findConflict } from "./conflict.ts";
-import { type Demand, demandsOf } from "./demand.ts";
-import { propose } from "./propose.ts";
+import { type Demand, demandsOf, proposeDemand } from "./demand.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 import { conflictWithin } from "./window-conflicts.ts";
 
@@ -29,16 +28,11 @@ export const conflictsIn = once((subject: BlockInPlan): readonly BlockConflict[]
   const conflicts: BlockConflict[] = [];
   let demands = demandsOf(subject);
   const conditions = demands.map(({ condition }) => condition);
-  const circumstances = circumstancesOf(
-    conditions,
-    block.shots.map(({ club }) => club),
-  );
+  const circumstances = circumstancesOf(conditions, block.shots);
   while (conflicts.length < MOST_CONFLICTS) {
     const conflict = findConflict(
       demands,
-      ({ condition, truth }) =>
-        (at) =>
-          propose(condition, truth, at, vocabulary),
+      (demand) => (at) => proposeDemand(demand, at, subject),
       circumstances,
       vocabulary,
     );

@@ -1,5 +1,5 @@
 /** Who hits a block's shots, and with what: what a plan leaves open, and what direction words and windows hang on. */
-import type { Condition, Hand, ShotTest } from "../../../shared/plan-model.ts";
+import type { Block, Condition, Hand, ShotTest } from "../../../shared/plan-model.ts";
 import { directionsIn } from "../../criteria/statistic/value.ts";
 
 export interface Circumstances {
@@ -13,11 +13,14 @@ export interface Circumstances {
 /**
  * All circumstances in which some of these conditions may ask for something else. Where no word mirrors with the hand, a
  * right-hander stands for both; where no window has levels, one player stands for all.
+ *
+ * @param shots those of the block, where the conditions are asked of one
  */
 export function circumstancesOf(
   conditions: readonly Condition[],
-  clubs: readonly (string | null)[],
+  shots: Block["shots"] = [],
 ): Circumstances[] {
+  const clubs = shots.map(({ club }) => club);
   const found = { handed: false, levels: new Set<string | null>([null]), clubs: false };
   for (const condition of conditions) look(condition, found);
   const hands: readonly Hand[] = found.handed ? ["right", "left"] : ["right"];

@@ -12,9 +12,9 @@ import { code, mannerOf, rangeInWords, sentence } from "../words.ts";
 import type { BlockConflict } from "./block-conflicts.ts";
 import type { Circumstances } from "./circumstances.ts";
 import { worldOf } from "./conflict.ts";
-import type { Demand } from "./demand.ts";
+import { type Demand, proposeDemand } from "./demand.ts";
 import { propose } from "./propose.ts";
-import { forWhom, named, reasons } from "./reasons.ts";
+import { forWhom, named, relatedLines, since } from "./reasons.ts";
 
 /** What a conflict among the demands of a block is reported as. */
 export function conflictRemark(conflict: BlockConflict, subject: BlockInPlan): Remark {
@@ -23,33 +23,32 @@ export function conflictRemark(conflict: BlockConflict, subject: BlockInPlan): R
   return {
     message: sentence(forWhom(conflict) + whatIsWrong(conflict, others, subject)),
     location: culprit.location,
-    related: others.map(({ text, location }) => ({ message: text, location })),
+    related: relatedLines(others),
   };
 }
 
 function whatIsWrong(conflict: BlockConflict, others: readonly Demand[], subject: BlockInPlan): string {
   const { culprit } = conflict;
-  const because = reasons(conflict.because, conflict.circumstances[0] as Circumstances, subject);
-  const since = because === "" ? "" : `, since ${because}`;
+  const why = since(conflict.because, conflict.circumstances[0], subject);
   const line = subject.isOwn(culprit.location) ? "this line" : named(culprit, subject);
   if (others.length === 0) {
     return culprit.role === "leave out"
-      ? `${line} leaves out every shot${since}. Narrow it, or take it out.`
-      : `no shot can do what ${line} asks for${since}. Check the numbers and their units.`;
+      ? `${line} leaves out every shot${why}. Narrow it, or take it out.`
+      : `no shot can do what ${line} asks for${why}. Check the numbers and their units.`;
   }
   const all = listed(others.map((other) => named(other, subject)));
   if (culprit.role === "leave out") {
-    return `${line} leaves out every shot that does what ${all} ${others.length === 1 ? "asks" : "ask"} for${since}. Narrow one of them.`;
+    return `${line} leaves out every shot that does what ${all} ${others.length === 1 ? "asks" : "ask"} for${why}. Narrow one of them.`;
   }
   const left = whatIsLeft(conflict, others, subject);
-  if (left !== undefined && since === "" && others.length === 1) {
+  if (left !== undefined && why === "" && others.length === 1) {
     return `${line} asks for ${left.metric} ${left.asked}, which ${all} rules out. No shot can do both: change one of them${alternative(culprit, others)}.`;
   }
   if (left !== undefined) {
     const leave = others.length === 1 ? "leaves" : "leave";
-    return `${all} ${leave} ${left.metric} ${left.range}${since}; ${line} asks for ${left.asked}. No shot can do it all: change one of them.`;
+    return `${all} ${leave} ${left.metric} ${left.range}${why}; ${line} asks for ${left.asked}. No shot can do it all: change one of them.`;
   }
-  return `no shot can do what ${line} asks for together with ${all}${since}. Change one of them${alternative(culprit, others)}.`;
+  return `no shot can do what ${line} asks for together with ${all}${why}. Change one of them${alternative(culprit, others)}.`;
 }
 
 /** Two targets on the same thing were perhaps meant as alternatives. */
@@ -66,7 +65,7 @@ function whatIsLeft(
 ) {
   const at = circumstances[0] as Circumstances;
   const { vocabulary } = subject;
-  const propositions = others.map(({ condition, truth }) => propose(condition, truth, at, vocabulary));
+  const propositions = others.map((demand) => proposeDemand(demand, at, subject));
   for (const test of numberTestsOf(culprit.condition)) {
     const metric = vocabulary.metrics.get(test.metric);
     if (metric === undefined || !culprit.truth) continue;

@@ -1,6 +1,10 @@
 /** The lines of a block that ask something of every shot that is to count. */
 import type { Condition, Location } from "../../../shared/plan-model.ts";
+import { once } from "../once.ts";
+import type { Proposition } from "../reasoning/proposition.ts";
 import type { BlockInPlan } from "../subject.ts";
+import type { Circumstances } from "./circumstances.ts";
+import { propose } from "./propose.ts";
 
 export interface Demand {
   readonly role: "target" | "require" | "leave out";
@@ -13,7 +17,7 @@ export interface Demand {
 }
 
 /** What comes from a drill first, then the block's own lines, in the order of the text. */
-export function demandsOf({ block, isOwn }: BlockInPlan): Demand[] {
+export const demandsOf = once(({ block, isOwn }: BlockInPlan): readonly Demand[] => {
   const { targets, requirements, leaveOut } = block;
   const demands: Demand[] = [
     ...targets.map((line) => ({ ...line, role: "target" as const, truth: true })),
@@ -26,4 +30,13 @@ export function demandsOf({ block, isOwn }: BlockInPlan): Demand[] {
       one.location.range.start.line - other.location.range.start.line ||
       one.location.range.start.character - other.location.range.start.character,
   );
+});
+
+/** That a shot does what it asks for. */
+export function proposeDemand(
+  { condition, truth }: Demand,
+  at: Circumstances,
+  { vocabulary }: Pick<BlockInPlan, "vocabulary">,
+): Proposition {
+  return propose(condition, truth, at, vocabulary);
 }

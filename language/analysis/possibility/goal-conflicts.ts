@@ -6,12 +6,11 @@ import type { BlockInPlan, Remark } from "../subject.ts";
 import { sentence } from "../words.ts";
 import { conflictsIn } from "./block-conflicts.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
-import { findConflict } from "./conflict.ts";
-import { type Demand, demandsOf } from "./demand.ts";
+import { type Because, findConflict } from "./conflict.ts";
+import { type Demand, demandsOf, proposeDemand } from "./demand.ts";
 import { everyGoal, isOpen, shotsAsked } from "./goals.ts";
 import { type Need, needsOf } from "./need.ts";
-import { propose } from "./propose.ts";
-import { forWhom, named, reasons } from "./reasons.ts";
+import { forWhom, named, relatedLines, since } from "./reasons.ts";
 
 export interface GoalConflict {
   readonly goal: Criterion;
@@ -68,12 +67,11 @@ function conflictOf(need: Need, demands: readonly Demand[], subject: BlockInPlan
   const { block, vocabulary } = subject;
   const among = circumstancesOf(
     [...need.conditions, ...demands.map(({ condition }) => condition)],
-    block.shots.map(({ club }) => club),
+    block.shots,
   );
   const conflict = findConflict<Demand | Need>(
     [...demands, need],
-    (asked) => (at) =>
-      "role" in asked ? propose(asked.condition, asked.truth, at, vocabulary) : asked.propose(at),
+    (asked) => (at) => ("role" in asked ? proposeDemand(asked, at, subject) : asked.propose(at)),
     among,
     vocabulary,
   );
@@ -92,7 +90,7 @@ function conflictOf(need: Need, demands: readonly Demand[], subject: BlockInPlan
     remark: {
       message: sentence(text),
       location: need.goal.location,
-      related: others.map(({ text, location }) => ({ message: text, location })),
+      related: relatedLines(others),
     },
   };
 
@@ -115,21 +113,20 @@ interface Found {
   readonly circumstances: readonly Circumstances[];
   readonly among: readonly Circumstances[];
   readonly concernsAll: boolean;
-  readonly because: Parameters<typeof reasons>[0];
+  readonly because: Because;
 }
 
 function message(found: Found, need: Need, subject: BlockInPlan): string {
   const { others, circumstances, because } = found;
   const at = circumstances[0] as Circumstances;
-  const why = reasons(because, at, subject);
-  const since = why === "" ? "" : `, since ${why}`;
+  const why = since(because, at, subject);
   const line = subject.isOwn(need.goal.location) ? "this goal" : `the goal in ${named(need.goal, subject)}`;
   const shots = need.count === 1 ? "a shot" : `${need.count} shots`;
   const needs = `${forWhom(found)}${line} needs ${shots} ${need.says(at)}`;
-  if (others.length === 0) return `${needs}, and there is none${since}. Check the numbers and their units.`;
+  if (others.length === 0) return `${needs}, and there is none${why}. Check the numbers and their units.`;
   const lines = listed(others.map((other) => named(other, subject)));
   if (others.some(({ role }) => role === "target")) {
-    return `${needs}, which cannot be on target: see ${lines}${since}. Ask for what is aimed at, or aim at what is asked for.`;
+    return `${needs}, which cannot be on target: see ${lines}${why}. Ask for what is aimed at, or aim at what is asked for.`;
   }
-  return `${needs}, which ${lines} ${others.length === 1 ? "rules" : "rule"} out${since}. Change one of them.`;
+  return `${needs}, which ${lines} ${others.length === 1 ? "rules" : "rule"} out${why}. Change one of them.`;
 }

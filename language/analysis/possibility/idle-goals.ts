@@ -9,10 +9,10 @@ import { sentence } from "../words.ts";
 import { conflictsIn } from "./block-conflicts.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { areCompatible, findConflict } from "./conflict.ts";
-import { type Demand, demandsOf } from "./demand.ts";
+import { type Demand, demandsOf, proposeDemand } from "./demand.ts";
 import { everyGoal } from "./goals.ts";
 import { propose } from "./propose.ts";
-import { named, reasons } from "./reasons.ts";
+import { named, relatedLines, since } from "./reasons.ts";
 
 /** A way in which a goal may be missed: a shot that is like this. */
 interface Miss {
@@ -74,12 +74,9 @@ function remarkOn(miss: Miss, demands: readonly Demand[], subject: BlockInPlan):
       ? [{ anyOf: [{ allOf: [{ kind: "number" as const, metric: goal.metric, bounds: goal.bounds }] }] }]
       : []),
   ];
-  const among = circumstancesOf(
-    conditions,
-    block.shots.map(({ club }) => club),
-  );
+  const among = circumstancesOf(conditions, block.shots);
   const proposing = (asked: Demand | Miss) => (at: Circumstances) =>
-    "role" in asked ? propose(asked.condition, asked.truth, at, vocabulary) : asked.propose(at);
+    "role" in asked ? proposeDemand(asked, at, subject) : asked.propose(at);
   const all = [...demands, miss];
   const isIdle = among.every(
     (at) =>
@@ -95,16 +92,15 @@ function remarkOn(miss: Miss, demands: readonly Demand[], subject: BlockInPlan):
   // A block may well require more than its drill, whose goals it takes along.
   if (!subject.isOwn(goal.location) && others.some(({ location }) => subject.isOwn(location)))
     return undefined;
-  const why = reasons(conflict.because, conflict.circumstances[0] as Circumstances, subject);
+  const why = since(conflict.because, conflict.circumstances[0], subject);
   const lines = listed(others.map((other) => named(other, subject)));
-  const since = why === "" ? "" : `, since ${why}`;
   const line = subject.isOwn(goal.location) ? "this goal" : `the goal in ${named(goal, subject)}`;
   const rules = others.length === 1 ? "rules" : "rule";
   const what = others.length === 0 ? "no shot would" : `${lines} ${rules} out every shot that would`;
   return {
-    message: sentence(`${line} cannot be missed: ${what}${since}. Ask for more, or take it out.`),
+    message: sentence(`${line} cannot be missed: ${what}${why}. Ask for more, or take it out.`),
     location: goal.location,
-    related: others.map(({ text, location }) => ({ message: text, location })),
+    related: relatedLines(others),
   };
 }
 

@@ -4,10 +4,9 @@ import { listed } from "../../criteria/wording.ts";
 import type { BlockInPlan } from "../subject.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { areCompatible } from "./conflict.ts";
-import { demandsOf } from "./demand.ts";
+import { demandsOf, proposeDemand } from "./demand.ts";
 import type { GoalsAtOdds } from "./goals-together.ts";
 import { type Need, needsOf } from "./need.ts";
-import { propose } from "./propose.ts";
 import { named } from "./reasons.ts";
 
 /** More goals of one block are not held against each other. */
@@ -24,7 +23,7 @@ export function tooManyShots(goals: readonly Criterion[], subject: BlockInPlan):
   const demands = demandsOf(subject).filter(({ role }) => role !== "target");
   const among = circumstancesOf(
     [...needs.flatMap(({ conditions }) => conditions), ...demands.map(({ condition }) => condition)],
-    block.shots.map(({ club }) => club),
+    block.shots,
   );
   const players = new Set(among.map(playerOf));
   let found: readonly Need[] | undefined;
@@ -33,7 +32,7 @@ export function tooManyShots(goals: readonly Criterion[], subject: BlockInPlan):
     const excludeEachOther = (one: Need, other: Need) =>
       one.goal !== other.goal &&
       those.every((at) => {
-        const asked = demands.map(({ condition, truth }) => propose(condition, truth, at, vocabulary));
+        const asked = demands.map((demand) => proposeDemand(demand, at, subject));
         return !areCompatible([one.propose(at), other.propose(at), ...asked], at, vocabulary);
       });
     found = largestExcluding(needs, excludeEachOther);

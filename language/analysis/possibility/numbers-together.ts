@@ -2,6 +2,7 @@
 import { claimOf } from "../../../shared/condition.ts";
 import type { Criterion, Expression, Hand } from "../../../shared/plan-model.ts";
 import type { Interval } from "../../../shared/statistics/interval.ts";
+import { claimOfMovement } from "../../criteria/change/movement.ts";
 import { listed } from "../../criteria/wording.ts";
 import type { Proposition } from "../reasoning/proposition.ts";
 import { WHOLE } from "../reasoning/range.ts";
@@ -9,11 +10,9 @@ import { isPossible, rangeLeft, type World } from "../reasoning/solve.ts";
 import type { BlockInPlan } from "../subject.ts";
 import type { Circumstances } from "./circumstances.ts";
 import { becauseOf, fewestOf, worldOf } from "./conflict.ts";
-import { demandsOf } from "./demand.ts";
+import { demandsOf, proposeDemand } from "./demand.ts";
 import type { GoalsAtOdds } from "./goals-together.ts";
-import { propose } from "./propose.ts";
-import { named, reasons } from "./reasons.ts";
-import { riseClaimed } from "./rise.ts";
+import { named, since } from "./reasons.ts";
 
 /** Averages that the relations between metrics do not leave together, and claims about one number that exclude each other. */
 export function numbersAtOdds(goals: readonly Criterion[], subject: BlockInPlan): GoalsAtOdds | undefined {
@@ -30,9 +29,9 @@ export function numbersAtOdds(goals: readonly Criterion[], subject: BlockInPlan)
   const hand = HANDS[0];
   const claimed = fewest.map((goal) => claimOn(goal, hand));
   const because = becauseOf(claimed, worldOfNumbers(claimed, hand, subject));
-  const why = reasons(because, { hand, club: null, level: null }, subject);
+  const why = since(because, { hand, club: null, level: null }, subject);
   const lines = listed(fewest.map((goal) => named(goal, subject)));
-  return { goals: fewest, why: `${lines}${why === "" ? "" : `, since ${why}`}. Change one of them.` };
+  return { goals: fewest, why: `${lines}${why}. Change one of them.` };
 }
 
 const HANDS = ["right", "left"] as const;
@@ -66,7 +65,7 @@ function worldOfNumbers(claimed: readonly Proposition[], hand: Hand, subject: Bl
   const at: Circumstances = { hand, club: null, level: null };
   const required = demandsOf(subject)
     .filter(({ role }) => role === "require")
-    .map(({ condition, truth }) => propose(condition, truth, at, vocabulary));
+    .map((demand) => proposeDemand(demand, at, subject));
   const ofShots = worldOf([...claimed, ...required], at, vocabulary);
   const known = new Map<string, Interval>();
   const domain = (name: string): Interval => {
@@ -84,7 +83,7 @@ function claimedBy(goal: Criterion, hand: Hand): Interval {
     const { interval, slack } = claimOf(goal.bounds, hand);
     return { low: interval.low - slack / 4, high: interval.high + slack / 4 };
   }
-  return goal.kind !== "change" ? WHOLE : riseClaimed(goal.movement, hand);
+  return goal.kind !== "change" ? WHOLE : claimOfMovement(goal.movement, "difference", hand).interval;
 }
 
 /** Whether an average of its value is its value at the averages. */

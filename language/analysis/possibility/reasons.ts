@@ -1,21 +1,20 @@
 /** Words for what a conclusion follows from, and for whom it holds. */
-import type { Location } from "../../../shared/plan-model.ts";
+import type { Criterion } from "../../../shared/plan-model.ts";
 import { listed } from "../../criteria/wording.ts";
-import type { BlockInPlan } from "../subject.ts";
+import type { BlockInPlan, Remark } from "../subject.ts";
 import { code, placeInWords, quoted, rangeInWords } from "../words.ts";
 import type { Circumstances } from "./circumstances.ts";
 import type { Because } from "./conflict.ts";
 
+type Line = Pick<Criterion, "text" | "location">;
+
 /** `line 9 (`target carry at least 150 yd`)` */
-export function named(
-  { text, location }: { text: string; location: Location },
-  { block }: BlockInPlan,
-): string {
+export function named({ text, location }: Line, { block }: BlockInPlan): string {
   return `${placeInWords(location, block.location)} (${code(text)})`;
 }
 
 /** What it follows from, besides the lines of the plan: relations between metrics and plausible ranges. */
-export function reasons(
+function reasons(
   { relations, plausible }: Because,
   { hand }: Circumstances,
   { vocabulary }: Pick<BlockInPlan, "vocabulary">,
@@ -28,6 +27,21 @@ export function reasons(
     parts.add(`a plausible ${metric} is ${rangeInWords(range, known, manner)}`);
   }
   return listed([...parts]);
+}
+
+/** The same as the end of a sentence: `, since face-to-path is face-angle − club-path`; empty where nothing else has a part. */
+export function since(
+  because: Because,
+  at: Circumstances | undefined,
+  subject: Pick<BlockInPlan, "vocabulary">,
+): string {
+  const why = at === undefined ? "" : reasons(because, at, subject);
+  return why === "" ? "" : `, since ${why}`;
+}
+
+/** Lines that have a part in what is said of another. */
+export function relatedLines(lines: readonly Line[]): Remark["related"] {
+  return lines.map(({ text, location }) => ({ message: text, location }));
 }
 
 export interface Concerned {

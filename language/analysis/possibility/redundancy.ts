@@ -4,9 +4,8 @@ import type { BlockInPlan, Remark } from "../subject.ts";
 import { conflictsIn } from "./block-conflicts.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { areCompatible, becauseOf, fewestOf, worldOf } from "./conflict.ts";
-import { type Demand, demandsOf } from "./demand.ts";
-import { propose } from "./propose.ts";
-import { named, reasons } from "./reasons.ts";
+import { type Demand, demandsOf, proposeDemand } from "./demand.ts";
+import { named, relatedLines, since } from "./reasons.ts";
 
 /** A block that asks for more has other troubles than a line too many. */
 const MOST_DEMANDS = 50;
@@ -17,7 +16,7 @@ export function redundantLines(subject: BlockInPlan): Remark[] {
   if (demands.length > MOST_DEMANDS || conflictsIn(subject).length > 0) return [];
   const circumstances = circumstancesOf(
     demands.map(({ condition }) => condition),
-    subject.block.shots.map(({ club }) => club),
+    subject.block.shots,
   );
   const remarks: Remark[] = [];
   let left = demands;
@@ -48,15 +47,10 @@ function mayReplace(other: Demand, demand: Demand): boolean {
 }
 
 /** That a shot meets the others and not this one. */
-function withoutMeeting(
-  demand: Demand,
-  others: readonly Demand[],
-  at: Circumstances,
-  { vocabulary }: BlockInPlan,
-) {
+function withoutMeeting(demand: Demand, others: readonly Demand[], at: Circumstances, subject: BlockInPlan) {
   return [
-    ...others.map(({ condition, truth }) => propose(condition, truth, at, vocabulary)),
-    propose(demand.condition, !demand.truth, at, vocabulary),
+    ...others.map((other) => proposeDemand(other, at, subject)),
+    proposeDemand({ ...demand, truth: !demand.truth }, at, subject),
   ];
 }
 
@@ -64,11 +58,9 @@ function remark(demand: Demand, by: readonly Demand[], at: Circumstances, subjec
   const lines = listed(by.map((other) => named(other, subject)));
   const propositions = withoutMeeting(demand, by, at, subject);
   const because = becauseOf(propositions, worldOf(propositions, at, subject.vocabulary));
-  const why = reasons(because, at, subject);
-  const since = why === "" ? "" : `, since ${why}`;
   return {
-    message: `Every shot that does what ${lines} ${by.length === 1 ? "asks" : "ask"} for meets this line too${since}. Take it out, or ask for more.`,
+    message: `Every shot that does what ${lines} ${by.length === 1 ? "asks" : "ask"} for meets this line too${since(because, at, subject)}. Take it out, or ask for more.`,
     location: demand.location,
-    related: by.map(({ text, location }) => ({ message: text, location })),
+    related: relatedLines(by),
   };
 }

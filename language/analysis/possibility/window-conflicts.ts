@@ -1,9 +1,9 @@
 /** Conditions that no shot meets, in windows. */
 import type { Condition } from "../../../shared/plan-model.ts";
-import { type Circumstances, circumstancesOf } from "./circumstances.ts";
+import { circumstancesOf } from "./circumstances.ts";
 import { type Conflict, findConflict } from "./conflict.ts";
 import { propose } from "./propose.ts";
-import { reasons } from "./reasons.ts";
+import { since } from "./reasons.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
 /** Why no player's shot can meet a condition; undefined where one can. */
@@ -11,7 +11,7 @@ export function conflictWithin(
   condition: Condition,
   vocabulary: Vocabulary,
 ): Conflict<Condition> | undefined {
-  const among = circumstancesOf([condition], []);
+  const among = circumstancesOf([condition]);
   const conflict = findConflict(
     [condition],
     (one) => (at) => propose(one, true, at, vocabulary),
@@ -25,7 +25,6 @@ export function conflictWithin(
 export function emptyWindow(condition: Condition, vocabulary: Vocabulary): string | undefined {
   const conflict = conflictWithin(condition, vocabulary);
   if (conflict === undefined) return undefined;
-  const why = reasons(conflict.because, conflict.circumstances[0] as Circumstances, { vocabulary });
-  const since = why === "" ? "" : `, since ${why}`;
-  return `No shot can be inside this window${since}. Check the numbers and their units.`;
+  const why = since(conflict.because, conflict.circumstances[0], { vocabulary });
+  return `No shot can be inside this window${why}. Check the numbers and their units.`;
 }
