@@ -1,5 +1,5 @@
-import type { Parameter } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
+import { repeated } from "./repeated.ts";
 import { code } from "./wording.ts";
 
 /** A parameter that is given two arguments. */
@@ -7,17 +7,11 @@ export const check = defineCheck({
   on: ["DrillUse"],
   reason: "Two values for one parameter leave open which of them holds.",
   run(use, { report }) {
-    const given = new Set<Parameter>();
-    for (const argument of use.arguments) {
-      const parameter = argument.parameter?.ref;
-      if (parameter === undefined) continue;
-      if (given.has(parameter)) {
-        report({
-          message: `${code(parameter.name)} has its value already. Keep one of the two.`,
-          node: argument,
-        });
-      }
-      given.add(parameter);
+    for (const { thing } of repeated(use.arguments, ({ parameter }) => parameter?.ref)) {
+      report({
+        message: `${code(thing.parameter.$refText)} has its value already. Keep one of the two.`,
+        node: thing,
+      });
     }
   },
   reporting: `

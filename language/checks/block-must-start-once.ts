@@ -1,6 +1,7 @@
 import { isBlockStart } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, remove } from "./edits.ts";
+import { repeated } from "./repeated.ts";
 import { quoted } from "./wording.ts";
 
 /** A block that starts twice. */
@@ -8,19 +9,13 @@ export const check = defineCheck({
   on: ["Session"],
   reason: "Every shot from where a block starts belongs to it, until another starts.",
   run(session, { document, report }) {
-    const first = new Map<string, string>();
-    for (const start of session.statements.filter(isBlockStart)) {
-      const block = start.block?.ref?.name;
-      if (block === undefined) continue;
-      const earlier = first.get(block);
-      if (earlier === undefined) {
-        first.set(block, start.time ?? `row ${start.row}`);
-        continue;
-      }
+    const starts = session.statements.filter(isBlockStart);
+    for (const { thing, first } of repeated(starts, ({ block }) => block?.ref?.name)) {
+      const earlier = first.time ?? `row ${first.row}`;
       report({
-        message: `${quoted(block)} starts from ${earlier} already. Keep one of the two.`,
-        node: start,
-        fixes: [{ title: `Keep ${earlier}`, edits: [remove(document, rangeOf(start))] }],
+        message: `${quoted(thing.block.$refText)} starts from ${earlier} already. Keep one of the two.`,
+        node: thing,
+        fixes: [{ title: `Keep ${earlier}`, edits: [remove(document, rangeOf(thing))] }],
       });
     }
   },

@@ -1,6 +1,7 @@
-import { isColumn, isMetricColumn } from "../generated/tree/ast.ts";
+import { type Column, isColumn, isMetricColumn } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, remove } from "./edits.ts";
+import { repeated } from "./repeated.ts";
 import { code, quoted } from "./wording.ts";
 
 /** What else is read from a column. */
@@ -18,23 +19,12 @@ export const check = defineCheck({
   on: ["Source"],
   reason: "Where two columns hold the same thing, which of them is read would be an accident.",
   run(source, { document, report }) {
-    const first = new Map<string, string>();
-    for (const column of source.statements.filter(isColumn)) {
-      const { content, header } = column;
-      if (content.$type === "ExclusionColumn") continue; // any number of columns may set shots aside
-      const metric = isMetricColumn(content) ? content.metric?.ref?.name : undefined;
-      if (isMetricColumn(content) && metric === undefined) continue;
-      const key = metric ?? content.$type;
-      const earlier = first.get(key);
-      if (earlier === undefined) {
-        first.set(key, header);
-        continue;
-      }
-      const what = metric !== undefined ? code(metric) : OTHERS[content.$type];
+    for (const { thing, first } of repeated(source.statements.filter(isColumn), heldBy)) {
+      const what = isMetricColumn(thing.content) ? code(heldBy(thing) ?? "") : OTHERS[thing.content.$type];
       report({
-        message: `${what} is read from column ${quoted(earlier)} already. Keep one of the two.`,
-        node: column,
-        fixes: [{ title: `Keep ${quoted(earlier)}`, edits: [remove(document, rangeOf(column))] }],
+        message: `${what} is read from column ${quoted(first.header)} already. Keep one of the two.`,
+        node: thing,
+        fixes: [{ title: `Keep ${quoted(first.header)}`, edits: [remove(document, rangeOf(thing))] }],
       });
     }
   },
@@ -58,3 +48,9 @@ source "Bay" {
   column "Note" excludes when "topped"
 }`,
 });
+
+/** What a column holds: the name of its metric, or the kind of anything else. Any number of columns may set shots aside. */
+function heldBy({ content }: Column): string | undefined {
+  if (isMetricColumn(content)) return content.metric?.ref?.name;
+  return content.$type === "ExclusionColumn" ? undefined : content.$type;
+}

@@ -1,4 +1,5 @@
 import { defineCheck } from "./check.ts";
+import { repeated } from "./repeated.ts";
 import { code } from "./wording.ts";
 
 /** Two parameters of one name. */
@@ -6,17 +7,12 @@ export const check = defineCheck({
   on: ["Drill"],
   reason: "A name that stands for two parameters does not say which of them is meant.",
   run({ parameters }, { report }) {
-    const seen = new Set<string>();
-    for (const parameter of parameters) {
-      const { name } = parameter;
-      if (seen.has(name)) {
-        report({
-          message: `The drill has a parameter ${code(name)} already. Give this one another name, or take it out.`,
-          node: parameter,
-          property: "name",
-        });
-      }
-      seen.add(name);
+    for (const { thing } of repeated(parameters, ({ name }) => name)) {
+      report({
+        message: `The drill has a parameter ${code(thing.name)} already. Give this one another name, or take it out.`,
+        node: thing,
+        property: "name",
+      });
     }
   },
   reporting: `

@@ -1,5 +1,13 @@
-import { isClubColumn, isMetricColumn, isPlayerColumn } from "../generated/tree/ast.ts";
+import {
+  type ClubSpelling,
+  isClubColumn,
+  isMetricColumn,
+  isPlayerColumn,
+  type PlayerSpelling,
+  type Spelling,
+} from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
+import { repeated } from "./repeated.ts";
 import { quoted } from "./wording.ts";
 
 /** A text that stands for two things in one column. */
@@ -8,16 +16,12 @@ export const check = defineCheck({
   reason: "What a cell means must not hang on which of two readings comes first.",
   run({ content }, { report }) {
     if (!isMetricColumn(content) && !isClubColumn(content) && !isPlayerColumn(content)) return;
-    const seen = new Set<string>();
-    for (const spelling of content.spellings) {
-      const text = spelling.text.trim().toLowerCase();
-      if (seen.has(text)) {
-        report({
-          message: `${quoted(spelling.text)} stands for something in this column already. Keep one of the two.`,
-          node: spelling,
-        });
-      }
-      seen.add(text);
+    const spellings: readonly (Spelling | ClubSpelling | PlayerSpelling)[] = content.spellings;
+    for (const { thing } of repeated(spellings, ({ text }) => text.trim().toLowerCase())) {
+      report({
+        message: `${quoted(thing.text)} stands for something in this column already. Keep one of the two.`,
+        node: thing,
+      });
     }
   },
   reporting: `

@@ -1,6 +1,7 @@
-import { isCurriculumStep, type Plan } from "../generated/tree/ast.ts";
+import { isCurriculumStep } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, remove } from "./edits.ts";
+import { repeated } from "./repeated.ts";
 import { quoted } from "./wording.ts";
 
 /** A plan that is two steps of one curriculum. */
@@ -8,19 +9,12 @@ export const check = defineCheck({
   on: ["Curriculum"],
   reason: "Two steps of one plan leave open what comes before it.",
   run({ statements }, { document, report }) {
-    const seen = new Set<Plan>();
-    for (const step of statements.filter(isCurriculumStep)) {
-      const plan = step.plan?.ref;
-      if (plan === undefined) continue;
-      if (!seen.has(plan)) {
-        seen.add(plan);
-        continue;
-      }
+    for (const { thing } of repeated(statements.filter(isCurriculumStep), ({ plan }) => plan?.ref)) {
       report({
-        message: `${quoted(plan.name)} is a step already. Keep one of the two.`,
-        node: step,
+        message: `${quoted(thing.plan.$refText)} is a step already. Keep one of the two.`,
+        node: thing,
         property: "plan",
-        fixes: [{ title: "Keep the first", edits: [remove(document, rangeOf(step))] }],
+        fixes: [{ title: "Keep the first", edits: [remove(document, rangeOf(thing))] }],
       });
     }
   },

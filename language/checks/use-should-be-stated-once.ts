@@ -1,22 +1,18 @@
 import { defineCheck } from "./check.ts";
 import { rangeOf, remove } from "./edits.ts";
+import { repeated } from "./repeated.ts";
 
 /** A file that is used twice. */
 export const check = defineCheck({
   on: ["Document"],
   reason: "The second line says nothing that the first has not said.",
   run(_, { document, names, report }) {
-    const seen = new Set<string>();
-    for (const { use, uri } of names.usedFiles(document)) {
-      if (!seen.has(uri.toString())) {
-        seen.add(uri.toString());
-        continue;
-      }
+    for (const { thing } of repeated(names.usedFiles(document), ({ uri }) => uri.toString())) {
       report({
         message: "This file is used above already. Take the line out.",
-        node: use,
+        node: thing.use,
         unnecessary: true,
-        fixes: [{ title: "Take the line out", edits: [remove(document, rangeOf(use))] }],
+        fixes: [{ title: "Take the line out", edits: [remove(document, rangeOf(thing.use))] }],
       });
     }
   },
