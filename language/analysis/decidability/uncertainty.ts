@@ -1,5 +1,6 @@
 /** How far readings of a metric may be off, before there is a shot: what scoring will find of every shot. */
-import type { Expression, Instrument, Metric, Uncertainty } from "../../../shared/plan-model.ts";
+import type { Expression, Instrument, Metric } from "../../../shared/plan-model.ts";
+import { statedFor } from "../../../shared/stated-uncertainty.ts";
 import type { ReadingUncertainty } from "../../../shared/statistics/reading-uncertainty.ts";
 
 /**
@@ -12,13 +13,11 @@ export function uncertaintyOf(
   { uncertainties }: Instrument,
   vocabulary: ReadonlyMap<string, Metric>,
 ): ReadingUncertainty | null {
-  const statedOf = (name: string): Uncertainty | undefined => {
-    const lines = uncertainties.filter((line) => line.metric === name);
-    return (
-      lines.find(({ clubs }) => club !== null && clubs.includes(club)) ??
-      lines.find(({ clubs }) => clubs.length === 0)
+  const statedOf = (name: string) =>
+    statedFor(
+      club,
+      uncertainties.filter((line) => line.metric === name),
     );
-  };
   const slopes = new Map<string, number>();
   const follow = (expression: Expression, slope: number, above: readonly string[]): boolean => {
     if (expression.kind === "number") return true;

@@ -1,14 +1,11 @@
 /** A change as ability: how the player's true number moved, judged at the planned number of shots. */
-import type { Outcome } from "../criterion.ts";
-import { judgeByMethod, undecided } from "../statistic/methods/judge.ts";
+import { type AbilityOutcome, judgeByMethod, undecided } from "../statistic/methods/judge.ts";
 import { impossibleConfidence } from "../wording.ts";
 import { valueBefore } from "./before.ts";
 import { changeMethod } from "./methods/methods.ts";
 import { claimOfMovement } from "./movement.ts";
 import type { Compared } from "./sides.ts";
 import { effectWriter } from "./words.ts";
-
-type AbilityOutcome = Pick<Outcome, "verdict" | "interval" | "settles" | "cautions">;
 
 /** With the smallest change, SI, that these shots could have shown; null where the method has none. */
 export function judgeAbility(

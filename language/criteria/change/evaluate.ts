@@ -7,8 +7,7 @@
  */
 import type { ChangeCriterion } from "../../../shared/plan-model.ts";
 import type { CountedShots, CriterionKind, Outcome } from "../criterion.ts";
-import { plannedShots } from "../hits.ts";
-import { notHitYet } from "../open-shots.ts";
+import { shotsToCome } from "../statistic/usable-shots.ts";
 import { judgeAbility } from "./ability.ts";
 import { beforeOf, openInSides, valueBefore } from "./before.ts";
 import { cautionsOn } from "./cautions.ts";
@@ -53,7 +52,10 @@ function judge(compared: Compared, outcome: Omit<Outcome, "verdict">): Outcome {
   const openSides = openInSides(compared);
   if (openSides !== null) return { ...seen, ...openSides };
   const effect = effectOf(compared);
-  const settles = openInMovement(criterion, now.shots) ?? shotsToCome(compared) ?? missingNumber(compared);
+  const settles =
+    openInMovement(criterion, now.shots) ??
+    shotsToCome(criterion.confidence, now.shots) ??
+    missingNumber(compared);
   if (settles !== null || effect === undefined) {
     return { ...seen, verdict: "undecided", settles: settles ?? NO_SHARE };
   }
@@ -68,13 +70,6 @@ function judge(compared: Compared, outcome: Omit<Outcome, "verdict">): Outcome {
 }
 
 const NO_SHARE = "an amount instead of a share: what it was is not above zero";
-
-function shotsToCome({ criterion, now: { shots } }: Compared): string | null {
-  const planned = plannedShots(shots);
-  if (planned === shots.size) return null;
-  const when = criterion.confidence === null ? "" : `: ability is judged on all ${planned}`;
-  return `${notHitYet(planned - shots.size)}${when}`;
-}
 
 /** What a number needs that could not be made of the shots, now or before. */
 function missingNumber(compared: Compared): string | null {

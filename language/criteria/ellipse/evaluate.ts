@@ -9,12 +9,10 @@ import type { EllipseCriterion } from "../../../shared/plan-model.ts";
 import { type Interval, isInside } from "../../../shared/statistics/interval.ts";
 import { claimOf } from "../condition.ts";
 import type { CountedShots, CriterionKind, Outcome } from "../criterion.ts";
-import { plannedShots } from "../hits.ts";
-import { notHitYet } from "../open-shots.ts";
 import { noReadingAsAbility } from "../statistic/ability.ts";
 import { type AbilityOutcome, judgeByMethod, undecided } from "../statistic/methods/judge.ts";
 import { observed } from "../statistic/observed.ts";
-import { notMeasured, tooFewKnown, usableShots, valuesAt } from "../statistic/usable-shots.ts";
+import { notMeasured, shotsToCome, tooFewKnown, usableShots, valuesAt } from "../statistic/usable-shots.ts";
 import { rangeInWords, valueInWords } from "../statistic/value.ts";
 import { impossibleConfidence } from "../wording.ts";
 import { areaMethod } from "./ability.ts";
@@ -51,13 +49,8 @@ function evaluate(criterion: EllipseCriterion, shots: CountedShots): Outcome {
 
   const unmeasured = notMeasured(metrics, usable, shots);
   if (unmeasured !== null) return { ...outcome, ...unmeasured };
-  const tooFew = tooFewKnown(metrics, usable, shots);
-  if (tooFew !== null) return open(tooFew);
-  const planned = plannedShots(shots);
-  if (planned > shots.size) {
-    const when = confidence === null ? "" : `: ability is judged on all ${planned}`;
-    return open(`${notHitYet(planned - shots.size)}${when}`);
-  }
+  const settles = tooFewKnown(metrics, usable, shots) ?? shotsToCome(confidence, shots);
+  if (settles !== null) return open(settles);
   if (value === undefined) {
     const isFew = columns[0].length < FEWEST_SHOTS;
     return open(isFew ? `an ellipse needs ${FEWEST_SHOTS} shots or more` : "a share between 0 % and 100 %");

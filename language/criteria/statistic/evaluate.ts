@@ -11,8 +11,6 @@ import { type Interval, isInside } from "../../../shared/statistics/interval.ts"
 import { uncertaintyOfMean } from "../../../shared/statistics/reading-uncertainty.ts";
 import { claimOf } from "../condition.ts";
 import type { CountedShots, CriterionKind, Outcome } from "../criterion.ts";
-import { plannedShots } from "../hits.ts";
-import { notHitYet } from "../open-shots.ts";
 import { percent } from "../wording.ts";
 import { judgeAbility } from "./ability.ts";
 import { cautionsOn } from "./cautions.ts";
@@ -23,7 +21,7 @@ import { observed } from "./observed.ts";
 import { withProbability } from "./probability.ts";
 import { sentenceOf } from "./sentence.ts";
 import { uncertaintyOf } from "./uncertainty.ts";
-import { notMeasured, tooFewKnown, usableShots, valuesAt } from "./usable-shots.ts";
+import { notMeasured, shotsToCome, tooFewKnown, usableShots, valuesAt } from "./usable-shots.ts";
 import { directionsIn, rangeInWords, scaleOf, valueInWords } from "./value.ts";
 
 export const statistic: CriterionKind<"statistic"> = {
@@ -57,13 +55,8 @@ function evaluate(criterion: StatisticCriterion, shots: CountedShots): Outcome {
     const { value, ...judged } = judgeExtreme({ ...criterion, statistic }, usable, shots);
     return { ...outcome, ...seen(criterion, value, usable, shots), ...judged };
   }
-  const tooFew = tooFewKnown([metric], usable, shots);
-  if (tooFew !== null) return undecided(tooFew);
-  const planned = plannedShots(shots);
-  if (planned > shots.size) {
-    const when = confidence === null ? "" : `: ability is judged on all ${planned}`;
-    return undecided(`${notHitYet(planned - shots.size)}${when}`);
-  }
+  const open = tooFewKnown([metric], usable, shots) ?? shotsToCome(confidence, shots);
+  if (open !== null) return undecided(open);
   if (value === undefined) return undecided(moreForIt(criterion));
   if (confidence !== null) {
     const judged = judgeAbility(criterion, confidence, values, uncertainty, shots);

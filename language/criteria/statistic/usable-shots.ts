@@ -92,6 +92,14 @@ export function tooFewKnown(
   return `${readingsWanted(metrics, shots)} for ${more} more of the ${belonging} shots: ${known} ${known === 1 ? "is" : "are"} too few`;
 }
 
+/** What would settle it while shots that the block asks for are not hit; null where all are. */
+export function shotsToCome(confidence: number | null, shots: CountedShots): string | null {
+  const planned = plannedShots(shots);
+  if (planned <= shots.size) return null;
+  const when = confidence === null ? "" : `: ability is judged on all ${planned}`;
+  return `${notHitYet(planned - shots.size)}${when}`;
+}
+
 /** Says which shots are not in the number. `number` is what it is called: `average`. */
 export function leftOutCautions(
   number: string,

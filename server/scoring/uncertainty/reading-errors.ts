@@ -1,6 +1,7 @@
 /** How far the readings of a shot may be off, from what is stated of the instrument. */
 import { type Readings, reading } from "../../../language/criteria/condition.ts";
-import type { Expression, Instrument, Metric, Uncertainty } from "../../../shared/plan-model.ts";
+import type { Expression, Instrument, Metric } from "../../../shared/plan-model.ts";
+import { statedFor } from "../../../shared/stated-uncertainty.ts";
 
 /**
  * The errors of one reading, SI. `shared` has what each systematic error adds to it, with its sign, for one standard
@@ -24,17 +25,11 @@ export const EXACT: ErrorsOf = () => null;
  */
 export function readingErrors(instrument: Instrument, vocabulary: ReadonlyMap<string, Metric>): ErrorsOf {
   const stated = Map.groupBy(instrument.uncertainties, ({ metric }) => metric);
-  const statedFor = (metric: string, club: string | null): Uncertainty | undefined => {
-    const lines = stated.get(metric) ?? [];
-    return (
-      lines.find(({ clubs }) => club !== null && clubs.includes(club)) ??
-      lines.find(({ clubs }) => clubs.length === 0)
-    );
-  };
+  const statedOf = (metric: string, club: string | null) => statedFor(club, stated.get(metric) ?? []);
 
   /** How a small change of each metric that something is stated of changes this one. */
   const slopes = (metric: string, shot: Readings, above: readonly string[]): Slopes => {
-    if (statedFor(metric, shot.club) !== undefined) return new Map([[metric, 1]]);
+    if (statedOf(metric, shot.club) !== undefined) return new Map([[metric, 1]]);
     const formula = vocabulary.get(metric)?.formula ?? null;
     return formula === null || above.includes(metric) ? NONE : slopesOf(formula, shot, [...above, metric]);
   };
@@ -60,7 +55,7 @@ export function readingErrors(instrument: Instrument, vocabulary: ReadonlyMap<st
     let variance = 0;
     const shared = new Map<string, number>();
     for (const [source, slope] of slopes(metric, shot, [])) {
-      const line = statedFor(source, shot.club);
+      const line = statedOf(source, shot.club);
       if (line === undefined) continue;
       if (!Number.isFinite(slope)) return null; // an operand of this shot is missing
       variance += slope * slope * line.random * line.random;

@@ -1,5 +1,6 @@
 /** How a player's true number is judged from the shots hit. */
 import type { Interval } from "../../../../shared/statistics/interval.ts";
+import { firstThatDecides, MOST_SHOTS } from "../../../../shared/statistics/shots-to-decide.ts";
 import { type LimitsAt, verdictByLimits } from "../../../../shared/statistics/verdict.ts";
 
 /** What is claimed of the true number, and how sure that must be. See `claimOf` for the slack. */
@@ -28,4 +29,17 @@ export interface Method {
 /** Whether these limits answer the question. */
 export function isDecided(limitsAt: LimitsAt, { claim, confidence, slack }: Question): boolean {
   return verdictByLimits(limitsAt, claim, confidence, slack) !== "undecided";
+}
+
+/** How many shots decide if the player goes on as observed: hits these again and again. */
+export function byHittingAgain(
+  values: readonly number[],
+  limitsOf: (values: readonly number[]) => LimitsAt,
+): Method["shotsToDecide"] {
+  return (question) => {
+    const most = Math.floor(MOST_SHOTS / values.length);
+    const repeated = (times: number) => Array.from({ length: times }, () => values).flat();
+    const times = firstThatDecides(1, most, (number) => isDecided(limitsOf(repeated(number)), question));
+    return times === undefined ? undefined : times * values.length;
+  };
 }

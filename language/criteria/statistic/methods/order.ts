@@ -7,10 +7,9 @@ import {
   percentileShotsToDecide,
   type RankLimit,
 } from "../../../../shared/statistics/percentile.ts";
-import { firstThatDecides, MOST_SHOTS } from "../../../../shared/statistics/shots-to-decide.ts";
 import { percent } from "../../wording.ts";
 import { ordinal } from "../names.ts";
-import { isDecided, type Method } from "./method.ts";
+import { byHittingAgain, type Method } from "./method.ts";
 
 /** The median is the 50th percentile. */
 export function percentileMethod(values: readonly number[], share: number): Method {
@@ -43,21 +42,15 @@ function rankInWords({ rank, reached }: RankLimit): string {
 
 /** The outer limits of a span take a limit of each of two percentiles, which have half of the error each. */
 export function spanMethod(values: readonly number[], share: number): Method {
-  const repeated = (times: number) => Array.from({ length: times }, () => values).flat();
-  const limitsOf = (times: number) => (level: number) => middleSpanLimits(repeated(times), share, level);
+  const limitsOf = (some: readonly number[]) => (level: number) => middleSpanLimits(some, share, level);
   return {
-    limitsAt: limitsOf(1),
+    limitsAt: limitsOf(values),
     words: () => "outer limits by order statistics at either end (Bonferroni)",
     fewest: ({ claim, confidence }) => {
       const { low, high } = fewestShotsForLimits((1 + share) / 2, (1 + confidence) / 2);
       return claim.high === Number.POSITIVE_INFINITY ? low : high;
     },
-    // Going on as observed is hitting the same shots again.
-    shotsToDecide: (question) => {
-      const most = Math.floor(MOST_SHOTS / values.length);
-      const times = firstThatDecides(1, most, (number) => isDecided(limitsOf(number), question));
-      return times === undefined ? undefined : times * values.length;
-    },
+    shotsToDecide: byHittingAgain(values, limitsOf),
     cautions: () => [],
   };
 }
