@@ -89,7 +89,7 @@ function nameOf(uri: string): string {
   }
 }
 
-/** Something written in the plan, set off. */
+/** Something written in a plan, or a word of the language or of the vocabulary, as the editor sets it off. */
 export function code(text: string): string {
   return `\`${text}\``;
 }

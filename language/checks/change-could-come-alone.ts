@@ -1,10 +1,7 @@
 import { type Change, isBlock, isChange } from "../generated/tree/ast.ts";
-import { kindOf } from "../types/kinds.ts";
+import { isTest } from "../types/kinds.ts";
 import { defineCheck } from "./check.ts";
 import { statedIn } from "./practice.ts";
-
-/** The kinds of block that show whether a change worked. */
-const TESTS: ReadonlySet<string> = new Set(["test", "retention", "transfer"]);
 
 /** A change before the one before it was tested. */
 export const check = defineCheck({
@@ -28,7 +25,7 @@ export const check = defineCheck({
         }
         untested = change;
       }
-      if (TESTS.has(kindOf(block))) untested = undefined;
+      if (isTest(block)) untested = undefined;
     }
   },
   reporting: `

@@ -1,5 +1,5 @@
 import type { Quantity } from "../generated/tree/ast.ts";
-import { unitOfQuantity } from "../types/units.ts";
+import { siOf } from "../types/units.ts";
 import { defineCheck } from "./check.ts";
 
 /** What practice is held in, in SI, and the same in words. Records are outside: a slip is likelier than one of them. */
@@ -79,10 +79,3 @@ session "First" {
   altitude 42 m
 }`,
 });
-
-function siOf(quantity: Quantity | undefined, isBelowZero: boolean): number | undefined {
-  const unit = quantity?.unit?.ref;
-  if (quantity?.value === undefined || unit === undefined) return undefined;
-  const { factor, offset = 0 } = unitOfQuantity(quantity);
-  return (isBelowZero ? -1 : 1) * quantity.value * factor + offset;
-}

@@ -7,11 +7,12 @@ import {
   isUnitName,
   type UnitName,
 } from "../generated/tree/ast.ts";
+import { freeName } from "../names/free-name.ts";
 import { nameTableOf } from "../names/name-table.ts";
 import { directionsOf } from "../types/directions.ts";
 import { type CheckContext, defineCheck, type Fix } from "./check.ts";
 import { cstOf, removeWords, replace } from "./edits.ts";
-import { code } from "./wording.ts";
+import { code, quoted } from "./wording.ts";
 
 /** A name that stands for two things of one kind. */
 export const check = defineCheck({
@@ -148,9 +149,7 @@ function withoutName(named: UnitName | Category, cst: CstNode, document: Langium
 /** The next free name: `"Gate 2"`, or `carry-2` where names are words. */
 function rename(cst: CstNode, name: string, taken: ReadonlySet<string>): Fix {
   const isQuoted = cst.text.startsWith('"');
-  let number = 2;
-  const numbered = () => `${name}${isQuoted ? " " : "-"}${number}`;
-  while (taken.has(numbered())) number++;
-  const text = isQuoted ? `"${numbered()}"` : numbered();
+  const free = freeName(name, taken, isQuoted ? " " : "-");
+  const text = isQuoted ? quoted(free) : free;
   return { title: `Call it ${text}`, edits: [replace(cst.range, text)] };
 }

@@ -1,5 +1,5 @@
-import { isAirPressure, isAltitude, type Quantity } from "../generated/tree/ast.ts";
-import { unitOfQuantity } from "../types/units.ts";
+import { isAirPressure, isAltitude } from "../generated/tree/ast.ts";
+import { siOf } from "../types/units.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, remove } from "./edits.ts";
 import { code } from "./wording.ts";
@@ -98,10 +98,4 @@ session "First" {
 /** Pascal at so many metres in the standard atmosphere (ISO 2533), below 11 km. */
 function pressureAt(height: number): number {
   return 101_325 * (1 - height / 44_330.8) ** 5.25588;
-}
-
-function siOf(quantity: Quantity | undefined): number | undefined {
-  const unit = quantity?.unit?.ref;
-  if (quantity?.value === undefined || unit === undefined) return undefined;
-  return quantity.value * unitOfQuantity(quantity).factor;
 }

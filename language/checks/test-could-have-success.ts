@@ -1,10 +1,8 @@
 import { isSuccess } from "../generated/tree/ast.ts";
-import { kindOf } from "../types/kinds.ts";
+import { isTest, kindOf } from "../types/kinds.ts";
 import { defineCheck } from "./check.ts";
 import { isRead } from "./practice.ts";
 import { code } from "./wording.ts";
-
-const TESTS: ReadonlySet<string> = new Set(["test", "retention", "transfer"]);
 
 /** A test that cannot be passed or failed. */
 export const check = defineCheck({
@@ -12,7 +10,7 @@ export const check = defineCheck({
   reason: "A test answers a question, and what the answer is depends on what counts as a success.",
   run(block, context) {
     const kind = kindOf(block);
-    if (!TESTS.has(kind) || block.statements.some(isSuccess)) return;
+    if (!isTest(block) || block.statements.some(isSuccess)) return;
     // A drill that is not known yet may well say.
     const drill = block.use?.drill?.ref;
     if (block.use !== undefined && drill === undefined) return;

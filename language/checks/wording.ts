@@ -2,15 +2,7 @@
 import { plural } from "../../shared/plural.ts";
 import { unitSuffix } from "../../shared/quantity.ts";
 
-/** A word of the language or of the vocabulary, as the editor sets it off. */
-export function code(text: string): string {
-  return `\`${text}\``;
-}
-
-/** A name that is written in quotation marks. */
-export function quoted(name: string): string {
-  return `"${name}"`;
-}
+export { code, quoted } from "../analysis/words.ts";
 
 /** `one`, `one or two`, `one, two or three`. */
 export function listed(words: readonly string[], last: "and" | "or" | "and in"): string {

@@ -43,6 +43,13 @@ export function unitOfQuantity(quantity: Quantity): UnitModel {
   return unit === undefined ? ONE : unitModel(unit);
 }
 
+/** An amount in SI, below zero of its scale where that is said; undefined where its number or its unit is not known. */
+export function siOf(quantity: Quantity | undefined, isBelowZero = false): number | undefined {
+  if (quantity?.value === undefined || quantity.unit?.ref === undefined) return undefined;
+  const { factor, offset = 0 } = unitOfQuantity(quantity);
+  return (isBelowZero ? -1 : 1) * quantity.value * factor + offset;
+}
+
 /** The unit and the step in which a metric is shown; the dimension's first unit in steps of 0.01 where it is not stated. */
 export function shownIn(metric: Metric): { unit: UnitModel; step: number } {
   const stated = metric.statements.find(isShownIn);

@@ -118,7 +118,7 @@ export function unknownMeaning(unknown: UnknownName): Explanation {
 
 /** A club in a line of shots, which in a drill can be a parameter. */
 export function unknownClubOrParameter(unknown: UnknownName): Explanation {
-  const { container, name, cst, document } = unknown;
+  const { container, name } = unknown;
   const parameters = parametersAt(container);
   if (parameters.some((parameter) => parameter.name === name)) {
     return {
@@ -128,16 +128,9 @@ export function unknownClubOrParameter(unknown: UnknownName): Explanation {
   const clubs = parameters.filter(({ isClub }) => isClub).map((parameter) => parameter.name);
   const meant = nearest(name, clubs).slice(0, MOST_OFFERED);
   const [first] = meant;
-  if (first !== undefined) {
-    return {
-      message: `${code(name)} is no club that is known here. Did you mean ${code(first)}?`,
-      fixes: meant.map((text) => write(unknown, text)),
-    };
-  }
-  return unknownDeclaration(
-    { name, cst, container, document, names: unknown.names },
-    Club.$type,
-    "club",
-    "plain",
-  );
+  if (first === undefined) return unknownDeclaration(unknown, Club.$type, "club", "plain");
+  return {
+    message: `${code(name)} is no club that is known here. Did you mean ${code(first)}?`,
+    fixes: meant.map((text) => write(unknown, text)),
+  };
 }

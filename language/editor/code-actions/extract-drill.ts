@@ -15,8 +15,8 @@ import {
   type Quantity,
 } from "../../generated/tree/ast.ts";
 import { rewritten } from "../../lowering/place.ts";
+import { freeName } from "../../names/free-name.ts";
 import { measureOf } from "../../types/amounts.ts";
-import { freeName } from "./names.ts";
 import type { Refactoring } from "./refactoring.ts";
 
 /** A block's statements as a drill, the tolerances of its targets as parameters. */

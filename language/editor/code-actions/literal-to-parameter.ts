@@ -10,8 +10,8 @@ import {
   isQuantity,
   type Quantity,
 } from "../../generated/tree/ast.ts";
+import { freeName } from "../../names/free-name.ts";
 import { measureAt } from "../../types/amounts.ts";
-import { freeName } from "./names.ts";
 import type { Refactoring } from "./refactoring.ts";
 
 /** An amount or a number of a drill as a parameter of it, with the amount as its default. */

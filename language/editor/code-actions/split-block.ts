@@ -12,7 +12,7 @@ import {
   isShots,
 } from "../../generated/tree/ast.ts";
 import { type Change, rewritten } from "../../lowering/place.ts";
-import { freeName } from "./names.ts";
+import { freeName } from "../../names/free-name.ts";
 import type { Refactoring } from "./refactoring.ts";
 
 /** A block of many shots as two of half as many, each with its share of the hits asked for. */

@@ -1,7 +1,7 @@
 /** Things one after the other: commas, arrows, and the first words of a list. */
 import type { Explanation, Recogniser } from "../slip.ts";
 import { firstOfLine, lastOfLine, nameOf, rangeOf, type Token, touch } from "../tokens.ts";
-import { insertBefore, isNumber, isText, isWord, nearby, rewrite } from "./nearby.ts";
+import { insertBefore, isNumber, isText, isWord, nearby } from "./nearby.ts";
 import { wordsOfStatement } from "./other-words.ts";
 
 /** `for 7-iron and driver`, `one of draw or fade`, `(width: angle; hits: ratio)`. */
@@ -49,7 +49,6 @@ export const arrow: Recogniser = (misfit) => {
   const indentation = " ".repeat(Math.max(0, (line[0]?.startColumn ?? 1) - 1));
   const steps = names.map((name, place) => `step ${name}${place === 0 ? "" : ` after ${names[place - 1]}`}`);
   return {
-    ...rewrite("", line[0] as Token, line.at(-1) as Token, steps.join(`\n${indentation}`)),
     message: `A step has a line of its own and says what comes before it: \`step ${second} after ${first}\`.`,
     range: rangeOf(mark, isDrawn ? tip : mark),
     fixes: [

@@ -1,4 +1,4 @@
-/** Names that refactorings give. */
+/** Names that fixes and refactorings give. */
 
 /** The name, or the first of `name-2`, `name-3` … that is not taken. */
 export function freeName(name: string, taken: Iterable<string>, separator = "-"): string {
