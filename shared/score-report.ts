@@ -43,6 +43,8 @@ export const Evidence = z.object({
   interval: z.nullable(Interval),
   /** What would settle it, where the verdict is open. */
   settles: z.nullable(z.string()),
+  /** Of an open count that only shots to come can settle: the same in few words: `needs 3 of the next 6`. */
+  needs: z.optional(z.string()),
   /** The rows that decided: the misses of a missed count, the run of a met run, all shots of a statistic … */
   rows: z.array(Row),
   /** The metrics whose readings decided, by name. */

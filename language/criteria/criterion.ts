@@ -89,6 +89,8 @@ export interface Outcome {
   readonly interval: Limits | null;
   /** What would settle it: stated where the verdict is open, null where it is met or missed. */
   readonly settles: string | null;
+  /** Of an open count that only shots to come can settle: what they must bring, in few words: `needs 3 of the next 6`. */
+  readonly needs?: string;
   /** The shots that decided; of an open verdict those that keep it open. */
   readonly deciding: readonly number[];
   readonly cautions: readonly string[];

@@ -17,8 +17,10 @@ export function withDoubt(
   const { decisionLevel } = shots;
   const [from, to] = [low, high].map((probability) => roundedPercent(settled(probability), decisionLevel));
   const range = from === to ? from : `${from} to ${to}`;
+  const { needs, ...others } = asRead;
   return {
-    ...asRead,
+    ...others,
+    ...(needs !== undefined && decision === "undecided" ? { needs } : {}),
     verdict: decision,
     required: `${asRead.required}, at ${percent(decisionLevel)} probability`,
     observed: joined(`as read, ${asRead.observed}`, `probability of ${wanted}: ${range}`),

@@ -70,9 +70,18 @@ function judgeAsRead(claim: CountClaim, shots: CountedShots): Outcome {
         : verdict === "undecided"
           ? settlesCount(claim, standing, result)
           : null,
+    ...(verdict === "undecided" && standing.unknown === 0 ? { needs: needed(claim, result) } : {}),
     deciding: decidingShots(verdict, claim.bound, truths),
     cautions: requirementCautions(shots, claim.outOf, FATES[claim.bound]),
   };
+}
+
+/** `needs 3 of the next 6`; of "at most": `allows 1 of the next 6`. */
+function needed({ bound }: Counted, { stillNeeded, stillPossible }: CountResult): string {
+  if (stillPossible === 1)
+    return bound === "least" ? "needs the next shot" : "holds unless the next is one more";
+  if (bound === "most") return `allows ${stillPossible - stillNeeded || "none"} of the next ${stillPossible}`;
+  return `needs ${stillNeeded < stillPossible ? `${stillNeeded} of` : "each of"} the next ${stillPossible}`;
 }
 
 /** `needs 3 of the 6 shots not hit yet`; of "at most": `allows 1 of the 6 shots not hit yet`. */

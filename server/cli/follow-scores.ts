@@ -2,6 +2,7 @@
 import type { Session } from "../../language/generated/tree/ast.ts";
 import type { SessionData } from "../../shared/session-data.ts";
 import { FollowedSession } from "../import/follow/followed-session.ts";
+import { PACE, SETTLED } from "../import/follow/pace.ts";
 import { dataFilesOnDisk } from "../node/data-files.ts";
 import { growingFile, sha256SoFar } from "../node/growing-file.ts";
 import type { Project } from "../node/load-project.ts";
@@ -11,10 +12,6 @@ import type { ReportedSession } from "../report/reported-session.ts";
 import { estimatesAmong } from "../scoring/estimates.ts";
 import { scoreData } from "../scoring/run-session.ts";
 import { otherSessions } from "./other-sessions.ts";
-
-/** How often tables are looked at, in milliseconds, and after how many looks without a change a last half row counts. */
-const PACE = 250;
-const SETTLED = 8;
 
 /** A session that is followed, and its report as its tables stand. */
 export interface Following {

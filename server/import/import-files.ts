@@ -11,6 +11,8 @@ export interface Pieces extends AsyncIterable<Uint8Array> {
   sha256(): string;
   /** In bytes. */
   readonly size: number;
+  /** Whether the file is still being written: its last row counts when its line has ended. */
+  readonly isGrowing?: boolean;
 }
 
 /** What reading the tables of a session needs from the world outside. */
@@ -48,7 +50,8 @@ export async function importFiles(
   );
   const session = new SessionImport(input);
   for (const { file, source, content } of found) {
-    const reading = session.open(file, source);
+    const isGrowing = content !== undefined && "isGrowing" in content && content.isGrowing === true;
+    const reading = session.open(file, source, { isGrowing });
     if (content === undefined) {
       reading.isMissing();
       reading.end("");
@@ -89,7 +92,8 @@ async function readPieces(pieces: Pieces, reading: FileImport, watcher: Watcher)
     reading.isUnreadable(`The file is packed with gzip, but ${error.message}`);
   }
   while (!(await raw.next()).done); // what is left is part of the file's hash
-  reading.end(pieces.sha256());
+  if (pieces.isGrowing === true) reading.hasHash(pieces.sha256());
+  else reading.end(pieces.sha256());
 }
 
 /**

@@ -1,5 +1,7 @@
 /** The tables of sessions, read once until they change on disk. */
 import { type FileSystemProvider, URI, UriUtils } from "langium";
+import { FollowedTable } from "../import/follow/followed-table.ts";
+import type { GrowingFile } from "../import/follow/tail.ts";
 import type { DataFiles, Pieces } from "../import/import-files.ts";
 
 /** Tables of this many bytes and more are handed out in pieces, so that the server goes on answering meanwhile. */
@@ -7,14 +9,25 @@ const LARGE = 1_000_000;
 /** Bytes of a piece. */
 const PIECE = 1 << 18;
 
+/** Files that can be looked at again and again; undefined for those that cannot. */
+export type GrowingFiles = (uri: URI) => GrowingFile | undefined;
+
 export class CachedDataFiles implements DataFiles {
   readonly sha256: (content: Uint8Array) => string;
   private readonly fileSystem: FileSystemProvider;
+  private readonly growingFiles: GrowingFiles;
   private readonly contents = new Map<string, Promise<Uint8Array | Pieces | undefined>>();
+  /** The tables among them that are followed while they are written. */
+  private readonly followed = new Map<string, FollowedTable>();
 
-  constructor(fileSystem: FileSystemProvider, sha256: (content: Uint8Array) => string) {
+  constructor(
+    fileSystem: FileSystemProvider,
+    sha256: (content: Uint8Array) => string,
+    growingFiles: GrowingFiles = () => undefined,
+  ) {
     this.fileSystem = fileSystem;
     this.sha256 = sha256;
+    this.growingFiles = growingFiles;
   }
 
   /** The URI of a table, from its path as the session at `sessionFile` writes it. */
@@ -25,42 +38,70 @@ export class CachedDataFiles implements DataFiles {
   read(uri: string): Promise<Uint8Array | Pieces | undefined> {
     let content = this.contents.get(uri);
     if (content === undefined) {
-      content = this.readNow(URI.parse(uri));
+      content = this.readNow(uri);
       this.contents.set(uri, content);
     }
     return content;
   }
 
-  /** Forgets what a file held. False where it is not one that was read. */
-  forget(uri: string): boolean {
-    return this.contents.delete(uri);
+  /** Looks whether a table that was read has changed, and reads what is new. */
+  async look(uri: string, closely = false): Promise<boolean> {
+    const table = this.followed.get(uri);
+    if (table === undefined || !(await table.look(closely))) return false;
+    if (this.followed.get(uri) === table) this.contents.set(uri, Promise.resolve(this.held(table)));
+    return true;
+  }
+
+  /** Somebody says that a file has changed. False where it is not one that was read, or it reads as before. */
+  async changed(uri: string): Promise<boolean> {
+    return this.followed.has(uri) ? this.look(uri, true) : this.contents.delete(uri);
   }
 
   forgetAll(): void {
     this.contents.clear();
+    this.followed.clear();
   }
 
-  private async readNow(uri: URI): Promise<Uint8Array | Pieces | undefined> {
-    if (isElsewhere(uri)) return undefined;
+  private async readNow(uri: string): Promise<Uint8Array | Pieces | undefined> {
+    const address = URI.parse(uri);
+    if (isElsewhere(address)) return undefined;
+    const file = this.growingFiles(address);
+    if (file === undefined) return this.readOnce(address);
+    const table = new FollowedTable(file);
+    this.followed.set(uri, table);
+    await table.look();
+    return this.held(table);
+  }
+
+  private async readOnce(uri: URI): Promise<Uint8Array | Pieces | undefined> {
     try {
       if (!(await this.fileSystem.exists(uri))) return undefined;
-      const content = await this.fileSystem.readBinary(uri);
-      return content.length < LARGE ? content : new HeldPieces(content, this.sha256);
+      return this.inPieces(await this.fileSystem.readBinary(uri), false);
     } catch {
       return undefined; // a folder, or a file nobody may read: as good as missing
     }
+  }
+
+  private held({ content, isGrowing }: FollowedTable): Uint8Array | Pieces | undefined {
+    return content === undefined ? undefined : this.inPieces(content, isGrowing);
+  }
+
+  private inPieces(content: Uint8Array, isGrowing: boolean): Uint8Array | Pieces {
+    return content.length < LARGE && !isGrowing ? content : new HeldPieces(content, isGrowing, this.sha256);
   }
 }
 
 /** The pieces of a table that is held. Can be read often; between two pieces others have their turn. */
 class HeldPieces implements Pieces {
   readonly size: number;
+  readonly isGrowing: boolean;
   private readonly content: Uint8Array;
   private readonly hash: (content: Uint8Array) => string;
   private hashed: string | undefined;
 
-  constructor(content: Uint8Array, hash: (content: Uint8Array) => string) {
+  constructor(content: Uint8Array, isGrowing: boolean, hash: (content: Uint8Array) => string) {
     this.content = content;
+    this.isGrowing = isGrowing;
     this.size = content.length;
     this.hash = hash;
   }

@@ -6,6 +6,7 @@ import { createHash } from "node:crypto";
 import { NodeFileSystem } from "langium/node";
 import { createConnection, ProposedFeatures } from "vscode-languageserver/node";
 import { createEditorServices } from "../../language/editor/editor-module.ts";
+import { growingFile } from "../node/growing-file.ts";
 import { toolVersion } from "../node/version.ts";
 import { ClientFileSystem } from "./client-file-system.ts";
 import { MixedFileSystem } from "./mixed-file-system.ts";
@@ -26,4 +27,5 @@ const services = createEditorServices(
 startServer(connection, services, state, {
   version: toolVersion(),
   sha256: (content) => createHash("sha256").update(content).digest("hex"),
+  growingFiles: (uri) => (uri.scheme === "file" ? growingFile(uri.fsPath) : undefined),
 });

@@ -10,7 +10,7 @@ import type { ScoreReport } from "../../shared/score-report.ts";
 import type { SessionData } from "../../shared/session-data.ts";
 import type { Watcher } from "../import/import-files.ts";
 import { type ReadingsAt, readingsAt } from "../report/readings.ts";
-import { CachedDataFiles } from "./cached-data-files.ts";
+import { CachedDataFiles, type GrowingFiles } from "./cached-data-files.ts";
 import { type File, fileOf, planOf } from "./declared.ts";
 import { otherSessions } from "./other-sessions.ts";
 import type { WhatIf } from "./what-if.ts";
@@ -29,6 +29,8 @@ export interface ScoredSession {
 export interface ScoringHost {
   readonly sha256: (content: Uint8Array) => string;
   readonly version: string;
+  /** Files that can be followed while they are written; left out where there are none. */
+  readonly growingFiles?: GrowingFiles;
 }
 
 export class Scorer {
@@ -40,8 +42,13 @@ export class Scorer {
   /** Whether a file without diagnostics is free of errors; known only where `check` was asked to find out. */
   private readonly soundness = new WeakMap<File, boolean>();
 
-  constructor(services: DrillwrightServices, lowering: Lowering, { sha256, version }: ScoringHost) {
-    this.dataFiles = new CachedDataFiles(services.shared.workspace.FileSystemProvider, sha256);
+  constructor(
+    services: DrillwrightServices,
+    lowering: Lowering,
+    { sha256, version, growingFiles }: ScoringHost,
+  ) {
+    const { FileSystemProvider } = services.shared.workspace;
+    this.dataFiles = new CachedDataFiles(FileSystemProvider, sha256, growingFiles);
     this.documents = services.shared.workspace.LangiumDocuments;
     this.validator = services.validation.DocumentValidator;
     this.lowering = lowering;

@@ -74,9 +74,12 @@ export class Scores {
     return this.scores;
   }
 
-  /** Forgets what a data file held. False where it is not one that was read. */
-  forget(uri: string): boolean {
-    return this.scorer.dataFiles.forget(uri);
+  /** The tables, by their URIs, of every session that is shown. */
+  tables(): readonly string[] {
+    const tables = this.scores.sessions.flatMap(({ input: { session } }) =>
+      session.data.map(({ path, location }) => this.scorer.dataFiles.locate(path, location.file)),
+    );
+    return [...new Set(tables)];
   }
 
   /** Forgets every data file: the next score reads them again. */

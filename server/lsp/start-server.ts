@@ -42,6 +42,7 @@ import { handleSessionReport } from "./handlers/session-report.ts";
 import { handleSessionScore } from "./handlers/session-score.ts";
 import { handleSessions } from "./handlers/sessions.ts";
 import { handleWorkspaceFolders, withWorkspaceFolders } from "./handlers/workspace-folders.ts";
+import { LiveTables } from "./live-tables.ts";
 import { Practice } from "./practice.ts";
 import { ReadingProgress } from "./reading-progress.ts";
 import { ScorePublisher } from "./score-publisher.ts";
@@ -97,17 +98,23 @@ export function startServer(
   const show = () => {
     if (settings.isKnown) scorePublisher.publish(scores.current());
   };
-  const refresh = () => {
+  const refresh = () =>
     scores.refresh().catch((error: unknown) => connection.console.error(`Scoring failed: ${String(error)}`));
+  const scoreNewData = async () => {
+    await refresh();
+    tellProjectChanged(connection, false);
   };
   scores.onChange(show);
+  if (host.growingFiles !== undefined) {
+    const live = new LiveTables(scorer.dataFiles, () => scores.tables(), scoreNewData);
+    scores.onChange(() => void live.follow());
+  }
   settings.onChange(show);
-  shared.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, refresh);
-  openDocuments.onDidClose(refresh);
-  shared.lsp.DocumentUpdateHandler.onWatchedFilesChange(({ changes }) => {
-    if (changes.filter(({ uri }) => scores.forget(uri)).length === 0) return;
-    refresh();
-    tellProjectChanged(connection, false);
+  shared.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, () => void refresh());
+  openDocuments.onDidClose(() => void refresh());
+  shared.lsp.DocumentUpdateHandler.onWatchedFilesChange(async ({ changes }) => {
+    const changed = await Promise.all(changes.map(({ uri }) => scorer.dataFiles.changed(uri)));
+    if (changed.includes(true)) await scoreNewData();
   });
 
   connection.onInitialize((params) => {

@@ -2,7 +2,7 @@
 import type { LangiumDocument } from "langium";
 import type { InlayHintProvider } from "langium/lsp";
 import type { InlayHint, InlayHintParams } from "vscode-languageserver";
-import type { Verdict } from "../../shared/score-report.ts";
+import type { Evidence, Verdict } from "../../shared/score-report.ts";
 import { inWords } from "../../shared/verdict.ts";
 import type { Scores } from "./scores.ts";
 
@@ -26,7 +26,7 @@ export class VerdictInlayHints implements InlayHintProvider {
       )) {
         const { end } = location.range;
         if (end.line < range.start.line || end.line > range.end.line) continue;
-        hints.push({ position: end, label: hint(verdict, evidence.brief), paddingLeft: true });
+        hints.push({ position: end, label: hint(verdict, evidence), paddingLeft: true });
       }
     }
     return hints;
@@ -34,6 +34,7 @@ export class VerdictInlayHints implements InlayHintProvider {
 }
 
 /** Short: editors cut long hints, and what was asked for stands just before. */
-function hint(verdict: Verdict, brief: string): string {
-  return brief === "" ? inWords(verdict) : `${inWords(verdict)}: ${brief}`;
+function hint(verdict: Verdict, { brief, needs }: Evidence): string {
+  const seen = [brief, needs ?? ""].filter((part) => part !== "").join(", ");
+  return seen === "" ? inWords(verdict) : `${inWords(verdict)}: ${seen}`;
 }

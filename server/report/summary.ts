@@ -3,7 +3,10 @@
 import type { BlockResult, ScoreReport, Verdict } from "../../shared/score-report.ts";
 import { inWords } from "../../shared/verdict.ts";
 
-/** `12 of 18 on target · 2 goals met · 1 undecided` */
+/**
+ * `12 of 18 on target · 2 goals met · 1 undecided`; where one goal is open and waits for shots, what they must bring:
+ * `9 of 18 on target · 1 goal undecided, needs 3 of the next 6`
+ */
 export function blockSummary(block: BlockResult): string {
   const parts: string[] = [];
   const { onTarget, shots } = block;
@@ -14,7 +17,10 @@ export function blockSummary(block: BlockResult): string {
     parts.push(`${shots.counted} of ${outOf} shots`);
   }
   parts.push(...goalCounts(block.criteria.map(({ verdict }) => verdict)));
-  return parts.join(" · ") || "no shots";
+  const summary = parts.join(" · ") || "no shots";
+  const [open, another] = block.criteria.filter(({ verdict }) => verdict === "undecided");
+  const needs = another === undefined ? open?.evidence.needs : undefined;
+  return needs === undefined ? summary : `${summary}, ${needs}`;
 }
 
 /** `Second try, 2026-10-12: 3 goals met · 1 missed` */

@@ -17,6 +17,23 @@ test("the reference table", () => {
   }
 });
 
+describe("what the shots to come must bring, in few words", () => {
+  test.each([
+    ["at least 7 of 10 shots on target", "TTTT", "needs 3 of the next 6"],
+    ["at least 7 of 10 shots on target", "TTTTTFFF", "needs each of the next 2"],
+    ["at least 7 of 10 shots on target", "TTTTTTFFF", "needs the next shot"],
+    ["at most 2 of 10 shots on target", "TFFF", "allows 1 of the next 6"],
+    ["at most 2 of 10 shots on target", "TTFF", "allows none of the next 6"],
+    ["at most 2 of 10 shots on target", "TTFFFFFFF", "holds unless the next is one more"],
+    // Shots that could not be judged leave it open as well, or nothing does.
+    ["at least 7 of 10 shots on target", "TTTTUUF", undefined],
+    ["at least 7 of 10 shots on target", "TTTTTTT", undefined],
+    ["at least 7 of 10 shots on target", "", undefined],
+  ])("%s, after %s: %s", (words, pattern, needs) => {
+    expect(evaluate(criterion("count", words), shotsLike(pattern, { asked: 10 })).needs).toBe(needs);
+  });
+});
+
 describe("at least", () => {
   test("enough hits", () => {
     expect(evaluate(sevenOfTen, shotsLike("TTFTTFTTFT"))).toEqual({

@@ -15,8 +15,12 @@ export type Growth =
   /** The file is another one, or was emptied or rewritten: `whole` is all that it holds. */
   | { readonly kind: "replaced"; readonly whole: Uint8Array };
 
-/** How many bytes at the beginning, and before the place that was reached, tell whether a file is still the same. */
-const MARK = 64;
+/**
+ * How many bytes at the beginning, and before the place that was reached, tell whether a file is still the same. All of a
+ * lesson is among them: somebody may correct a number and add a row at once.
+ */
+const BEGINNING = 65_536;
+const BEFORE = 64;
 
 /**
  * Follows a file by looking at it again and again. It is taken for the same file with something added where it has not
@@ -74,18 +78,19 @@ export class Tail {
 
   #passed(bytes: Uint8Array): void {
     this.#position += bytes.length;
-    if (this.#head.length < MARK) this.#head = joined(this.#head, bytes).slice(0, MARK);
-    this.#before = joined(this.#before, bytes.subarray(Math.max(0, bytes.length - MARK))).slice(-MARK);
+    const room = BEGINNING - this.#head.length;
+    if (room > 0) this.#head = joined(this.#head, bytes.subarray(0, room));
+    this.#before = joined(this.#before, bytes.subarray(Math.max(0, bytes.length - BEFORE))).slice(-BEFORE);
   }
 }
 
-function joined(one: Uint8Array, other: Uint8Array): Uint8Array {
+export function joined(one: Uint8Array, other: Uint8Array): Uint8Array {
   const both = new Uint8Array(one.length + other.length);
   both.set(one);
   both.set(other, one.length);
   return both;
 }
 
-function areEqual(one: Uint8Array, other: Uint8Array): boolean {
+export function areEqual(one: Uint8Array, other: Uint8Array): boolean {
   return one.length === other.length && one.every((byte, at) => byte === other[at]);
 }

@@ -3,6 +3,7 @@ import {
   type CodeLens,
   ConfigurationTarget,
   commands,
+  type InlayHint,
   Selection,
   type TextDocument,
   window,
@@ -97,6 +98,40 @@ test("verdicts follow the data", async () => {
   await eventually("the goals come out otherwise", () => goals() !== before);
   await workspace.fs.writeFile(data, content);
   await eventually("the goals are as they were", () => goals() === before);
+});
+
+test("shots are followed while they come in: what the next ones must bring stands behind the goal", async () => {
+  const api = await drillwright();
+  const plan = await show(PLAN);
+  const data = fileOf("data/p12-start-line-field.csv");
+  await pick(2, () => sessionShown(api, plan)?.includes("field"));
+  const whole = await workspace.fs.readFile(data);
+  const lines = new TextDecoder().decode(whole).split("\n");
+  /** The table as far as it was written some shots into the block "Gate", which starts on row 31. */
+  const written = (shots: number) =>
+    workspace.fs.writeFile(data, new TextEncoder().encode(`${lines.slice(0, 30 + shots).join("\n")}\n`));
+  const goal = plan.getText().indexOf("at least 12 of 18 shots on target");
+  const line = plan.lineAt(plan.positionAt(goal).line).range;
+  const hintReads = (text: string) =>
+    eventually(`the goal reads ${text}`, async () => {
+      const hints = await commands.executeCommand<InlayHint[]>(
+        "vscode.executeInlayHintProvider",
+        plan.uri,
+        line,
+      );
+      return hints.some(({ label }) => label === text);
+    });
+  try {
+    await written(3);
+    await hintReads("undecided: 1 of 2, needs 11 of the next 16");
+    await written(5);
+    await hintReads("undecided: 2 of 4, needs 10 of the next 14");
+    const lenses = await commands.executeCommand<CodeLens[]>("vscode.executeCodeLensProvider", plan.uri);
+    assert.ok(lenses.some(({ command }) => command?.title.includes("2 of 18 on target")));
+  } finally {
+    await workspace.fs.writeFile(data, whole);
+    await pick(0, () => sessionShown(api, plan)?.includes("hall"));
+  }
 });
 
 test("one switch hides every verdict", async () => {
