@@ -8,16 +8,12 @@ import { thirdPartyNotices } from "./third-party-notices.ts";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 
-/** Bundles that are loaded when they are needed: the source that is imported, and the file that stands beside it. */
-const SEPARATE = { "./main.ts": "./main.cjs", "../../lsp/main.ts": "./lsp.cjs" } as const;
-
+/** The language server is a bundle of its own, which the command line loads when it is asked to serve. */
 const separate: Plugin = {
   name: "separate",
   setup({ onResolve }) {
-    onResolve({ filter: /main\.ts$/ }, ({ path, kind }) => {
-      const file = SEPARATE[path as keyof typeof SEPARATE];
-      const isLazy = kind === "dynamic-import" || kind === "require-call";
-      return isLazy && file !== undefined ? { path: file, external: true } : undefined;
+    onResolve({ filter: /lsp\/launch\.ts$/ }, ({ kind }) => {
+      return kind === "dynamic-import" ? { path: "./lsp.cjs", external: true } : undefined;
     });
   },
 };
@@ -28,6 +24,7 @@ const options = {
   platform: "node",
   target: "node22",
   format: "cjs",
+  supported: { "dynamic-import": false }, // becomes `require`, which works in a script with kept code
   minify: true,
   legalComments: "none", // the notices below say it in full
   metafile: true,
@@ -37,7 +34,7 @@ const options = {
   logOverride: { "empty-import-meta": "silent" }, // used by programs that run from their sources only
 } as const satisfies BuildOptions;
 
-const [, commandLine, languageServer, worker] = await Promise.all([
+const [, commandLine, , languageServer, worker] = await Promise.all([
   build({
     ...options,
     entryPoints: ["server/cli/launch.ts"],
@@ -46,7 +43,8 @@ const [, commandLine, languageServer, worker] = await Promise.all([
     target: "node14", // so that it can tell an old Node that it is too old
   }),
   build({ ...options, entryPoints: ["server/cli/main.ts"], outfile: "dist/cli/main.cjs" }),
-  build({ ...options, entryPoints: ["server/lsp/main.ts"], outfile: "dist/extension/server/lsp.cjs" }),
+  build({ ...options, entryPoints: ["server/lsp/launch.ts"], outfile: "dist/extension/server/lsp.cjs" }),
+  build({ ...options, entryPoints: ["server/lsp/main.ts"], outfile: "dist/extension/server/server.cjs" }),
   build({
     ...options,
     entryPoints: ["server/lsp/browser.ts"],
@@ -57,7 +55,9 @@ const [, commandLine, languageServer, worker] = await Promise.all([
   }),
 ]);
 chmodSync(join(root, "dist/cli/drillwright.cjs"), 0o755);
-copyFileSync(join(root, "dist/extension/server/lsp.cjs"), join(root, "dist/cli/lsp.cjs"));
+for (const file of ["lsp.cjs", "server.cjs"]) {
+  copyFileSync(join(root, "dist/extension/server", file), join(root, "dist/cli", file));
+}
 
 await writeNotices([languageServer.metafile, worker.metafile], "dist/extension/server");
 await writeNotices([commandLine.metafile, languageServer.metafile], "dist/cli");

@@ -1,9 +1,10 @@
 /**
  * The file that `drillwright` starts. All it does is to refuse a Node that is too old, in words that such a Node still
- * understands, and to let Node keep compiled code between starts, which only helps files that are loaded afterwards.
+ * understands, and to run the program with the code that was compiled for its last run.
  */
-import module from "node:module";
+import { join } from "node:path";
 import { EXIT_CODES } from "../../shared/exit-codes.ts";
+import { requireCompiled } from "../node/compiled-code.ts";
 
 /** As `engines` in package.json says. */
 const OLDEST_NODE = 22;
@@ -12,6 +13,6 @@ if (Number.parseInt(process.versions.node, 10) < OLDEST_NODE) {
   console.error(`drillwright needs Node ${OLDEST_NODE} or newer, and this is Node ${process.version}.`);
   process.exitCode = EXIT_CODES.usage.code;
 } else {
-  module.enableCompileCache();
-  require("./main.ts"); // a file of its own in the bundle
+  const [command = ""] = process.argv.slice(2);
+  requireCompiled(join(__dirname, "main.cjs"), /^[a-z]+$/.exec(command)?.[0] ?? "");
 }

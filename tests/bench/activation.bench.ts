@@ -88,7 +88,7 @@ for (const script of [
   "extension.cjs",
   "client.cjs",
   "extension.browser.js",
-  "server/lsp.cjs",
+  "server/server.cjs",
   "server/lsp.browser.js",
 ])
   console.log(`  ${script.padEnd(24)} ${kilobytes(join(stage, script))}`);

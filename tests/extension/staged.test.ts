@@ -32,6 +32,7 @@ test("the package holds these files and no others", () => {
     "sample.json",
     "server/lsp.browser.js",
     "server/lsp.cjs",
+    "server/server.cjs",
     "server/third-party-notices.txt",
     "third-party-notices.txt",
   ]);

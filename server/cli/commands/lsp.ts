@@ -23,7 +23,7 @@ export const lsp = defineCommand({
         "lsp speaks over standard input and output only: start it as `drillwright lsp --stdio`.",
       );
     }
-    await import("../../lsp/main.ts"); // starts the server, which keeps the process alive
+    await import("../../lsp/launch.ts"); // starts the server, which keeps the process alive
     return EXIT_CODES.ok.code;
   },
 });
