@@ -162,6 +162,14 @@ describe("goals", () => {
     expect(hover).toContain("As required: `smash-factor at least 1.2`.");
   });
 
+  test("call the baseline by its name, where a block has one before it", async () => {
+    const change = "success carry los<|>es no more than 4 yd against the baseline";
+    const baseline = 'block "As you are" baseline {\n    10 shots\n  }';
+    const behind = line(change).replace("block", `${baseline}\n  block`);
+    expect(await hoverOver(behind)).toContain('at most 4 yd less than in "As you are"');
+    expect(await hoverOver(line(change))).toContain('at most 4 yd less than in "the baseline"');
+  });
+
   test("say nothing while they are unfinished", async () => {
     expect(await hoverOver(line("success at le<|>ast 7 of"))).toBe("");
     expect(await hoverOver(line("success average nothing at mo<|>st 2°"))).toBe("");

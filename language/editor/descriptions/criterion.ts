@@ -2,7 +2,16 @@
 import { AstUtils } from "langium";
 import { sentence } from "../../criteria/criteria.ts";
 import { lowerCriterion } from "../../criteria/lower.ts";
-import { type Criterion, isBlock, isOnTarget, isRequirement, isTarget } from "../../generated/tree/ast.ts";
+import {
+  type Block,
+  type Criterion,
+  isBlock,
+  isOnTarget,
+  isPlan,
+  isRequirement,
+  isTarget,
+} from "../../generated/tree/ast.ts";
+import { baselineBefore } from "../../types/kinds.ts";
 import { NO_BINDINGS } from "../../types/parameters.ts";
 import { shotsOf } from "../../types/shots.ts";
 import { code, inWords, paragraphs, written } from "./markdown.ts";
@@ -19,7 +28,7 @@ export function describeCriterion(criterion: Criterion): string | undefined {
       fileName: (uri) => uri.toString(),
       bindings: NO_BINDINGS,
       asked,
-      baseline: { kind: "block", block: "the baseline" },
+      baseline: { kind: "block", block: baselineOf(block)?.name ?? "the baseline" },
     });
     meaning = sentence(lowered, requirements.length > 0);
   } catch {
@@ -33,4 +42,10 @@ export function describeCriterion(criterion: Criterion): string | undefined {
     isOnTargets ? `On target: ${inWords(targets)}.` : undefined,
     requirements.length > 0 ? `As required: ${inWords(requirements)}.` : undefined,
   );
+}
+
+/** What `the baseline` means in a block; none of a drill, which may be used behind any. */
+function baselineOf(block: Block | undefined): Block | undefined {
+  const plan = block && AstUtils.getContainerOfType(block, isPlan);
+  return block && plan && baselineBefore(block, plan.statements.filter(isBlock));
 }
