@@ -9,6 +9,8 @@ export interface BlockInPlan {
   readonly vocabulary: Vocabulary;
   /** Whether a part is written in the block itself, and not in its drill. */
   readonly isOwn: (location: Location) => boolean;
+  /** What is asked of its shots; a goal where nothing else is said. */
+  readonly called?: "goal" | "line";
 }
 
 /** Something to be said about a line of a block. */

@@ -1,3 +1,13 @@
+import { FEWEST_SHOTS } from "../criteria/ellipse/measures.ts";
+import {
+  type ChangeCriterion,
+  type EllipseCriterion,
+  isCountCriterion,
+  isEllipseCriterion,
+  isRunCriterion,
+  isSummary,
+  type StatisticCriterion,
+} from "../generated/tree/ast.ts";
 import { numberOf } from "../types/parameters.ts";
 import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
@@ -7,13 +17,24 @@ import { code, shots } from "./wording.ts";
 
 /** A criterion over more shots than its block has. */
 export const check = defineCheck({
-  on: ["CountCriterion", "RunCriterion"],
+  on: ["CountCriterion", "RunCriterion", "StatisticCriterion", "EllipseCriterion", "ChangeCriterion"],
   reason: "Shots that the block does not ask for are never hit, so the goal stays open for ever.",
   run(criterion, { report }) {
     const block = shotsOf(criterion);
     if (block === undefined || block.open) return;
     const { asked } = block;
-    const isRun = criterion.$type === "RunCriterion";
+    if (!isCountCriterion(criterion) && !isRunCriterion(criterion)) {
+      const fewest = fewestFor(criterion);
+      // With a confidence more is said: how many shots it takes to show something.
+      if (asked === 0 || asked >= fewest || criterion.confidence !== undefined) return;
+      const what = isEllipseCriterion(criterion) ? "An ellipse" : "A spread";
+      report({
+        message: `${what} takes ${shots(fewest)} or more, but the block has ${asked}. Ask for more shots in the block.`,
+        node: criterion,
+      });
+      return;
+    }
+    const isRun = isRunCriterion(criterion);
     const wanted = numberOf(isRun ? criterion.length : criterion.outOf);
     if (wanted === undefined || wanted <= asked) return;
     const cst = cstOf(criterion, isRun ? "length" : "outOf");
@@ -34,6 +55,10 @@ export const check = defineCheck({
   },
   reporting: `
 plan "Gate" {
+  block "Once" {
+    1 shot
+    success «spread of carry at most 5 m»
+  }
   block "Start" test {
     10 shots
     target start-direction within ±2°
@@ -46,6 +71,10 @@ plan "Gate" {
 }`,
   fixed: `
 plan "Gate" {
+  block "Once" {
+    1 shot
+    success spread of carry at most 5 m
+  }
   block "Start" test {
     10 shots
     target start-direction within ±2°
@@ -58,6 +87,10 @@ plan "Gate" {
 }`,
   silent: `
 plan "Gate" {
+  block "Twice" {
+    2 shots
+    success spread of carry at most 5 m
+  }
   block "Start" test {
     at least 10 shots
     target start-direction within ±2°
@@ -68,3 +101,9 @@ plan "Gate" {
   }
 }`,
 });
+
+/** The fewest shots that give the number it is about. */
+function fewestFor(criterion: StatisticCriterion | EllipseCriterion | ChangeCriterion): number {
+  if (isEllipseCriterion(criterion)) return FEWEST_SHOTS;
+  return isSummary(criterion.statistic) && criterion.statistic.name === "spread" ? 2 : 1;
+}

@@ -34,6 +34,7 @@ import { check as effortMustBeBetween1And110 } from "../checks/effort-must-be-be
 import { check as effortShouldBuildUp } from "../checks/effort-should-build-up.ts";
 import { check as estimateMustBeKnown } from "../checks/estimate-must-be-known.ts";
 import { check as fileMustNotUseItself } from "../checks/file-must-not-use-itself.ts";
+import { check as findingMustBePossible } from "../checks/finding-must-be-possible.ts";
 import { check as findingMustLookAtTheBaseline } from "../checks/finding-must-look-at-the-baseline.ts";
 import { check as findingMustSayWhen } from "../checks/finding-must-say-when.ts";
 import { check as findingShouldSayWhatToDo } from "../checks/finding-should-say-what-to-do.ts";
@@ -153,6 +154,7 @@ export const CHECKS = {
   "effort-should-build-up": effortShouldBuildUp,
   "estimate-must-be-known": estimateMustBeKnown,
   "file-must-not-use-itself": fileMustNotUseItself,
+  "finding-must-be-possible": findingMustBePossible,
   "finding-must-look-at-the-baseline": findingMustLookAtTheBaseline,
   "finding-must-say-when": findingMustSayWhen,
   "finding-should-say-what-to-do": findingShouldSayWhatToDo,

@@ -40,6 +40,62 @@ const CASES: Readonly<Record<string, Case>> = {
       target club-path at least 1° out-to-in
       require face-angle at most 3° open`,
   },
+  "no average is shorter than the worst shot": {
+    wrong: `20 shots
+      success {
+        worst carry at least 150 yd
+        «average carry at most 145 yd»
+      }`,
+    code: GOALS,
+    says: ["line 6 (`worst carry at least 150 yd`) needs 20 with carry at least 150 yd", "line 7"],
+    right: `20 shots
+      success {
+        worst carry at least 140 yd
+        average carry at most 145 yd
+      }`,
+  },
+  "no shot is longer than the best one": {
+    wrong: `20 shots
+      success {
+        best carry at most 150 yd
+        «at least 1 of 20 shots with carry at least 160 yd»
+      }`,
+    code: GOALS,
+    says: ["needs 20 with carry at most 150 yd"],
+    right: `20 shots
+      success {
+        best carry at least 150 yd
+        at least 1 of 20 shots with carry at least 160 yd
+      }`,
+  },
+  "the worst of readings with two sides is the farthest from zero": {
+    wrong: `20 shots
+      success {
+        worst offline within ±10 yd
+        «average offline at least 12 yd left»
+      }`,
+    code: GOALS,
+    says: ["needs 20 with offline 10 yd left to 10 yd right"],
+    right: `20 shots
+      success {
+        best offline within ±10 yd
+        average offline at least 12 yd left
+      }`,
+  },
+  "shares of however many shots": {
+    wrong: `at least 20 shots
+      success {
+        at least 60 % of shots with start-direction at least 1° left
+        «at least 50 % of shots with start-direction at least 2° right»
+      }`,
+    code: GOALS,
+    says: ["needs 60 % of shots with start-direction at least 1° left", "needs 50 % of shots with"],
+    right: `at least 20 shots
+      success {
+        at least 50 % of shots with start-direction at least 1° left
+        at least 50 % of shots with start-direction at least 2° right
+      }`,
+  },
   "speeds that no strike connects": {
     wrong: `10 shots
       require club-speed at most 80 mph

@@ -120,7 +120,9 @@ function message(found: Found, need: Need, subject: BlockInPlan): string {
   const { others, circumstances, because } = found;
   const at = circumstances[0] as Circumstances;
   const why = since(because, at, subject);
-  const line = subject.isOwn(need.goal.location) ? "this goal" : `the goal in ${named(need.goal, subject)}`;
+  const line = subject.isOwn(need.goal.location)
+    ? `this ${subject.called ?? "goal"}`
+    : `the goal in ${named(need.goal, subject)}`;
   const shots = need.count === 1 ? "a shot" : `${need.count} shots`;
   const needs = `${forWhom(found)}${line} needs ${shots} ${need.says(at)}`;
   if (others.length === 0) return `${needs}, and there is none${why}. Check the numbers and their units.`;

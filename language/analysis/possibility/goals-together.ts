@@ -22,7 +22,7 @@ export function goalsAgainstEachOther(subject: BlockInPlan): Remark[] {
 }
 
 /** At the last of the goals. */
-function remarkOn({ goals, why }: GoalsAtOdds, { isOwn }: BlockInPlan): Remark {
+function remarkOn({ goals, why }: GoalsAtOdds, { isOwn, called = "goal" }: BlockInPlan): Remark {
   const inOrder = [...goals].sort(
     (one, other) =>
       Number(isOwn(one.location)) - Number(isOwn(other.location)) ||
@@ -30,7 +30,7 @@ function remarkOn({ goals, why }: GoalsAtOdds, { isOwn }: BlockInPlan): Remark {
   );
   const last = inOrder.at(-1) as Criterion;
   return {
-    message: `No result meets these goals together: ${why}`,
+    message: `No result meets these ${called}s together: ${why}`,
     location: last.location,
     related: inOrder.slice(0, -1).map(({ text, location }) => ({ message: text, location })),
   };

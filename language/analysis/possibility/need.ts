@@ -20,6 +20,8 @@ export interface Need {
   /** So many of the first `outOf` shots of the block, which meet its requirements besides. */
   readonly count: number;
   readonly outOf: number;
+  /** The share of all shots that are like this at least, however many are hit; 0 where nothing is said of shares. */
+  readonly share: number;
   readonly propose: (at: Circumstances) => Proposition;
   /** Which shots they are: `with carry at most 100 yd`. */
   readonly says: (at: Circumstances) => string;
@@ -31,14 +33,16 @@ export function needsOf(goal: Criterion, subject: BlockInPlan): Need[] {
   switch (goal.kind) {
     case "count": {
       const { bound, count, outOf } = goal;
-      return [ofCount(goal, bound === "least" ? count : outOf - count, outOf, subject)];
+      const needed = bound === "least" ? count : outOf - count;
+      return Number.isFinite(needed) ? [ofCount(goal, needed, outOf, subject)] : [];
     }
     case "run":
       return [ofCount({ ...goal, bound: "least" }, goal.length, mostShots(subject), subject)];
     case "share": {
       const asked = shotsAsked(subject);
       const count = isOpen(subject) ? 1 : countOfShare(goal, asked);
-      return count === undefined ? [] : [ofCount(goal, count, mostShots(subject), subject)];
+      const share = goal.bound === "least" ? goal.share : 1 - goal.share;
+      return count === undefined ? [] : [{ ...ofCount(goal, count, mostShots(subject), subject), share }];
     }
     case "statistic":
       return ofStatistic(goal, subject);
@@ -76,7 +80,8 @@ function ofCount(
     const parts = conditions.map((condition) => propose(condition, isWanted, at, vocabulary));
     return isWanted ? all(parts) : { kind: "any", of: parts };
   };
-  return { goal, count, outOf, propose: proposing, says: () => whichShots(subject, isWanted), conditions };
+  const says = () => whichShots(subject, isWanted);
+  return { goal, count, outOf, share: 0, propose: proposing, says, conditions };
 }
 
 function whichShots(subject: Subject, isWanted: boolean): string {
@@ -99,6 +104,7 @@ function ofStatistic(goal: StatisticCriterion, subject: BlockInPlan): Need[] {
       goal,
       count,
       outOf: mostShots(subject),
+      share: 0,
       propose: (at) => ({ kind: "number", metric, range: claim(at) }),
       says: (at) => {
         const manner = mannerOf(directionsIn(bounds), unitOf(bounds), at.hand);
@@ -109,7 +115,18 @@ function ofStatistic(goal: StatisticCriterion, subject: BlockInPlan): Need[] {
   };
   const from = ({ low }: Interval) => ({ low, high: Number.POSITIVE_INFINITY });
   const upTo = ({ high }: Interval) => ({ low: Number.NEGATIVE_INFINITY, high });
-  if (statistic.kind === "best" || statistic.kind === "worst") return [need(1, (claim) => claim)];
+  const noFartherThan = ({ low, high }: Interval) => {
+    const farthest = Math.max(Math.abs(low), Math.abs(high));
+    return { low: -farthest, high: farthest };
+  };
+  if (statistic.kind === "best" || statistic.kind === "worst") {
+    const rest = known.directions.length > 0 ? noFartherThan : statistic.kind === "best" ? upTo : from;
+    const one = need(1, (claim) => claim);
+    // Of the best of readings that go two ways no more is known than that no other is nearer to zero.
+    if (!everyShotEnters(subject) || (rest === noFartherThan && statistic.kind === "best")) return [one];
+    const every = need(shotsAsked(subject), rest);
+    return isAnything(every.propose) ? [one] : [one, every];
+  }
   // Where values are in the opposite order for a left-hander, a percentile stands as far from the other end.
   const { low, high } = countsOfQuantile(goal, subject);
   return [
@@ -126,6 +143,11 @@ function isAnything(propose: Need["propose"]): boolean {
   });
 }
 
+/** Whether a number over the block is one over as many shots as are asked for. */
+function everyShotEnters(subject: BlockInPlan): boolean {
+  return shotsAsked(subject) > 0 && !isOpen(subject) && subject.block.requirements.length === 0;
+}
+
 /**
  * How many shots are at least as large, and at most as large, as a quantile of type 7: it lies between the two order
  * statistics at (n − 1)·share. Only where every shot enters, which is not sure where the block requires something; and of an
@@ -134,9 +156,7 @@ function isAnything(propose: Need["propose"]): boolean {
 function countsOfQuantile({ statistic, confidence }: StatisticCriterion, subject: BlockInPlan) {
   const share = statistic.kind === "percentile" ? statistic.share : statistic.kind === "median" ? 0.5 : null;
   const asked = shotsAsked(subject);
-  if (share === null || asked === 0 || isOpen(subject) || subject.block.requirements.length > 0) {
-    return { low: 1, high: 1 };
-  }
+  if (share === null || !everyShotEnters(subject)) return { low: 1, high: 1 };
   if (confidence !== null) {
     const least = criticalCounts(asked, share, confidence).met;
     const most = criticalCounts(asked, share, confidence, "at most").met;

@@ -1,6 +1,6 @@
 /** Goals that take more shots together than there are. */
 import type { Criterion } from "../../../shared/plan-model.ts";
-import { listed } from "../../criteria/wording.ts";
+import { listed, percent } from "../../criteria/wording.ts";
 import type { BlockInPlan } from "../subject.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { areCompatible } from "./conflict.ts";
@@ -40,17 +40,38 @@ export function tooManyShots(goals: readonly Criterion[], subject: BlockInPlan):
   }
   const [at] = among;
   if (found === undefined || at === undefined) return undefined;
-  const most = Math.max(...found.map(({ outOf }) => outOf));
-  const parts = found.map(({ goal, count, says }) => `${named(goal, subject)} needs ${count} ${says(at)}`);
+  const ofShares = !isMore(found);
+  const parts = found.map(({ goal, count, share, says }) => {
+    const needed = ofShares ? `${percent(share)} of shots` : count;
+    return `${named(goal, subject)} needs ${needed} ${says(at)}`;
+  });
+  const both = found.length === 2 ? "both" : "two of these";
+  const most = ofShares ? "" : `, and only ${mostOf(found)} count`;
   return {
     goals: [...new Set(found.map(({ goal }) => goal))],
-    why: `${listed(parts)}; no shot can be ${found.length === 2 ? "both" : "two of these"}, and only ${most} count. Ask for fewer of one of them.`,
+    why: `${listed(parts)}; no shot can be ${both}${most}. Ask for fewer of one of them.`,
   };
 }
 
 function playerOf({ hand, level }: Circumstances): string {
   return JSON.stringify([hand, level]);
 }
+
+/** Whether needs that exclude each other take more shots than there are. */
+function isMore(needs: readonly Need[]): boolean {
+  return needs.reduce((sum, { count }) => sum + count, 0) > mostOf(needs);
+}
+
+function mostOf(needs: readonly Need[]): number {
+  return Math.max(...needs.map(({ outOf }) => outOf));
+}
+
+/** Whether their shares are more than all shots, however many are hit. */
+function isMoreThanAll(needs: readonly Need[]): boolean {
+  return needs.reduce((sum, { share }) => sum + share, 0) > 1 + SLACK;
+}
+
+const SLACK = 1e-9;
 
 /** Needs of which each two exclude each other and which take more shots than there are. */
 function largestExcluding(
@@ -61,8 +82,7 @@ function largestExcluding(
     const chosen = [first];
     for (const need of needs) {
       if (need !== first && chosen.every((one) => excludeEachOther(one, need))) chosen.push(need);
-      const count = chosen.reduce((sum, one) => sum + one.count, 0);
-      if (chosen.length > 1 && count > Math.max(...chosen.map(({ outOf }) => outOf))) return chosen;
+      if (chosen.length > 1 && (isMore(chosen) || isMoreThanAll(chosen))) return chosen;
     }
   }
   return undefined;
