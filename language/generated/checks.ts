@@ -111,6 +111,7 @@ import { check as usedFileMustExist } from "../checks/used-file-must-exist.ts";
 import { check as variantMustBeStatedOnce } from "../checks/variant-must-be-stated-once.ts";
 import { check as warmUpShouldComeFirst } from "../checks/warm-up-should-come-first.ts";
 import { check as widthMustHaveNoDirection } from "../checks/width-must-have-no-direction.ts";
+import { check as windowMustBeMadeOfFew } from "../checks/window-must-be-made-of-few.ts";
 import { check as windowMustHaveAVariant } from "../checks/window-must-have-a-variant.ts";
 import { check as windowMustLeaveShots } from "../checks/window-must-leave-shots.ts";
 import { check as windowMustNotBeMadeOfItself } from "../checks/window-must-not-be-made-of-itself.ts";
@@ -231,6 +232,7 @@ export const CHECKS = {
   "variant-must-be-stated-once": variantMustBeStatedOnce,
   "warm-up-should-come-first": warmUpShouldComeFirst,
   "width-must-have-no-direction": widthMustHaveNoDirection,
+  "window-must-be-made-of-few": windowMustBeMadeOfFew,
   "window-must-have-a-variant": windowMustHaveAVariant,
   "window-must-leave-shots": windowMustLeaveShots,
   "window-must-not-be-made-of-itself": windowMustNotBeMadeOfItself,

@@ -100,11 +100,18 @@ function lowerTest(test: ShotTest, bindings: Bindings): ShotTestModel {
 /** Windows that lead back to themselves have no meaning. */
 const open = new Set<Window>();
 
-/** @throws IncompleteError where the window is made of itself. */
+/** Every window is written out where it is named, so that a few that name each other twice would become millions. */
+export const MOST_WINDOWS = 500;
+let writtenOut = 0;
+
+/** @throws IncompleteError where the window is made of itself, or of too many others. */
 function lowerWindowTest({ window: reference, inside }: WindowTest): ShotTestModel {
   const window = resolved(reference);
   if (open.has(window))
     throw new IncompleteError(`The window ${JSON.stringify(window.name)} is made of itself.`);
+  writtenOut = open.size === 0 ? 1 : writtenOut + 1;
+  if (writtenOut > MOST_WINDOWS)
+    throw new IncompleteError(`The window ${JSON.stringify(window.name)} is made of too many others.`);
   open.add(window);
   try {
     const variants = window.variants.map(lowerVariant).sort((a, b) => specificity(b) - specificity(a));

@@ -50,6 +50,7 @@ test("in what comes next", async () => {
 });
 
 test("in windows", async () => {
+  expect(await codes(ladder(window))).toEqual(["window-must-be-made-of-few"]);
   const circle = ladder((name, made) => window(name, made.length > 0 ? made : ["0 left"]));
   expect(await codes(circle)).toContain("window-must-not-be-made-of-itself");
 });
