@@ -1,4 +1,5 @@
 import { goalsOffTarget } from "../analysis/possibility/goal-conflicts.ts";
+import { goalsAgainstEachOther } from "../analysis/possibility/goals-together.ts";
 import { defineCheck } from "./check.ts";
 import type { Meaning } from "./meanings.ts";
 import { type Reported, reportRemarks } from "./remarks.ts";
@@ -41,6 +42,10 @@ plan "Gate" {
 }`,
 });
 
+/** A goal that other goals rule out is a mistake, and is told as one. */
 function remarksOn(meaning: Meaning): Reported[] {
-  return goalsOffTarget(meaning).map(({ remark }) => remark);
+  const atOdds = new Set(goalsAgainstEachOther(meaning).map(({ location }) => location));
+  return goalsOffTarget(meaning)
+    .filter(({ goal }) => !atOdds.has(goal.location))
+    .map(({ remark }) => remark);
 }

@@ -82,6 +82,22 @@ const CASES: Readonly<Record<string, Case>> = {
         average offline at least 12 yd left
       }`,
   },
+  "hits and bad shots, of which nothing else is said": {
+    wrong: `10 shots
+      target offline within ±8 yd
+      success {
+        at least 8 of 10 shots on target
+        «at least 4 of 10 shots with offline at least 10 yd right»
+      }`,
+    code: GOALS,
+    says: ["needs 8 on target", "needs 4 with offline at least 10 yd right"],
+    right: `10 shots
+      target offline within ±8 yd
+      success {
+        at least 6 of 10 shots on target
+        at most 4 of 10 shots with offline at least 10 yd right
+      }`,
+  },
   "shares of however many shots": {
     wrong: `at least 20 shots
       success {

@@ -380,6 +380,29 @@ plan "Gate" {
       player: "  usual carry 148 yd spread 3 yd with 7-iron\n  usual carry 230 yd spread 15 yd with driver",
     }),
   },
+  "a change from the usual of a player who scatters": {
+    wrong: session({
+      plan: `  block "Start" test {
+    8 shots
+    success carry gains at least 2 yd against usual at 95 % confidence
+  }`,
+      player: "  usual carry 148 yd spread 8 yd with 7-iron over 80 shots",
+      mark: "player",
+    }),
+    code: PLAYER,
+    says: [
+      "truly changed by 4 yd and whose spread is 8 yd, as is usual of P-07",
+      "not even 200 would do",
+      "estimate",
+    ],
+    right: session({
+      plan: `  block "Start" test {
+    8 shots
+    success carry gains at least 6 yd against usual at 80 % confidence
+  }`,
+      player: "  usual carry 148 yd spread 8 yd with 7-iron over 80 shots",
+    }),
+  },
 };
 
 describe.each(Object.entries(CASES))("%s", (_, plans) => {

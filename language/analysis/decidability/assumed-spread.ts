@@ -31,12 +31,18 @@ function spreadAllowed(metric: string, { success }: Block): AssumedSpread | unde
   return undefined;
 }
 
+/** What is usual of a player, and the shots it was taken from; null where the plan does not say how many. */
+export interface UsualSpread extends AssumedSpread {
+  readonly shots: number | null;
+}
+
 /** What is usual of a player with the club of a block; undefined where a block has several, or it is not known. */
-export function usualSpread(metric: string, { shots }: Block, { usual }: Player): AssumedSpread | undefined {
+export function usualSpread(metric: string, { shots }: Block, { usual }: Player): UsualSpread | undefined {
   const clubs = new Set(shots.map(({ club }) => club));
   const [club = null] = clubs;
   if (clubs.size > 1) return undefined;
   const known = usual.filter((line) => line.metric === metric && line.spread !== null && line.spread > 0);
   const line = known.find((one) => one.club === club) ?? known.find((one) => one.club === null);
-  return line?.spread == null ? undefined : { spread: line.spread, location: line.location };
+  if (line?.spread == null) return undefined;
+  return { spread: line.spread, shots: line.shots, location: line.location };
 }

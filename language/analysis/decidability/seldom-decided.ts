@@ -55,7 +55,7 @@ function decide(
   const { metrics } = subject.vocabulary;
   return everyGoal(subject.block.success).flatMap((goal) => {
     if (!("confidence" in goal) || goal.confidence === null) return [];
-    const baseline = baselineOf(goal, subject);
+    const baseline = baselineOf(goal, subject) ?? (player && usualShots(goal, subject, player));
     const stated = comfortable(goal, spreadOf, (name) => metrics.get(name));
     if (baseline === undefined || stated === undefined) return [];
     const assumption = withMemory(goal, goal.confidence, stated);
@@ -68,6 +68,13 @@ function decide(
     if (!baselineIsTooShort && assumption.chance(counts) >= SELDOM) return [];
     return [found(goal, assumption, counts, baselineIsTooShort, subject, player)];
   });
+}
+
+/** How many shots usual numbers stand for; without their number they are taken as exact. */
+function usualShots(goal: AbilityGoal, { block }: BlockInPlan, player: Player): number | undefined {
+  if (goal.kind !== "change" || goal.against.kind !== "usual") return undefined;
+  const usual = usualSpread(goal.metric, block, player);
+  return usual && (usual.shots ?? ENDLESS);
 }
 
 const chances = onceFor<number>();

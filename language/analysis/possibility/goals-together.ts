@@ -1,5 +1,6 @@
 /** Goals of one block that no result meets together. */
 import type { Criterion } from "../../../shared/plan-model.ts";
+import { once } from "../once.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { goalConflictsIn } from "./goal-conflicts.ts";
 import { goalsThatMustBeMet } from "./goals.ts";
@@ -13,13 +14,13 @@ export interface GoalsAtOdds {
 }
 
 /** At most one conflict of each kind. Asks for each pair of goals. */
-export function goalsAgainstEachOther(subject: BlockInPlan): Remark[] {
+export const goalsAgainstEachOther = once((subject: BlockInPlan): readonly Remark[] => {
   const impossible = new Set(goalConflictsIn(subject).map(({ goal }) => goal));
   const goals = goalsThatMustBeMet(subject.block.success).filter((goal) => !impossible.has(goal));
   if (goals.length < 2) return [];
   const found = [tooManyShots(goals, subject), numbersAtOdds(goals, subject)];
   return found.flatMap((atOdds) => (atOdds === undefined ? [] : [remarkOn(atOdds, subject)]));
-}
+});
 
 /** At the last of the goals. */
 function remarkOn({ goals, why }: GoalsAtOdds, { isOwn, called = "goal" }: BlockInPlan): Remark {
