@@ -3,7 +3,7 @@ import type { ScoringInput } from "../../shared/plan-model.ts";
 import { plural } from "../../shared/plural.ts";
 import type { SessionData, Shot } from "../../shared/session-data.ts";
 import { assign } from "./assignment/assign.ts";
-import { completer } from "./derive/complete-shot.ts";
+import { reportDisagreement } from "./derive/report-disagreements.ts";
 import { FileImport } from "./file-import.ts";
 import { Findings, quote, type Report } from "./finding.ts";
 
@@ -63,8 +63,14 @@ export class SessionImport {
     const hits = this.#files.flatMap((file) => file.hits(findings.about(file.path)));
     const paths = this.#files.map(({ path }) => path);
     const { blocks, assignment } = assign(hits, input, paths);
-    const complete = completer(input, findings);
-    const shots = hits.map((hit, place) => complete(hit, blocks[place] ?? null));
+    for (const { row, disagreements } of hits) {
+      for (const disagreement of disagreements)
+        reportDisagreement(disagreement, row.line, input, findings.about(row.file));
+    }
+    const shots = hits.map(({ row, values, categories, derived, club, time, excluded }, place): Shot => {
+      const block = blocks[place] ?? null;
+      return { row, values, categories, derived, club, time, block, excluded };
+    });
     const unassigned = Map.groupBy(
       shots.filter(({ block }) => block === null),
       ({ row }) => row.file,

@@ -8,7 +8,8 @@ export function estimatesAmong(
   vocabulary: ReadonlyMap<string, Metric>,
   shots: readonly Shot[],
 ): ReadonlySet<string> {
-  const derived = new Set(shots.flatMap((shot) => shot.derived));
+  const derived = new Set<string>();
+  for (const shot of shots) for (const name of shot.derived) derived.add(name);
   const computed = [...derived].flatMap((name) => vocabulary.get(name) ?? []);
   const estimates = new Set(computed.filter(({ model }) => model !== null).map(({ name }) => name));
   for (let before = -1; before !== estimates.size; ) {

@@ -37,30 +37,28 @@ export function withPhysics(input: ScoringInput, data: SessionData): Completed {
   };
   const shots = data.shots.map((shot) => {
     const complete = withGeometry(shot, input, completion);
-    for (const tally of tallies) tally.add(complete, MODELS[tally.name]?.(complete, input));
-    return complete;
+    return tallies.reduce((known, tally) => tally.add(known, MODELS[tally.name]?.(known, input)), complete);
   });
   return { data: { ...data, shots }, notes: tallies.flatMap((tally) => tally.notes(input.metrics)) };
 }
 
+/** The shot itself where nothing follows. */
 function withGeometry(
   shot: Shot,
   { metrics }: ScoringInput,
   { formulas, namings }: { formulas: readonly Formula[]; namings: readonly Naming[] },
 ): Shot {
+  // A strike through the middle of the face is a guess, not a reading.
+  const found = derivedMetrics(shot.values).filter(
+    ({ metric, by }) => by === "geometry" && metrics.has(metric),
+  );
+  if (found.length === 0) return shot;
   const values = { ...shot.values };
   const categories = { ...shot.categories };
-  const derived = [...shot.derived];
-  for (const { metric, value, by } of derivedMetrics(values)) {
-    // A strike through the middle of the face is a guess, not a reading.
-    if (by !== "geometry" || !metrics.has(metric)) continue;
-    values[metric] = value;
-    derived.push(metric);
-  }
-  if (derived.length > shot.derived.length) {
-    derived.push(...derive(values, formulas));
-    derived.push(...deriveCategories(categories, { values, club: shot.club }, namings));
-  }
+  const derived = [...shot.derived, ...found.map(({ metric }) => metric)];
+  for (const { metric, value } of found) values[metric] = value;
+  derived.push(...derive(values, formulas));
+  derived.push(...deriveCategories(categories, { values, club: shot.club }, namings));
   return { ...shot, values, categories, derived };
 }
 
@@ -75,18 +73,22 @@ class EstimateTally {
     this.name = name;
   }
 
-  /** Puts the estimate among the shot's values, unless the table tells the metric. */
-  add(shot: Shot, estimate: Estimate | undefined): void {
-    if (estimate === undefined || Object.hasOwn(shot.values, this.name)) return;
+  /** The shot with the estimate among its values, unless the table tells the metric. */
+  add(shot: Shot, estimate: Estimate | undefined): Shot {
+    const { name } = this;
+    if (estimate === undefined || Object.hasOwn(shot.values, name)) return shot;
     if (estimate.status === "not-measured") {
       this.reasons.set(estimate.reason, (this.reasons.get(estimate.reason) ?? 0) + 1);
-      return;
+      return shot;
     }
-    shot.values[this.name] = estimate.value;
-    shot.derived.push(this.name);
     this.uncertainties.push(estimate.uncertainty);
     const remarks = [...estimate.assumptions, ...(estimate.warning === null ? [] : [estimate.warning])];
     for (const remark of remarks) this.remarks.set(remark, (this.remarks.get(remark) ?? 0) + 1);
+    return {
+      ...shot,
+      values: { ...shot.values, [name]: estimate.value },
+      derived: [...shot.derived, name],
+    };
   }
 
   notes(metrics: ReadonlyMap<string, Metric>): string[] {

@@ -41,8 +41,9 @@ function assigned(
     ({ club, named, aside, file = "shots.csv", line, time }, place): Hit => ({
       row: { file, line: line ?? place + 2 },
       values: {},
-      roundings: {},
       categories: {},
+      derived: [],
+      disagreements: [],
       time: time ?? null,
       order: "",
       membership: "any",

@@ -1,8 +1,9 @@
 /** From the rows of one table to shots that know everything but their block. */
 import type { ScoringInput, Source } from "../../../shared/plan-model.ts";
 import { plural } from "../../../shared/plural.ts";
-import type { Row } from "../../../shared/session-data.ts";
+import type { Shot } from "../../../shared/session-data.ts";
 import type { Columns } from "../columns.ts";
+import { completer, type Known, type Read } from "../derive/complete-shot.ts";
 import { quote, type Report } from "../finding.ts";
 import type { Membership } from "../own-rows.ts";
 import type { Lookup } from "../spelling.ts";
@@ -15,20 +16,10 @@ import { metricReader } from "./metric-reader.ts";
 import { clockOf } from "./moment.ts";
 import { UnknownNames, unknownBlock, unknownCategory, unknownClub } from "./unknown-names.ts";
 
-/** A shot as its row has it. */
-export interface Hit {
-  readonly row: Row;
-  /** SI units, target frame. */
-  readonly values: Record<string, number>;
-  /** Half of the last digit that was written, for the metrics in `values`. SI. */
-  readonly roundings: Record<string, number>;
-  readonly categories: Record<string, string>;
-  readonly club: string | null;
-  /** Seconds after midnight. */
-  readonly time: number | null;
+/** A shot as its row has it, and what follows from that. */
+export interface Hit extends Omit<Shot, "block">, Known {
   /** The block the row names; null where it names none the plan has; undefined where it says nothing. */
   readonly namedBlock: string | null | undefined;
-  readonly excluded: string | null;
   /** What the order of the shots goes by; empty where the rows stand in order. */
   readonly order: string;
   readonly membership: Membership;
@@ -63,6 +54,7 @@ export class HitReader {
   readonly #categories: readonly (NameColumn & { readonly metric: string })[];
   readonly #isBlank: BlankTest;
   readonly #firstReading: number;
+  readonly #complete: (read: Read) => Known;
 
   constructor(context: HitContext, report: Report) {
     const { columns, source, input } = context;
@@ -86,6 +78,7 @@ export class HitReader {
       );
       return { column, metric, find: categoryLookup(spellings, names), unknown };
     });
+    this.#complete = completer(input);
     this.#firstReading = Math.min(...columns.metrics.map((column) => column.index));
   }
 
@@ -97,12 +90,16 @@ export class HitReader {
     const values: Record<string, number> = {};
     const roundings: Record<string, number> = {};
     if (shape !== "shifted") for (const read of this.#readMetrics) read(row, values, roundings);
+    const categories = this.#categoriesOf(row);
+    const club = this.#named(row, this.#clubs) ?? null;
+    const known = this.#complete({ values, roundings, categories, club });
     return {
       row: { file, line: row.line },
-      values,
-      roundings,
-      categories: this.#categoriesOf(row),
-      club: this.#named(row, this.#clubs) ?? null,
+      values: known.values,
+      categories: known.categories,
+      derived: known.derived,
+      disagreements: known.disagreements,
+      club,
       time: this.#timeOf(row),
       namedBlock: this.#named(row, this.#blocks),
       excluded: this.#exclusion(row),
