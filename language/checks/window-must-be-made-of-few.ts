@@ -50,6 +50,6 @@ function windowsIn(window: Window, known: Map<Window, number>): number {
 function namedIn(window: Window): Window[] {
   return AstUtils.streamAst(window)
     .filter(isWindowTest)
-    .flatMap(({ window: { ref } }) => ref ?? [])
+    .flatMap(({ window: named }) => named?.ref ?? [])
     .toArray();
 }

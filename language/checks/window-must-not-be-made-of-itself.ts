@@ -30,6 +30,6 @@ window "B" is carry at least 100 m`,
 function madeOf(window: Window): Window[] {
   return AstUtils.streamAst(window)
     .filter(isWindowTest)
-    .flatMap(({ window: { ref } }) => ref ?? [])
+    .flatMap(({ window: named }) => named?.ref ?? [])
     .toArray();
 }
