@@ -162,13 +162,13 @@ const criterion = {
   location: Location,
 };
 
-/** At least or at most so many of the first `outOf` shots. */
+/** At least or at most so many of the first `outOf` shots; of all there are where that is null, as in a finding. */
 export const CountCriterion = z.object({
   kind: z.literal("count"),
   ...criterion,
   bound: z.enum(["least", "most"]),
   count: z.number(),
-  outOf: z.number(),
+  outOf: z.nullable(z.number()),
   subject: Subject,
 });
 export type CountCriterion = z.infer<typeof CountCriterion>;

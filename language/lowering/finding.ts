@@ -15,16 +15,14 @@ import { lowerDrillUse } from "./drill-use.ts";
 import { type FileName, placeOf } from "./place.ts";
 import { resolved } from "./unresolved.ts";
 
-/** A finding does not know how many shots a baseline has: a count without `of` is over all of them. */
-const ALL_SHOTS = Number.POSITIVE_INFINITY;
-
 export function lowerFinding(
   finding: Finding,
   fileName: FileName,
   documentation: (node: AstNode) => string | undefined,
 ): FindingModel {
   const { statements } = finding;
-  const context = { fileName, bindings: NO_BINDINGS, asked: ALL_SHOTS, baseline: undefined };
+  // How many shots a baseline has is not known: a count without `of` is over all of them.
+  const context = { fileName, bindings: NO_BINDINGS, asked: null, baseline: undefined };
   return {
     name: finding.name,
     documentation: documentation(finding) ?? null,

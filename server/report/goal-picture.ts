@@ -84,7 +84,7 @@ function countPicture({ bound, count, outOf, subject }: CountCriterion, block: P
       ? allOf([isWanted(shot), isAdmitted(shot)])
       : anyOf([isWanted(shot), not(isAdmitted(shot))]),
   );
-  return runningCount({ counts, bound, needed: count, outOf });
+  return runningCount({ counts, bound, needed: count, outOf: outOf ?? counts.length });
 }
 
 function conditionsOf(subject: Subject, block: PicturedBlock): Condition[] {

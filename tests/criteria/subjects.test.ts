@@ -30,7 +30,7 @@ test.each([
 });
 
 test("a number of shots that is not written is all of them", () => {
-  const goal = { ...counting(condition("carry at least 150 yd")), outOf: Number.POSITIVE_INFINITY };
+  const goal = { ...counting(condition("carry at least 150 yd")), outOf: null };
   expect(sentence(goal)).toBe("At least 1 of all shots has carry at least 150 yd.");
   expect(evaluate(goal, shotsLike("TFF", { asked: 5 })).required).toBe(
     "at least 1 of 5 shots with carry at least 150 yd",

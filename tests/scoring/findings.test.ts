@@ -93,7 +93,7 @@ describe("a finding", () => {
     ).when;
     const ofAll = {
       ...open,
-      when: [{ ...(any as Extract<typeof any, { kind: "count" }>), outOf: Infinity }],
+      when: [{ ...(any as Extract<typeof any, { kind: "count" }>), outOf: null }],
     };
     const [{ verdict, criteria } = { verdict: null, criteria: [] }] = found(ofAll);
     expect(verdict).toBe("met");

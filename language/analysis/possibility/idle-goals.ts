@@ -106,7 +106,8 @@ function remarkOn(miss: Miss, demands: readonly Demand[], subject: BlockInPlan):
 
 /** A goal whose numbers alone decide it is another mistake. */
 function canBeMissed(goal: Criterion): boolean {
-  if (goal.kind === "count") return goal.bound === "least" ? goal.count > 0 : goal.count < goal.outOf;
+  if (goal.kind === "count")
+    return goal.bound === "least" ? goal.count > 0 : goal.outOf === null || goal.count < goal.outOf;
   if (goal.kind === "share") return goal.bound === "least" ? goal.share > 0 : goal.share < 1;
   return true;
 }

@@ -33,8 +33,8 @@ export function needsOf(goal: Criterion, subject: BlockInPlan): Need[] {
   switch (goal.kind) {
     case "count": {
       const { bound, count, outOf } = goal;
-      const needed = bound === "least" ? count : outOf - count;
-      return Number.isFinite(needed) ? [ofCount(goal, needed, outOf, subject)] : [];
+      if (bound === "least") return [ofCount(goal, count, outOf ?? Number.POSITIVE_INFINITY, subject)];
+      return outOf === null ? [] : [ofCount(goal, outOf - count, outOf, subject)];
     }
     case "run":
       return [ofCount({ ...goal, bound: "least" }, goal.length, mostShots(subject), subject)];

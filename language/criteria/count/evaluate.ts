@@ -14,14 +14,11 @@ import { predicate } from "../required.ts";
 export const count: CriterionKind<"count"> = {
   sentence: (criterion, isRequiring) => {
     const { bound, count, outOf } = criterion;
-    const first = outOf === Infinity ? "all shots" : outOf === 1 ? "1 shot" : `the first ${outOf} shots`;
+    const first = outOf === null ? "all shots" : outOf === 1 ? "1 shot" : `the first ${outOf} shots`;
     return `At ${bound} ${count} of ${first} ${predicate(criterion, isRequiring, count)}.`;
   },
   metrics: ({ subject }) => metricsOfSubject(subject),
   // A finding counts over all shots there are.
   evaluate: (criterion, shots) =>
-    judgeCount(
-      criterion.outOf === Infinity ? { ...criterion, outOf: plannedShots(shots) } : criterion,
-      shots,
-    ),
+    judgeCount({ ...criterion, outOf: criterion.outOf ?? plannedShots(shots) }, shots),
 };
