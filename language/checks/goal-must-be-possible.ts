@@ -9,7 +9,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "Only shots that are as required, and not left out, count. A goal that needs others is missed whatever the player does.",
-  run: (node, context) => reportRemarks(node, context, remarksOn),
+  run: (node, context) => reportRemarks(node, context, remarksOn, true),
   reporting: `
 plan "Gate" {
   block "Start" test {

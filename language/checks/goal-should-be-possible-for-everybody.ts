@@ -9,7 +9,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "A plan is for players of either hand: `in-to-out` follows the hand and `right` does not, so that a goal with one may need what a requirement with the other rules out.",
-  run: (node, context) => reportRemarks(node, context, remarksOn),
+  run: (node, context) => reportRemarks(node, context, remarksOn, true),
   reporting: `
 plan "Gate" {
   block "Start" test {

@@ -7,7 +7,7 @@ export const check = defineCheck({
   on: ["Plan", "Drill"],
   looksAtMeaning: true,
   reason: "A block is met when all its goals are. Two that exclude each other leave it missed for ever.",
-  run: (node, context) => reportRemarks(node, context, goalsAgainstEachOther),
+  run: (node, context) => reportRemarks(node, context, goalsAgainstEachOther, true),
   reporting: `
 plan "Gate" {
   block "Shape" test {

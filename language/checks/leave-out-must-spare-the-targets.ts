@@ -10,7 +10,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "Shots that are left out are set aside before anything is counted. When they are those that are asked for, no good shot is ever counted.",
-  run: (node, context) => reportRemarks(node, context, remarksOn),
+  run: (node, context) => reportRemarks(node, context, remarksOn, true),
   reporting: `
 plan "Gate" {
   block "Start" {

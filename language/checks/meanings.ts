@@ -13,6 +13,7 @@ import {
   type Document,
   type Drill,
   isBlock,
+  isDrill,
   isForClubs,
   isMetric,
   isPlan,
@@ -25,7 +26,7 @@ import { IncompleteError } from "../lowering/unresolved.ts";
 import { lowerMetric } from "../lowering/vocabulary.ts";
 import type { Names } from "../names/names.ts";
 import type { TextRange } from "./check.ts";
-import { faultyParts } from "./faulty-parts.ts";
+import { type FaultyParts, faultyParts } from "./faulty-parts.ts";
 import { type Answers, Memory } from "./remembered.ts";
 import { aroundBlocks, placedText, surroundingsOf } from "./surroundings.ts";
 
@@ -48,7 +49,7 @@ export class Meanings {
   private readonly answers = new Map<Block | Drill, Answers>();
   private readonly aroundBlocks = new Map<Plan, number>();
   private surroundings: number | undefined;
-  private faulty: ReadonlySet<AstNode> | undefined;
+  private faulty: FaultyParts | undefined;
 
   /** @param errorsFound the places of the errors in the file, asked for once. */
   constructor(
@@ -84,13 +85,27 @@ export class Meanings {
     return this.known.get(node);
   }
 
+  /**
+   * The meaning of a block or drill, or of the lines of it that have no errors in them. What cannot be in part of a block
+   * cannot be in the whole, whatever the other lines are to say; but not where they may stand instead of a drill's.
+   */
+  ofSoundLines(node: Block | Drill): Meaning | undefined {
+    const whole = this.ofBlock(node);
+    const without = whole === undefined ? this.faults().lines.get(node) : undefined;
+    const isAlone = isDrill(node) || node.use === undefined;
+    if (without === undefined || !isAlone || this.isBroken(node)) return whole;
+    const around = [node.$container, AstUtils.getDocument(node).parseResult.value];
+    return around.every((part) => this.isSound(part)) ? this.lowered(node, without) : undefined;
+  }
+
   /** What was found out about a block or drill of this file when all that it hangs on was the same. */
   remembered(node: Block | Drill): Answers {
     let answers = this.answers.get(node);
     if (answers === undefined) {
       const around = isPlan(node.$container) ? this.aroundBlocksOf(node.$container) : 0;
       this.surroundings ??= this.memory.numberOf(surroundingsOf(this.document, this.names));
-      answers = this.memory.about(`${placedText(node)} ${around} ${this.surroundings}`);
+      const faulty = [...(this.faults().lines.get(node) ?? [])].map(placedText);
+      answers = this.memory.about(`${placedText(node)} ${around} ${this.surroundings} ${faulty.join()}`);
       this.answers.set(node, answers);
     }
     return answers;
@@ -125,8 +140,13 @@ export class Meanings {
   isSound(node: AstNode): boolean {
     const document = AstUtils.getDocument<Document>(node);
     if (document !== this.document) return document.parseResult.parserErrors.length === 0;
-    this.faulty ??= faultyParts(document, this.errorsFound());
-    return !this.isBroken(node) && !this.faulty.has(node) && !this.faulty.has(document.parseResult.value);
+    const { parts } = this.faults();
+    return !this.isBroken(node) && !parts.has(node) && !parts.has(document.parseResult.value);
+  }
+
+  private faults(): FaultyParts {
+    this.faulty ??= faultyParts(this.document, this.errorsFound());
+    return this.faulty;
   }
 
   /** What lowering a node gives; undefined where something is not known, or may have holes. */
@@ -183,10 +203,17 @@ export class Meanings {
   private lower(node: Block | Drill): Meaning | undefined {
     const plan = isPlan(node.$container) ? node.$container : undefined;
     const drill = isBlock(node) ? node.use?.drill?.ref : undefined;
-    if (![node, plan, drill].every((part) => part === undefined || this.isSound(part))) return undefined;
+    const isSound = [node, plan, drill].every((part) => part === undefined || this.isSound(part));
+    return isSound ? this.lowered(node) : undefined;
+  }
+
+  private lowered(node: Block | Drill, without?: ReadonlySet<AstNode>): Meaning | undefined {
+    const plan = isPlan(node.$container) ? node.$container : undefined;
     const { firstClub, baselines } = plan === undefined ? NOTHING_STATED : this.statedBy(plan);
     const baseline = baselines.get(node);
-    const block = this.attempt(node, () => lowerBlock(node as Block, { firstClub, baseline, fileName }));
+    const block = this.attempt(node, () =>
+      lowerBlock(node as Block, { firstClub, baseline, fileName, without }),
+    );
     if (block === undefined) return undefined;
     return {
       node,

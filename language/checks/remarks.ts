@@ -21,14 +21,21 @@ export type RemarksOn = (meaning: Meaning, context: CheckContext) => readonly Re
  * Reports remarks on the blocks of a plan, or on a drill by itself. What is wrong with a drill's lines whatever they are
  * used for is said of the drill, and not again of the blocks made from it; what is wrong with them in one block only is
  * said where the block names its drill.
+ *
+ * @param ofLines whether what is said of some lines is true of the block too, whatever else it says
  */
-export function reportRemarks(node: Plan | Drill, context: CheckContext, remarksOn: RemarksOn): void {
+export function reportRemarks(
+  node: Plan | Drill,
+  context: CheckContext,
+  remarksOn: RemarksOn,
+  ofLines = false,
+): void {
   const { meanings, report } = context;
   for (const block of blocksOf(node)) {
     const answers = meanings.remembered(block);
     let known = answers.get(remarksOn);
     if (known === undefined) {
-      const meaning = meanings.ofBlock(block);
+      const meaning = ofLines ? meanings.ofSoundLines(block) : meanings.ofBlock(block);
       known = meaning === undefined ? [] : findingsOn(meaning, context, remarksOn);
       answers.set(remarksOn, known);
     }

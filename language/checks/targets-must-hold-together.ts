@@ -10,7 +10,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "Metrics hang together: what is asked of two may leave no shot for a third. A task that nobody can do teaches nothing, and every shot would count as a miss.",
-  run: (node, context) => reportRemarks(node, context, remarksOn),
+  run: (node, context) => reportRemarks(node, context, remarksOn, true),
   reporting: `
 window "Neutral path" {
   is club-path within 2° of 1° in-to-out

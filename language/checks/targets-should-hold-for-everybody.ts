@@ -10,7 +10,7 @@ export const check = defineCheck({
   looksAtMeaning: true,
   reason:
     "A plan is for players of either hand: `in-to-out` follows the hand and `right` does not, so that a line with both may ask a left-hander for what cannot be.",
-  run: (node, context) => reportRemarks(node, context, remarksOn),
+  run: (node, context) => reportRemarks(node, context, remarksOn, true),
   reporting: `
 window "Path" {
   is club-path within 2° of 1° in-to-out

@@ -1,4 +1,5 @@
 /** Blocks, with what their drills say: from the tree to the model. */
+import type { AstNode } from "langium";
 import type {
   Against,
   Block as BlockModel,
@@ -38,6 +39,8 @@ export interface Surroundings {
   readonly firstClub: string | null;
   readonly baseline: Against | undefined;
   readonly fileName: FileName;
+  /** Statements and goals that are passed over. */
+  readonly without?: ReadonlySet<AstNode> | undefined;
 }
 
 /** A statement with what the parameters in it stand for. */
@@ -47,8 +50,8 @@ export interface Said<T extends BlockStatement = BlockStatement> {
 }
 
 export function lowerBlock(block: Block, surroundings: Surroundings): BlockModel {
-  const { fileName } = surroundings;
-  const said = statementsOf(block);
+  const { fileName, without } = surroundings;
+  const said = statementsOf(block).filter(({ statement }) => !without?.has(statement));
   const shots = only(said, isShots).map((line) => lowerShots(line, surroundings.firstClub));
   const asked = shots.reduce((sum, { count }) => sum + count, 0);
   const time = only(said, isPlanTime)[0];
@@ -70,9 +73,11 @@ export function lowerBlock(block: Block, surroundings: Surroundings): BlockModel
     requirements: conditions(only(said, isRequirement), fileName),
     leaveOut: conditions(only(said, isLeaveOut), fileName),
     success: only(said, isSuccess).flatMap(({ statement, bindings }) =>
-      statement.criteria.map((criterion) =>
-        lowerCriterion(criterion, `${block.name}/${++place}`, { ...surroundings, bindings, asked }),
-      ),
+      statement.criteria
+        .filter((criterion) => !without?.has(criterion))
+        .map((criterion) =>
+          lowerCriterion(criterion, `${block.name}/${++place}`, { ...surroundings, bindings, asked }),
+        ),
     ),
     location: placeOf(block, fileName),
   };

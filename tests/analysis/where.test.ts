@@ -101,11 +101,11 @@ ${CONFLICT}  }
   expect(found.filter((line) => line.endsWith("syntax"))).toHaveLength(1);
 });
 
-test("one mistake, one message: nothing is made of a line that is wrong already", async () => {
+test("one mistake, one message: nothing is made of a line or a word that is wrong already", async () => {
   const unit = `plan "Gate" {\n  block "Start" {\n    10 shots\n    target carry at least 150 °\n  }\n}\n`;
   expect(await linesOf(unit)).toEqual(["4 unit-must-fit"]);
   const unknown = `plan "Gate" {\n  block "Start" {\n${CONFLICT}    target sparkle at least 3 yd\n  }\n}\n`;
-  expect(await linesOf(unknown)).toEqual(["6 name-must-be-known"]);
+  expect(await linesOf(unknown)).toEqual([`5 ${CODE}`, "6 name-must-be-known"]);
   const window = `window "W" is carry at least 150 °\n\nplan "Gate" {\n  block "Start" {\n${CONFLICT}    target inside "W"\n  }\n}\n`;
   expect(await linesOf(window)).toEqual(["1 unit-must-fit"]);
 });
