@@ -1,10 +1,10 @@
 /** From tables on disk to a proposal, and to the files that were asked for. */
-import { closeSync, existsSync, openSync, renameSync, rmSync, writeFileSync, writeSync } from "node:fs";
+import { closeSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
 import { dirname, extname, relative, resolve, sep } from "node:path";
+import { plural } from "../../shared/plural.ts";
 import { DamagedPackingError } from "../import/gunzip.ts";
 import { contentOf, type Watcher } from "../import/import-files.ts";
 import { CodedCopy } from "../import/people/coded-copy.ts";
-import type { PlayerCodes } from "../import/people/codes.ts";
 import { type Proposal, type ProposalOptions, ProposalReader } from "../import/propose/propose.ts";
 import { dataFilesOnDisk, UnreadableDataError } from "../node/data-files.ts";
 import { PathError } from "../node/path-error.ts";
@@ -13,6 +13,8 @@ import { keyPlace, readKey, writeKey } from "../node/player-key.ts";
 import { libraryVocabulary } from "../node/vocabulary.ts";
 import type { Io } from "./io.ts";
 import { knownDeclarations } from "./known-declarations.ts";
+import { progressOn } from "./progress.ts";
+import { assertFree, writeWhole } from "./write-output.ts";
 
 export interface ImportOptions {
   readonly output: string | undefined;
@@ -29,9 +31,6 @@ export interface Imported {
   readonly notes: readonly string[];
 }
 
-/** From this many bytes on it is shown how far a table was read. */
-const LARGE = 10_000_000;
-
 /** @throws PathError, UsageError */
 export async function importInto(
   tables: readonly string[],
@@ -41,7 +40,7 @@ export async function importInto(
   const { cwd } = io;
   const output = options.output === undefined ? undefined : pathOfName(options.output, cwd);
   const paths = tables.map((table) => pathOfName(table, cwd));
-  if (output !== undefined) assertFree(output, paths, options, cwd);
+  if (output !== undefined) assertNewFile(output, paths, options.force, cwd);
   const home = output === undefined ? cwd : dirname(output);
   const known = await knownDeclarations(
     { plan: options.plan, player: options.player },
@@ -50,7 +49,7 @@ export async function importInto(
   );
   const settings: ProposalOptions = { vocabulary: await libraryVocabulary(), ...known };
   const notes: string[] = [];
-  const sources = options.codePlayers ? await codedCopies(paths, settings, options, cwd, notes) : paths;
+  const sources = options.codePlayers ? await codedCopies(paths, settings, options, io, notes) : paths;
   const proposal = await proposeFor(sources, settings, home, io);
   if (output !== undefined && proposal.text !== "") {
     writeWhole(output, proposal.text, cwd);
@@ -68,18 +67,12 @@ function isCode(player: string): boolean {
 }
 
 /** @throws PathError */
-function assertFree(
-  path: string,
-  tables: readonly string[],
-  { force }: { force: boolean },
-  cwd: string,
-): void {
-  const name = nameOfPath(path, cwd);
+function assertNewFile(path: string, tables: readonly string[], force: boolean, cwd: string): void {
   if (tables.includes(path))
-    throw new PathError(`${name} is the table itself, which is never changed. Give another name.`);
-  if (!force && existsSync(path)) {
-    throw new PathError(`${name} is there already. Give another name, or --force to overwrite it.`);
-  }
+    throw new PathError(
+      `${nameOfPath(path, cwd)} is the table itself, which is never changed. Give another name.`,
+    );
+  assertFree(path, force, cwd);
 }
 
 async function proposeFor(
@@ -91,7 +84,7 @@ async function proposeFor(
   const reader = new ProposalReader(settings);
   for (const path of paths) {
     const file = reader.open(relative(home, path).split(sep).join("/"));
-    await readInto((bytes) => file.push(bytes), path, cwd, stderr.isTTY ? progressOn(stderr) : {});
+    await readInto((bytes) => file.push(bytes), path, cwd, progressOn(stderr));
     file.end();
   }
   return reader.proposal();
@@ -102,7 +95,7 @@ async function readInto(
   take: (bytes: Uint8Array) => void,
   path: string,
   cwd: string,
-  watcher: Watcher = {},
+  watcher: Watcher,
 ): Promise<void> {
   const name = nameOfPath(path, cwd);
   try {
@@ -120,33 +113,21 @@ async function readInto(
   }
 }
 
-/** How far a large table was read, on one line that goes away in the end. */
-function progressOn(stderr: Io["stderr"]): Watcher {
-  let shown = 0;
-  return {
-    progress(file, bytes, size) {
-      const percent = Math.floor((100 * bytes) / size);
-      if (bytes < LARGE || percent === shown) return;
-      shown = percent;
-      stderr.write(bytes === size ? "\r\u001b[K" : `\r${file}: ${percent} %`);
-    },
-  };
-}
-
 /** Writes a copy of each table with codes for names, and the key. The paths of the copies. */
 async function codedCopies(
   paths: readonly string[],
   settings: ProposalOptions,
   options: ImportOptions,
-  cwd: string,
+  { cwd, stderr }: Io,
   notes: string[],
 ): Promise<string[]> {
+  const watcher = progressOn(stderr);
   const place = keyPlace(options.key, cwd);
   const codes = readKey(place, cwd);
   const tables = [];
   for (const path of paths) {
     const file = new ProposalReader(settings).open(path);
-    await readInto((bytes) => file.push(bytes), path, cwd);
+    await readInto((bytes) => file.push(bytes), path, cwd, watcher);
     file.end();
     const player = file.table?.columns.findIndex(({ meaning }) => meaning?.kind === "player") ?? -1;
     if (file.table === undefined || player < 0) {
@@ -156,25 +137,20 @@ async function codedCopies(
     }
     for (const name of file.table.groups.players) codes.codeOf(name);
     const copy = copyPath(path);
-    assertFree(copy, paths, options, cwd);
+    assertNewFile(copy, paths, options.force, cwd);
     tables.push({ path, copy, form: file.table.form, player });
   }
   writeKey(place, codes); // first: a copy without its key is worth nothing
   for (const { path, copy, form, player } of tables) {
-    await writeCopy(path, copy, new CodedCopy(form, player, codes), cwd);
+    await writeCopy(path, copy, new CodedCopy(form, player, codes), cwd, watcher);
     notes.push(
       `${nameOfPath(copy, cwd)} has codes for names. ${nameOfPath(path, cwd)} still has the names: keep it out of the repository.`,
     );
   }
   notes.push(
-    `${options.key} tells which code is whose${place.repository === undefined ? "" : ", and git passes it over"}. ${counted(codes)}`,
+    `${options.key} tells which code is whose${place.repository === undefined ? "" : ", and git passes it over"}. It has ${plural(codes.rows().length, "player")}.`,
   );
   return tables.map(({ copy }) => copy);
-}
-
-function counted(codes: PlayerCodes): string {
-  const count = codes.rows().length;
-  return `It has ${count} ${count === 1 ? "player" : "players"}.`;
 }
 
 /** `data/season-coded.csv` beside `data/season.csv.gz` */
@@ -185,11 +161,17 @@ function copyPath(path: string): string {
   return `${ending === "" ? plain : plain.slice(0, -ending.length)}-coded${isDelimited ? ending : ".csv"}`;
 }
 
-async function writeCopy(path: string, copy: string, coded: CodedCopy, cwd: string): Promise<void> {
+async function writeCopy(
+  path: string,
+  copy: string,
+  coded: CodedCopy,
+  cwd: string,
+  watcher: Watcher,
+): Promise<void> {
   const half = `${copy}.unfinished`;
   const file = openSync(half, "w");
   try {
-    await readInto((bytes) => writeSync(file, coded.push(bytes)), path, cwd);
+    await readInto((bytes) => writeSync(file, coded.push(bytes)), path, cwd, watcher);
     writeSync(file, coded.end());
   } catch (error) {
     closeSync(file);
@@ -198,16 +180,4 @@ async function writeCopy(path: string, copy: string, coded: CodedCopy, cwd: stri
   }
   closeSync(file);
   renameSync(half, copy);
-}
-
-/** @throws PathError */
-function writeWhole(path: string, text: string, cwd: string): void {
-  try {
-    writeFileSync(path, text);
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : "";
-    throw new PathError(
-      `${nameOfPath(path, cwd)} cannot be written: ${reason.replaceAll(path, nameOfPath(path, cwd))}.`,
-    );
-  }
 }

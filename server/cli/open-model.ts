@@ -15,25 +15,29 @@ export interface OpenedModel {
   readonly model: PlanModel;
 }
 
-/** Undefined where there are errors, which are then reported. @throws PathError where it is no file, UsageError */
+/**
+ * Undefined where there are errors, which are then reported. `noFolder` is said where it is no file.
+ * @throws PathError, UsageError
+ */
 export async function openModel(
   operand: string,
   io: Io,
   stdinFilename: string,
   errorPalette: Palette,
+  noFolder = `${operand} is a folder. Give a file.`,
 ): Promise<OpenedModel | undefined> {
-  return modelOf(await openProject([operand], io, stdinFilename), operand, io, errorPalette);
+  return modelOf(await openProject([operand], io, stdinFilename), io, errorPalette, noFolder);
 }
 
-/** The model of the one file that was given to a project. */
+/** The model of the one file that was given to a project. @throws PathError where there are several */
 export function modelOf(
   project: Project,
-  operand: string,
   io: Io,
   errorPalette: Palette,
+  noFolder = "",
 ): OpenedModel | undefined {
   const [file, ...others] = project.files.filter(({ isGiven }) => isGiven);
-  if (file === undefined || others.length > 0) throw new PathError(`${operand} is a folder. Give a file.`);
+  if (file === undefined || others.length > 0) throw new PathError(noFolder);
   const reached = project.reach(file.name);
   const broken = reached.filter((each) => errorsIn(each).length > 0);
   if (broken.length > 0) {

@@ -1,5 +1,6 @@
 /** What a proposal rests on, for whoever has to settle it. */
 import { plural } from "../../shared/plural.ts";
+import { quote } from "../import/finding.ts";
 import type { ProposedColumn } from "../import/propose/columns.ts";
 import { meaningText } from "../import/propose/meaning-text.ts";
 import type { Proposal } from "../import/propose/propose.ts";
@@ -33,12 +34,10 @@ function sourceLine({ name, form }: ProposedSource): string {
 function columnLines(columns: readonly ProposedColumn[]): string[] {
   const rows = columns.map((column) => [
     column.meaning === null ? "not read" : column.confidence,
-    JSON.stringify(column.header),
+    quote(column.header),
     meaningText(column),
     [...column.reasons, ...column.settle].join("; "),
-    column.samples.length === 0
-      ? ""
-      : `such as ${column.samples.map((sample) => JSON.stringify(sample)).join(", ")}`,
+    column.samples.length === 0 ? "" : `such as ${column.samples.map(quote).join(", ")}`,
   ]);
   const widths = [0, 1, 2].map((at) => Math.max(0, ...rows.map((row) => row[at]?.length ?? 0)));
   return rows.map(

@@ -5,8 +5,7 @@ import { COMPLETE, SHORT } from "../report/sections.ts";
 import { errorsIn } from "./plan-errors.ts";
 import type { Scored } from "./score-sessions.ts";
 
-export const SCORE_FORMATS = ["text", "json", "markdown", "junit", "sarif"] as const;
-export type ScoreFormat = (typeof SCORE_FORMATS)[number];
+export type ScoreFormat = "text" | "json" | "markdown" | "junit" | "sarif";
 
 export interface Look {
   readonly palette: Palette;

@@ -26,7 +26,7 @@ export async function scorePlan(
 ): Promise<Scored> {
   const project = await openProject(operands, io);
   const chosen = chooseSessions(project, { session: undefined, plan });
-  const scored = await scoreSessions(project, chosen, io.cwd, { version });
+  const scored = await scoreSessions(project, chosen, io, { version });
   only(
     scored.sessions.map(({ report }) => report.plan.name),
     "plan",

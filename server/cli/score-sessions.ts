@@ -12,8 +12,10 @@ import type { NotScored } from "../report/score-output.ts";
 import { estimatesAmong } from "../scoring/estimates.ts";
 import { runSession } from "../scoring/run-session.ts";
 import type { ChosenSession } from "./choose-sessions.ts";
+import type { Io } from "./io.ts";
 import { otherSessions } from "./other-sessions.ts";
 import { errorsIn } from "./plan-errors.ts";
+import { progressOn } from "./progress.ts";
 
 export interface Scored {
   /** In the order in which they were chosen. */
@@ -26,18 +28,17 @@ export interface Scored {
 export async function scoreSessions(
   project: Project,
   chosen: readonly ChosenSession[],
-  cwd: string,
+  { cwd, stderr }: Pick<Io, "cwd" | "stderr">,
   tool: { readonly version: string },
 ): Promise<Scored> {
   const sessions: ReportedSession[] = [];
   const notScored: NotScored[] = [];
-  const relevant = new Set(chosen.length > 0 ? [] : project.files);
+  const progress = progressOn(stderr);
   const dataFiles = dataFilesOnDisk(cwd);
   const others = otherSessions(project, dataFiles);
   const revisionOf = revisionsIn(cwd);
   for (const { session, file } of chosen) {
     const reached = project.reach(file.name);
-    for (const each of reached) relevant.add(each);
     const fail = (reason: NotScored["reason"], message: string) => {
       notScored.push({
         session: session.name ?? "",
@@ -54,7 +55,7 @@ export async function scoreSessions(
     try {
       const around = { ...tool, others: others.except(session), revisionOf };
       const input = project.lowering.session(session);
-      const scored = await runSession(input, dataFiles, around);
+      const scored = await runSession(input, dataFiles, around, progress);
       const estimates = estimatesAmong(input.metrics, scored.data.shots);
       sessions.push({ ...scored, input, estimates });
     } catch (error) {
@@ -63,6 +64,13 @@ export async function scoreSessions(
       else throw error;
     }
   }
-  const broken = project.files.filter((file) => relevant.has(file) && errorsIn(file).length > 0);
-  return { sessions, notScored, broken };
+  return { sessions, notScored, broken: brokenFiles(project, chosen) };
+}
+
+/** The files whose errors keep these sessions from being scored; where there are no sessions, those that may hide some. */
+export function brokenFiles(project: Project, chosen: readonly ChosenSession[]): ProjectFile[] {
+  const relevant = new Set(
+    chosen.length > 0 ? chosen.flatMap(({ file }) => project.reach(file.name)) : project.files,
+  );
+  return project.files.filter((file) => relevant.has(file) && errorsIn(file).length > 0);
 }

@@ -29,11 +29,15 @@ export function assertWritable({ output, force }: OutputChoice, io: Io): void {
     if (force) throw new UsageError("--force is about a file that is written: give --output, too.");
     return;
   }
-  const path = pathOfName(output, io.cwd);
-  if (!force && existsSync(path)) {
-    const name = nameOfPath(path, io.cwd);
-    throw new PathError(`${name} is there already. Give another name, or --force to overwrite it.`);
-  }
+  assertFree(pathOfName(output, io.cwd), force, io.cwd);
+}
+
+/** Says that a file must not be overwritten. @throws PathError */
+export function assertFree(path: string, force: boolean, cwd: string): void {
+  if (force || !existsSync(path)) return;
+  throw new PathError(
+    `${nameOfPath(path, cwd)} is there already. Give another name, or --force to overwrite it.`,
+  );
 }
 
 /**
@@ -52,11 +56,17 @@ export function writeOutput(text: string, { output }: OutputChoice, read: readon
       `${name} is one of the files that were read, which are never changed. Give another name.`,
     );
   }
+  writeWhole(path, text, io.cwd);
+  io.stderr.write(`Written to ${name}.\n`);
+}
+
+/** @throws PathError */
+export function writeWhole(path: string, text: string, cwd: string): void {
   try {
     writeFileSync(path, text);
   } catch (error) {
+    const name = nameOfPath(path, cwd);
     const reason = error instanceof Error ? error.message.replaceAll(path, name) : "";
     throw new PathError(`${name} cannot be written: ${reason}.`);
   }
-  io.stderr.write(`Written to ${name}.\n`);
 }

@@ -7,36 +7,12 @@ import { reportDisagreement } from "./derive/report-disagreements.ts";
 import { FileImport } from "./file-import.ts";
 import { Findings, quote, type Report } from "./finding.ts";
 
-/** A table as it was found where the session points. */
-export interface ImportedFile {
-  /** How findings and shots call the file. */
-  readonly path: string;
-  /** Name of the source that reads it. */
-  readonly source: string;
-  /** Bytes as stored, or text; undefined where there is no such file. */
-  readonly content: Uint8Array | string | undefined;
-  /** SHA-256 of the bytes, in hexadecimal digits. */
-  readonly sha256: string;
-}
-
 /**
- * Reads the tables of a session, in the order of its `data` lines. Whatever they hold there is a result: what cannot be
- * read is reported and left unknown, and a file that cannot be read at all is one error, contributes no shots, and keeps no
- * other from being read. The shots stand in the order they were hit, file after file. Linear in cells, but for sorting
- * where the source names a column to order by.
+ * Reads the tables of a session piece by piece, one after the other, in the order of its `data` lines. Whatever they hold
+ * there is a result: what cannot be read is reported and left unknown, and a file that cannot be read at all is one error,
+ * contributes no shots, and keeps no other from being read. The shots stand in the order they were hit, file after file.
+ * Holds the session's own shots and one piece. Linear in cells, but for sorting where the source names a column to order by.
  */
-export function importSession(input: ScoringInput, files: readonly ImportedFile[]): SessionData {
-  const session = new SessionImport(input);
-  for (const { path, source, content, sha256 } of files) {
-    const file = session.open(path, source);
-    if (content === undefined) file.isMissing();
-    else file.push(content);
-    file.end(sha256);
-  }
-  return session.data();
-}
-
-/** Reads the tables of a session piece by piece, one after the other. Holds the session's own shots and one piece. */
 export class SessionImport {
   readonly #input: ScoringInput;
   readonly #findings = new Findings();

@@ -1,9 +1,9 @@
 /** Whatever the bytes, there is a result: shots, or one error that says what is wrong. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { importSession } from "../../server/import/import-session.ts";
 import { SessionData } from "../../shared/session-data.ts";
 import { block, column, metricColumn, scoringInput, source } from "../support/scoring-input.ts";
+import { importSession } from "./import-session.ts";
 import { file, importTable, outline } from "./import-table.ts";
 
 const columns = [

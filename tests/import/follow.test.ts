@@ -5,8 +5,8 @@ import { describe, expect, test } from "vitest";
 import { FollowedSession } from "../../server/import/follow/followed-session.ts";
 import { FollowedTable } from "../../server/import/follow/followed-table.ts";
 import { SETTLED } from "../../server/import/follow/pace.ts";
-import { importSession } from "../../server/import/import-session.ts";
 import { column, metricColumn, scoringInput, source } from "../support/scoring-input.ts";
+import { importSession } from "./import-session.ts";
 import { outline, readings } from "./import-table.ts";
 
 const columns = [column("Carry", metricColumn("carry", "m"))];

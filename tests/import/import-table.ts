@@ -1,8 +1,9 @@
 /** Imports one table in the words of a test: text in, shots and findings out. */
-import { type ImportedFile, importSession } from "../../server/import/import-session.ts";
+
 import type { Column, Source } from "../../shared/plan-model.ts";
 import type { DataFinding, SessionData } from "../../shared/session-data.ts";
 import { type Stated, scoringInput, source } from "../support/scoring-input.ts";
+import { type ImportedFile, importSession } from "./import-session.ts";
 
 export interface TableTest extends Omit<Stated, "sources"> {
   readonly columns: readonly Column[];

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { importSession } from "../../server/import/import-session.ts";
 import { SessionData } from "../../shared/session-data.ts";
 import { block, column, metricColumn, scoringInput, source, UNITS } from "../support/scoring-input.ts";
+import { importSession } from "./import-session.ts";
 import { file, importTable, outline, readings } from "./import-table.ts";
 
 const DEGREE = UNITS["°"].factor;

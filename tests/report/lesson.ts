@@ -198,7 +198,12 @@ export async function scoredSessions(files: Files = LESSON): Promise<readonly Re
   const cwd = folderWith(files);
   const project = await loadProject(findFiles(["."], cwd), cwd);
   const chosen = chooseSessions(project, { session: undefined, plan: undefined });
-  const { sessions, notScored, broken } = await scoreSessions(project, chosen, cwd, { version: "test" });
+  const { sessions, notScored, broken } = await scoreSessions(
+    project,
+    chosen,
+    { cwd, stderr: { isTTY: false, write: () => {} } },
+    { version: "test" },
+  );
   const [problem] = [
     ...broken.flatMap((file) => file.findings.map(({ message }) => `${file.name}: ${message}`)),
     ...notScored.map(({ message }) => message),

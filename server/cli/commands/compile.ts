@@ -1,5 +1,4 @@
 import { EXIT_CODES } from "../../../shared/exit-codes.ts";
-import { PathError } from "../../node/path-error.ts";
 import { defineCommand } from "../command.ts";
 import { STDIN, STDIN_FILENAME } from "../stdin.ts";
 
@@ -13,27 +12,11 @@ export const compile = defineCommand({
   options: { "stdin-filename": STDIN_FILENAME },
   examples: [["compile plans/irons.drill > irons.json", "the model of a plan"]],
   async run({ operands: [operand = STDIN], options, errorPalette }, io) {
-    const { openProject } = await import("../open-project.ts");
-    const project = await openProject([operand], io, options["stdin-filename"]);
-    const [file, ...others] = project.files.filter(({ isGiven }) => isGiven);
-    if (file === undefined || others.length > 0) {
-      throw new PathError(`compile takes one file, and ${operand} is a folder.`);
-    }
-    const { errorsIn, reportErrors } = await import("../plan-errors.ts");
-    const broken = project.reach(file.name).filter((each) => errorsIn(each).length > 0);
-    if (broken.length > 0) {
-      reportErrors(broken, errorPalette, io);
-      return EXIT_CODES.planErrors.code;
-    }
-    const { IncompleteError } = await import("../../../language/lowering/unresolved.ts");
-    try {
-      const model = project.lowering.document(file.document);
-      io.stdout.write(`${JSON.stringify(model, null, 2)}\n`);
-      return EXIT_CODES.ok.code;
-    } catch (error) {
-      if (!(error instanceof IncompleteError)) throw error;
-      io.stderr.write(`${file.name}: ${error.message}\n`);
-      return EXIT_CODES.planErrors.code;
-    }
+    const { openModel } = await import("../open-model.ts");
+    const noFolder = `compile takes one file, and ${operand} is a folder.`;
+    const opened = await openModel(operand, io, options["stdin-filename"], errorPalette, noFolder);
+    if (opened === undefined) return EXIT_CODES.planErrors.code;
+    io.stdout.write(`${JSON.stringify(opened.model, null, 2)}\n`);
+    return EXIT_CODES.ok.code;
   },
 });

@@ -56,11 +56,10 @@ export const score = defineCommand({
     const project = await openProject(operands, io);
     const chosen = chooseSessions(project, options);
 
-    const { scoreSessions } = await import("../score-sessions.ts");
+    const { brokenFiles, scoreSessions } = await import("../score-sessions.ts");
     const { toolVersion } = await import("../../node/version.ts");
     const version = toolVersion();
-    const scored = await scoreSessions(project, chosen, io.cwd, { version });
-    if (isFollowed && scored.broken.length === 0) {
+    if (isFollowed && brokenFiles(project, chosen).length === 0) {
       const { follow, followAll } = await import("../follow-scores.ts");
       const { reportsText } = await import("../../report/formats/text.ts");
       const { SHORT } = await import("../../report/sections.ts");
@@ -72,6 +71,7 @@ export const score = defineCommand({
       });
     }
 
+    const scored = await scoreSessions(project, chosen, io, { version });
     const { scoredAs } = await import("../score-formats.ts");
     io.stdout.write(await scoredAs(format, scored, { palette, allRows: options["all-rows"], version }));
     const { reportErrors } = await import("../plan-errors.ts");

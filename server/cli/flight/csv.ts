@@ -1,4 +1,5 @@
 /** Flights as a table for other programs. Every column says that it is an estimate, and in which unit it is. */
+import { csvLine } from "../../../shared/csv.ts";
 import { DEGREE, RPM } from "../../flight/constants.ts";
 import type { FlightMetric } from "../../flight/derived-metrics.ts";
 import type { Estimate } from "../../flight/estimate.ts";
@@ -60,7 +61,7 @@ export function csvOf(all: readonly LaunchEstimates[]): string {
     ...both(launchEfficiency, "%"),
     remarksOf(stated.problems, flight.carry),
   ]);
-  return [header, ...rows].map((cells) => `${cells.map(quoted).join(",")}\n`).join("");
+  return [header, ...rows].map((cells) => `${csvLine(cells)}\n`).join("");
 }
 
 function both(estimate: Estimate | null, unit: keyof typeof UNITS): [string, string] {
@@ -75,10 +76,4 @@ function number(value: number | undefined, unit: keyof typeof UNITS): string {
 function remarksOf(problems: readonly string[], carry: Estimate): string {
   const why = carry.status === "not-measured" ? carry.reason : (carry.warning ?? "");
   return [...problems, why].filter((text) => text !== "").join(" ");
-}
-
-/** As RFC 4180 has it. A cell that a spreadsheet would take for a formula is made a text. */
-function quoted(cell: string): string {
-  const safe = /^[=+\-@\t\r]/.test(cell) && Number.isNaN(Number(cell)) ? `'${cell}` : cell;
-  return /[",\n\r]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }

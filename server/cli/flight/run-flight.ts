@@ -44,14 +44,14 @@ export async function runFlight(
     file === undefined ? single(values) : await fromTable(file, values, amounts, io);
   const all = launches.map((launch) => estimatesOf(launch, air));
   const [first] = file === undefined ? launches : [];
-  const worth = first === undefined ? [] : worthOf(first, air);
-  const bounds = first === undefined ? null : boundsOf(first);
+  const worth = () => (first === undefined ? [] : worthOf(first, air));
+  const bounds = () => (first === undefined ? null : boundsOf(first));
   const metric = (name: string) => amounts.metricCalled(name);
 
   switch (options.format) {
     case "json": {
       const { documentOf } = await import("./json.ts");
-      const document = documentOf(all, air, bounds, worth, options.hand, toolVersion());
+      const document = documentOf(all, air, bounds(), worth(), options.hand, toolVersion());
       return { output: `${JSON.stringify(document, null, 2)}\n`, notes };
     }
     case "csv": {
@@ -71,7 +71,7 @@ export async function runFlight(
       const [estimates] = all;
       const output =
         file === undefined && estimates !== undefined
-          ? launchText(estimates, air, bounds, worth, words)
+          ? launchText(estimates, air, bounds(), worth(), words)
           : tableText(all, air, words);
       return { output, notes };
     }

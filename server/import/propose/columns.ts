@@ -3,6 +3,7 @@
 import { signOf } from "../../../shared/interval.ts";
 import type { Hand, Metric, Unit } from "../../../shared/plan-model.ts";
 import { clubLookup } from "../cells/clubs.ts";
+import { quote } from "../finding.ts";
 import { choose, type Draft, shareUnits } from "./choose.ts";
 import type { Form } from "./form.ts";
 import { parseHeader } from "./header.ts";
@@ -150,7 +151,7 @@ function proposed(
   }
   if (meaning.kind === "exclusion") {
     const texts = excluding(header, profile);
-    const question = `Does ${texts.map((text) => JSON.stringify(text)).join(" or ")} in this column mean that a shot does not count?`;
+    const question = `Does ${texts.map(quote).join(" or ")} in this column mean that a shot does not count?`;
     if (texts.length === 0) return { ...base, meaning: null, confidence: "doubtful", reasons };
     return {
       ...base,
@@ -165,7 +166,7 @@ function proposed(
     const unknown = [...profile.texts.keys()].filter((text) => find(text) === undefined).slice(0, 8);
     if (unknown.length > 0)
       settle.push(
-        `Which clubs are ${unknown.map((text) => JSON.stringify(text)).join(", ")}? Say so: where ${JSON.stringify(unknown[0])} is …`,
+        `Which clubs are ${unknown.map(quote).join(", ")}? Say so: where ${quote(unknown[0] ?? "")} is …`,
       );
   }
   const { kind } = meaning;
@@ -222,7 +223,7 @@ function metricColumn(
     confidence = "doubtful";
     settle.push(
       sideTexts.length > 0
-        ? `Which sides are ${sideTexts.map((text) => JSON.stringify(text)).join(" and ")}? Keep one of these lines.`
+        ? `Which sides are ${sideTexts.map(quote).join(" and ")}? Keep one of these lines.`
         : `Which way is positive? The table does not tell. Keep one of these lines${metric.directions.some(({ handed }) => handed) ? `; where the sign turns for left-handers, say ${handedWords(metric)}` : ""}.`,
     );
   }

@@ -1,7 +1,9 @@
 /** One table that nobody has described yet, while it is read. */
+
 import { parseDate } from "../cells/date.ts";
 import { clockOf, moment } from "../cells/moment.ts";
 import { isBlank, parseNumber } from "../cells/number.ts";
+import { quote } from "../finding.ts";
 import { foldNumbered } from "../spelling.ts";
 import { TextDecoding } from "../table/decode.ts";
 import { DelimitedReader } from "../table/delimited.ts";
@@ -198,7 +200,7 @@ function whyNothing(text: string, form: Form | undefined): string {
     return "This is no table of text: no line looks like column names with rows under it.";
   return `No column is known to mean anything. The column names were taken from line ${form.headerRow}: ${form.names
     .slice(0, 12)
-    .map((name) => JSON.stringify(name))
+    .map(quote)
     .join(", ")}.`;
 }
 

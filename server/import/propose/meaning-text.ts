@@ -1,4 +1,5 @@
 /** What a column is taken for, in a few words: `carry in yd`. Nothing where it is not read. */
+import { quote } from "../finding.ts";
 import type { ProposedColumn } from "./columns.ts";
 
 export function meaningText({ meaning, signs, units }: ProposedColumn): string {
@@ -18,7 +19,7 @@ export function meaningText({ meaning, signs, units }: ProposedColumn): string {
     case "category":
       return meaning.metric;
     case "exclusion":
-      return `set aside when ${meaning.texts.map((text) => JSON.stringify(text)).join(", ")}`;
+      return `set aside when ${meaning.texts.map(quote).join(", ")}`;
     default:
       return meaning.kind;
   }
