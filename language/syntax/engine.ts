@@ -19,6 +19,9 @@ export interface Engine {
   /** How deep in rules the parser is; 0 in the rule of a whole file. */
   readonly RULE_STACK_IDX: number;
   maxLookahead: number;
+  recoveryEnabled: boolean;
+  /** The numbers of the rules, by their marked names. */
+  readonly fullRuleNameToShort: Readonly<Record<string, number>>;
   LA(distance: number): Token;
   SKIP_TOKEN(): Token;
   getCurrRuleFullName(): string;
@@ -26,6 +29,10 @@ export interface Engine {
   getGAstProductions(): Record<string, unknown>;
   getTokenToInsert(type: TokenType): Token;
 
+  /** Called once, when all rules are known. */
+  preComputeLookaheadFunctions(rules: readonly { readonly name: string }[]): void;
+  /** Called when a rule is entered. */
+  ruleInvocationStateUpdate(rule: number, name: string, occurrence: number): void;
   /** Called before each text. */
   reset(): void;
   /** One of several. */

@@ -12,6 +12,7 @@ import {
 import type { NotingLinker } from "../names/linker.ts";
 import { engineOf, ruleName } from "./engine.ts";
 import type { DrillwrightParserErrorMessages } from "./error-messages.ts";
+import { finalize } from "./finalize.ts";
 import { recoverByStatement } from "./recovery.ts";
 
 /** Longest text that is parsed, in UTF-16 code units. The syntax tree takes about a hundred times as much memory. */
@@ -58,7 +59,7 @@ function createRecoveringParser(services: LangiumCoreServices): LangiumParser {
   const messages = services.parser.ParserErrorMessageProvider as DrillwrightParserErrorMessages;
   recoverByStatement(parser, services.Grammar, () => messages.expected);
   limitComplexity(parser, services.Grammar);
-  parser.finalize();
+  finalize(parser);
   return parser;
 }
 

@@ -56,10 +56,15 @@ class Recovery {
 
   constructor(engine: Engine, grammar: Grammar) {
     this.engine = engine;
+    let rules: GrammarWords["rules"] | undefined;
     this.grammar = {
       loops: statementLoopsOf(grammar),
-      rules: ruleWordsOf(grammar),
       names: namesOf(grammar),
+      // A text without a mistake needs none, and reading them takes a tenth of what making the parser takes.
+      get rules() {
+        rules ??= ruleWordsOf(grammar);
+        return rules;
+      },
     };
     this.items = new Set([...this.grammar.loops.values()].flatMap((loop) => [...loop.items]));
     this.saveError = engine.SAVE_ERROR.bind(engine);

@@ -2,7 +2,7 @@
  * Tokens for what is no part of the language but is often typed. With them every character of a text belongs to a
  * token: there is one kind of syntax error, a slip has its own words, and a text that is not closed is read once.
  */
-import { DefaultTokenBuilder } from "langium";
+import { type AstNode, DefaultTokenBuilder, type Grammar, GrammarAST, stream } from "langium";
 import type { TokenType } from "./tokens.ts";
 
 /** The names of the tokens; their patterns are tried in this order, after all of the grammar's. */
@@ -47,6 +47,17 @@ const WORD = "WORD";
 
 /** The grammar's tokens, and those above. */
 export class DrillwrightTokenBuilder extends DefaultTokenBuilder {
+  /** The default first seeks the rules that are in use, which all are, and streams through them for their keywords. */
+  override buildTokens(grammar: Grammar): TokenType[] {
+    const terminals = this.buildTerminalTokens(stream(grammar.rules));
+    const keywords = new Map<string, GrammarAST.Keyword>();
+    for (const rule of grammar.rules) collectKeywords(rule, keywords);
+    return [...keywords.values()]
+      .sort((one, other) => other.value.length - one.value.length)
+      .map((keyword) => this.buildKeywordToken(keyword, terminals, false))
+      .concat(terminals);
+  }
+
   protected override buildTerminalTokens(
     ...args: Parameters<DefaultTokenBuilder["buildTerminalTokens"]>
   ): TokenType[] {
@@ -59,5 +70,18 @@ export class DrillwrightTokenBuilder extends DefaultTokenBuilder {
   ): TokenType[] {
     const isWord = /^\p{L}/u.test(keyword.value);
     return isWord ? terminals.filter(({ name }) => name === WORD) : super.findLongerAlt(keyword, terminals);
+  }
+}
+
+function collectKeywords(node: AstNode, found: Map<string, GrammarAST.Keyword>): void {
+  if (GrammarAST.isKeyword(node)) {
+    if (!found.has(node.value)) found.set(node.value, node);
+    return;
+  }
+  for (const [property, value] of Object.entries(node)) {
+    if (property.startsWith("$")) continue; // what is around it
+    for (const child of Array.isArray(value) ? value : [value]) {
+      if (typeof child === "object" && child !== null && "$type" in child) collectKeywords(child, found);
+    }
   }
 }
