@@ -21,13 +21,13 @@ const AFTER = "\n})";
 export function requireCompiled(path: string, purpose: string): void {
   module.enableCompileCache();
   const folder = module.getCompileCacheDir();
-  const source = readFileSync(path, "utf8");
+  const source = readFileSync(path);
   const kept =
     folder === undefined
       ? undefined
       : join(folder, `${basename(path)}-${purpose}-${crc32(source).toString(16)}`);
   const cachedData = kept === undefined ? undefined : codeIn(kept);
-  const script = new Script(BEFORE + source + AFTER, {
+  const script = new Script(`${BEFORE}${source}${AFTER}`, {
     filename: path,
     columnOffset: -BEFORE.length,
     ...(cachedData === undefined ? {} : { cachedData }),
