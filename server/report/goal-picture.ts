@@ -162,7 +162,7 @@ function landingPicture(
     y,
     share,
     with: [],
-    alternative: `${points.length} shots over ${one} and ${other}, and the ellipse that would hold ${percent(share)} of such shots.`,
+    alternative: `${points.length} shots over ${one} and ${other}, with their own ${percent(share)} ellipse.`,
   });
 }
 

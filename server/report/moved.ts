@@ -61,21 +61,26 @@ function movesBetween(
 ): Move[] {
   const [before, after] = withSameClubs(baseline, changed);
   const asked = metricsAskedAbout(block, session);
-  return [...session.input.metrics.values()]
-    .filter(({ name, categories }) => categories.length === 0 && name !== "effort")
-    .flatMap((metric) => {
-      const [was, is] = [before, after].map((shots) => sampleOf(valuesOf(shots, metric.name)));
-      if (was === undefined || is === undefined) return [];
-      return {
-        metric,
-        before: was,
-        after: is,
-        limits: meanChangeLimits(was, is, (1 + CONFIDENCE) / 2) ?? null,
-        isAsked: asked.has(metric.name),
-        isEstimate: session.estimates.has(metric.name),
-      };
-    })
-    .sort((one, other) => Number(other.isAsked) - Number(one.isAsked));
+  return (
+    [...session.input.metrics.values()]
+      // A metric that is another one under a second name moved as that one did.
+      .filter(({ name, categories, formula }) => {
+        return categories.length === 0 && name !== "effort" && formula?.kind !== "metric";
+      })
+      .flatMap((metric) => {
+        const [was, is] = [before, after].map((shots) => sampleOf(valuesOf(shots, metric.name)));
+        if (was === undefined || is === undefined) return [];
+        return {
+          metric,
+          before: was,
+          after: is,
+          limits: meanChangeLimits(was, is, (1 + CONFIDENCE) / 2) ?? null,
+          isAsked: asked.has(metric.name),
+          isEstimate: session.estimates.has(metric.name),
+        };
+      })
+      .sort((one, other) => Number(other.isAsked) - Number(one.isAsked))
+  );
 }
 
 /** Shots with clubs that both have, so that no club is compared with another. */

@@ -58,20 +58,25 @@ function metricNotes({ plan, metrics }: ScoringInput, data: SessionData): string
     for (const metric of shot.derived) derived.set(metric, (derived.get(metric) ?? 0) + 1);
   }
   const estimates = estimatesAmong(metrics, data.shots);
-  const was = (metric: string) =>
-    estimates.has(metric) ? "was estimated by a model" : "was computed from other readings";
   const notes: string[] = [];
   const needed = new Set(plan.needs);
+  const computed = new Map<string, string[]>();
   for (const metric of new Set([...plan.needs, ...metricsUsed(plan)])) {
-    const isDeclared = metrics.has(metric);
-    if (!isDeclared) notes.push(`The plan speaks of ${metric}, but no metric of this name is declared.`);
+    const declared = metrics.get(metric);
+    if (declared === undefined)
+      notes.push(`The plan speaks of ${metric}, but no metric of this name is declared.`);
     else if (!known.has(metric))
       notes.push(
         `No shot has a reading of ${metric}, which the plan ${needed.has(metric) ? "needs" : "uses"}.`,
       );
-    const computed = derived.get(metric) ?? 0;
-    if (computed > 0) notes.push(`${metric} ${was(metric)} for ${shotsInWords(computed)}.`);
+    const shots = derived.get(metric) ?? 0;
+    // What the flight model says of its own estimates is more than their number: see physics.ts.
+    if (shots === 0 || declared?.model === "flight") continue;
+    const from = `computed from ${estimates.has(metric) ? "estimates" : "other readings"} for ${shotsInWords(shots)}`;
+    computed.set(from, [...(computed.get(from) ?? []), metric]);
   }
+  for (const [from, names] of computed)
+    notes.push(`${listed(names)} ${names.length === 1 ? "was" : "were"} ${from}.`);
   return notes;
 }
 

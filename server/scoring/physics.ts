@@ -1,4 +1,6 @@
 /** What geometry and the flight model make of a session's readings. */
+
+import { listed } from "../../language/criteria/wording.ts";
 import type { Metric, ScoringInput } from "../../shared/plan-model.ts";
 import { plural } from "../../shared/plural.ts";
 import { formatAmount } from "../../shared/quantity.ts";
@@ -66,7 +68,8 @@ function withGeometry(
 class EstimateTally {
   readonly name: string;
   private readonly uncertainties: number[] = [];
-  private readonly remarks = new Map<string, number>();
+  private readonly assumptions = new Set<string>();
+  private readonly warnings = new Map<string, number>();
   private readonly reasons = new Map<string, number>();
 
   constructor(name: string) {
@@ -82,8 +85,9 @@ class EstimateTally {
       return shot;
     }
     this.uncertainties.push(estimate.uncertainty);
-    const remarks = [...estimate.assumptions, ...(estimate.warning === null ? [] : [estimate.warning])];
-    for (const remark of remarks) this.remarks.set(remark, (this.remarks.get(remark) ?? 0) + 1);
+    for (const assumption of estimate.assumptions) this.assumptions.add(assumption);
+    const { warning } = estimate;
+    if (warning !== null) this.warnings.set(warning, (this.warnings.get(warning) ?? 0) + 1);
     return {
       ...shot,
       values: { ...shot.values, [name]: estimate.value },
@@ -96,17 +100,24 @@ class EstimateTally {
     const metric = metrics.get(name);
     const count = this.uncertainties.length;
     const mean = this.uncertainties.reduce((sum, value) => sum + value, 0) / count;
-    const sized = metric === undefined || count === 0 ? "" : formatAmount(mean, metric);
+    const sized = metric === undefined ? "" : ` by ${atLeastAStep(mean, metric)}`;
     return [
       ...(count === 0
         ? []
         : [
-            `${name} is an estimate of the flight model for ${plural(count, "shot")}; its two sets of coefficients differ by ${sized} on average.`,
+            `${name} is an estimate of the flight model for ${plural(count, "shot")}; its two sets of coefficients differ${sized} on average.`,
           ]),
-      ...[...this.remarks].map(([remark, shots]) => `${name}, ${plural(shots, "shot")}: ${remark}`),
+      ...(this.assumptions.size === 0 ? [] : [`${name} takes for granted ${listed([...this.assumptions])}.`]),
+      ...[...this.warnings].map(([warning, shots]) => `${name}, ${plural(shots, "shot")}: ${warning}`),
       ...[...this.reasons].map(
         ([reason, shots]) => `${name} could not be estimated for ${plural(shots, "shot")}: ${reason}`,
       ),
     ];
   }
+}
+
+/** What is less than a step of the display is not nothing. */
+function atLeastAStep(amount: number, metric: Metric): string {
+  const step = metric.step * metric.unit.factor;
+  return amount < step ? `less than ${formatAmount(step, metric)}` : formatAmount(amount, metric);
 }

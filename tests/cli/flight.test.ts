@@ -242,7 +242,7 @@ describe("a picture", () => {
 
   test("of a table holds every flight there is", async () => {
     const { stdout } = await ok(["flight", "shots.csv", "--format", "svg"], { "shots.csv": TABLE });
-    expect(stdout).toContain("<desc>3 shots.");
+    expect(stdout).toContain("flights of 3 shots.");
     expect(stdout).toContain("<title>line 2</title>");
   });
 

@@ -4,10 +4,11 @@ import { SS94_FLAT } from "../../server/flight/coefficients.ts";
 import { fly } from "../../server/flight/fly.ts";
 import { pathOf } from "../../server/flight/path.ts";
 import { REFERENCE } from "../../server/flight/surroundings.ts";
+import type { Drawing } from "../../server/report/pictures/figure.ts";
 import {
   type FlightDrawing,
-  flightPicture,
-  landingPicture,
+  flightDrawing,
+  landingDrawing,
   type PicturedShot,
   standalone,
 } from "../../server/report/pictures/flight.ts";
@@ -26,7 +27,7 @@ function shot(name: string, degrees: number): PicturedShot {
   };
 }
 
-const SHOTS = [shot("shot 1", -2), shot("shot 2", 1), shot("shot 3", 3)];
+const SHOTS = [-2, 1, 3, 2, -1].map((degrees, place) => shot(`shot ${place + 1}`, degrees));
 
 const drawing = (other: Partial<FlightDrawing> = {}): FlightDrawing => ({
   title: "Gate",
@@ -37,15 +38,21 @@ const drawing = (other: Partial<FlightDrawing> = {}): FlightDrawing => ({
   ...other,
 });
 
+/** The drawing as a file. */
+const flightPicture = (drawing: FlightDrawing) => fileOf(flightDrawing(drawing), drawing);
+const landingPicture = (drawing: FlightDrawing) => fileOf(landingDrawing(drawing), drawing);
+const fileOf = (drawn: Drawing | null, drawing: FlightDrawing) =>
+  drawn === null ? null : standalone(drawn, drawing);
+
 const count = (svg: string | null, part: string | RegExp) => svg?.match(new RegExp(part, "g"))?.length ?? 0;
 
 describe("from the side and from above", () => {
   const svg = flightPicture(drawing()) ?? "";
 
   test("every shot has its way, its dot and its diamond in both views", () => {
-    expect(count(svg, "<circle cx")).toBe(6);
-    expect(count(svg, "l4 4l-4 4l-4 -4Z")).toBe(6 + 1); // and the legend's
-    expect(count(svg, 'stroke-opacity="0.55"')).toBe(6 + 1);
+    expect(count(svg, '<circle class="landed"')).toBe(10);
+    expect(count(svg, '<path class="standard"')).toBe(10);
+    expect(count(svg, 'stroke-opacity="0.55"')).toBe(10 + 1); // and the key's
     expect(count(svg, "<title>shot 2</title>")).toBe(4);
   });
 
@@ -53,12 +60,12 @@ describe("from the side and from above", () => {
     expect(count(svg, 'stroke-dasharray="none"')).toBe(1);
     expect(count(svg, 'stroke-dasharray="4 3"')).toBe(1);
     expect(count(flightPicture(drawing({ share: null })), "stroke-dasharray")).toBe(0);
-    expect(count(flightPicture(drawing({ shots: SHOTS.slice(0, 2) })), "stroke-dasharray")).toBe(0);
+    expect(count(flightPicture(drawing({ shots: SHOTS.slice(0, 4) })), "stroke-dasharray")).toBe(0);
   });
 
   test("a text says what is to be seen", () => {
     expect(/<desc>(.*)<\/desc>/.exec(svg)?.[1]).toMatch(
-      /^3 shots\. Measured: carry 15\d yd to 17\d yd, on average 16\d yd; from \d+ yd left to \d+ yd right\. In reference air, an estimate: carry 17\d yd to 19\d yd, .*\. Highest point 4\d yd, by the model\.$/,
+      /^Gate, flights of 5 shots\. Measured: carry 15\d yd to 17\d yd, on average 16\d yd; from \d+ yd left to \d+ yd right\. In reference air, an estimate: carry 17\d yd to 19\d yd, .*\. Highest point 4\d yd on average, an estimate\.$/,
     );
     expect(svg).toContain('role="img"');
     expect(svg).toContain("<title>Gate</title>");
@@ -68,18 +75,20 @@ describe("from the side and from above", () => {
   test("it has no colours of its own, no scripts, no styles and nothing from elsewhere", () => {
     const colours = [...svg.matchAll(/(?:fill|stroke)="([^"]*)"/g)].map(([, colour]) => colour);
     expect(new Set(colours)).toEqual(new Set(["currentColor", "none"]));
-    expect(svg).not.toMatch(/<script|<style|style=|href|url\(|<image|<foreignObject/);
+    expect(svg.replace(/^<svg style="[^"]*"/, "")).not.toMatch(
+      /<script|<style|style=|href|url\(|<image|<foreignObject/,
+    );
   });
 
   test("a metre is as long upwards, aside and along", () => {
     // The carry of a shot in the view from above, in pixels, against its parts.
     const [first] = SHOTS;
     const alone = flightPicture(drawing({ shots: first === undefined ? [] : [first], share: null })) ?? "";
-    const circles = [...alone.matchAll(/<circle cx="([\d.]+)" cy="([\d.]+)"/g)];
+    const circles = [...alone.matchAll(/<circle class="landed" cx="([\d.]+)" cy="([\d.]+)"/g)];
     const zero = [
       ...alone.matchAll(/y1="([\d.]+)" x2="[\d.]+" y2="[\d.]+" stroke="currentColor" stroke-opacity="0.6"/g),
     ];
-    const [x, z] = [Number(circles[1]?.[1]) - 56, Number(circles[1]?.[2]) - Number(zero[1]?.[1])];
+    const [x, z] = [Number(circles[1]?.[1]) - 54, Number(circles[1]?.[2]) - Number(zero[1]?.[1])];
     expect(z / x).toBeCloseTo((first?.landing?.z ?? 9) / (first?.landing?.x ?? 1), 2);
   });
 
@@ -91,8 +100,11 @@ describe("from the side and from above", () => {
 
 test("close up, without the ways through the air", () => {
   const svg = landingPicture(drawing());
-  expect(count(svg, "<circle cx")).toBe(3);
-  expect(count(svg, 'stroke-opacity="0.55"')).toBe(0);
+  expect(count(svg, '<circle class="landed"')).toBe(5);
+  expect(count(svg, '<path class="way"')).toBe(0);
+  expect(landingDrawing(drawing())?.caption).toMatch(
+    /^Average carry 16\d yd measured; 18\d yd in reference air, an estimate\.$/,
+  );
 });
 
 test("what is not known is not drawn, and nothing at all is no picture", () => {
@@ -100,9 +112,10 @@ test("what is not known is not drawn, and nothing at all is no picture", () => {
   const [known = unknown] = SHOTS;
   expect(flightPicture(drawing({ shots: [] }))).toBeNull();
   expect(flightPicture(drawing({ shots: [unknown] }))).toBeNull();
-  expect(flightPicture(drawing({ shots: [known, unknown] }))).toContain("<desc>1 shot. ");
-  const measured = flightPicture(drawing({ shots: [{ ...known, path: [], standard: null }], share: null }));
-  expect(measured).not.toContain("an estimate");
+  expect(flightPicture(drawing({ shots: [known, unknown] }))).toContain("flights of 1 shot. ");
+  const measured = drawing({ shots: [{ ...known, path: [], standard: null }], share: null });
+  expect(flightPicture(measured)).toBeNull();
+  expect(landingPicture(measured)).not.toContain("an estimate");
 });
 
 test("names are texts, whatever is in them", () => {
@@ -112,7 +125,7 @@ test("names are texts, whatever is in them", () => {
 });
 
 test("standing alone it follows a light or a dark surface", () => {
-  expect(standalone(flightPicture(drawing()) ?? "")).toMatch(
+  expect(flightPicture(drawing())).toMatch(
     /^<svg style="color-scheme:light dark;color:CanvasText;background:Canvas" /,
   );
 });

@@ -43,6 +43,54 @@ describe("a page stands for itself", () => {
   });
 });
 
+describe("how the ball flew", () => {
+  const flights = async (files = LESSON) => {
+    const [, section = ""] = reportsHtml((await scoredSessions(files)).slice(0, 1)).split(
+      "<h2>What the ball did</h2>",
+    );
+    return section.split("</section>")[0] ?? "";
+  };
+  const without = (line: RegExp) =>
+    Object.fromEntries(
+      Object.entries(LESSON).map(([path, content]) => [path, String(content).replace(line, "")]),
+    );
+
+  test("from the side, from above and close up, for the baseline and the test, measured against standard", async () => {
+    const section = await flights();
+    const alternatives = [...section.matchAll(/aria-label="([^"]*)"/g)].map(([, text]) => text);
+    expect(alternatives).toEqual([
+      expect.stringMatching(
+        /^Where we are, flights of 12 shots\. Measured: carry 1\d\d yd to .*\. In reference air, an estimate: carry .* Highest point \d+ yd on average, an estimate\.$/,
+      ),
+      expect.stringMatching(
+        /^Where we are, landings of 12 shots\. Measured: .* In reference air, an estimate/,
+      ),
+      expect.stringMatching(/^Where we are: 12 shots over start direction and curve/),
+      expect.stringMatching(/^Prove it, flights of 12 shots/),
+      expect.stringMatching(/^Prove it, landings of 12 shots/),
+      expect.stringMatching(/^Prove it: 12 shots over start direction and curve/),
+    ]);
+    expect(section.match(/class="landed"/g)).toHaveLength(3 * 24);
+    expect(section.match(/class="standard"/g)).toHaveLength(3 * 24);
+    expect(section).toMatch(/Diamonds, .* an estimate of the flight model\./);
+    expect(section).toMatch(/Average carry \d+ yd measured; \d+ yd in reference air, an estimate\./);
+  });
+
+  test("where the air is not stated nothing is brought to reference air, and the page says what to write", async () => {
+    const section = await flights(without(/ {2}temperature .*\n/));
+    expect(section).not.toContain('class="standard"');
+    expect(section).toContain('class="way"');
+    expect(section).toContain("the session does not state the temperature: write “temperature 18 °C”.");
+  });
+
+  test("where the spin was not read there are landings and no ways through the air", async () => {
+    const section = await flights(without(/ {2}column "Spin" .*\n/));
+    expect(section).toContain('class="landed"');
+    expect(section).not.toMatch(/class="way"|flights of/);
+    expect(section).toContain("the ways through the air are not estimated");
+  });
+});
+
 describe("texts of others", () => {
   /** The lesson with another name for its player. */
   async function withName(name: string): Promise<string> {
@@ -68,7 +116,10 @@ describe("texts of others", () => {
 });
 
 test("a session without shots says so, and shows no goals as judged", async () => {
-  const files = { ...LESSON, "data/p-12-first.csv": "Block,Club,Path,Face,Attack,Start,Carry,Offline\n" };
+  const files = {
+    ...LESSON,
+    "data/p-12-first.csv": "Block,Club,Path,Face,Attack,Ball,Launch,Start,Spin,Axis,Carry,Offline\n",
+  };
   const page = reportsHtml((await scoredSessions(files)).slice(2));
   expect(page).toContain("There are no shots, so nothing is scored.");
   expect(page).not.toContain("<svg");

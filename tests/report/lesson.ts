@@ -23,7 +23,11 @@ source "Range table" {
   column "Path" is club-path in ° positive right
   column "Face" is face-angle in ° positive right
   column "Attack" is attack-angle in ° positive up
+  column "Ball" is ball-speed in m/s
+  column "Launch" is launch-angle in ° positive up
   column "Start" is start-direction in ° positive right
+  column "Spin" is spin-rate in rpm
+  column "Axis" is spin-axis in ° positive right
   column "Carry" is carry in yd
   column "Offline" is offline in yd positive right
 }
@@ -121,7 +125,7 @@ interface Shot extends ReturnType<typeof hit> {
   readonly block: string;
 }
 
-const degrees = (of: (shot: Shot) => number) => (shot: Shot) => measured(of(shot), 1);
+const tenths = (of: (shot: Shot) => number) => (shot: Shot) => measured(of(shot), 1);
 const yards = (of: (shot: Shot) => number) => (shot: Shot) => measured(of(shot) / 0.9144, 0);
 
 /** The table of a visit: the warm-up, then blocks of shots with their swing. */
@@ -140,10 +144,14 @@ function table(
   const columns = [
     { header: "Block", cell: ({ block }: Shot) => block },
     { header: "Club", cell: ({ club }: Shot) => club },
-    { header: "Path", cell: degrees(({ path }) => path) },
-    { header: "Face", cell: degrees(({ face }) => face) },
-    { header: "Attack", cell: degrees(({ attack }) => attack) },
-    { header: "Start", cell: degrees(({ start }) => start) },
+    { header: "Path", cell: tenths(({ path }) => path) },
+    { header: "Face", cell: tenths(({ face }) => face) },
+    { header: "Attack", cell: tenths(({ attack }) => attack) },
+    { header: "Ball", cell: tenths(({ ballSpeed }) => ballSpeed) },
+    { header: "Launch", cell: tenths(({ launch }) => launch) },
+    { header: "Start", cell: tenths(({ start }) => start) },
+    { header: "Spin", cell: ({ spin }: Shot) => measured(spin, 0) },
+    { header: "Axis", cell: tenths(({ spinAxis }) => spinAxis) },
     { header: "Carry", cell: yards(({ carry }) => carry) },
     { header: "Offline", cell: yards(({ offline }) => offline) },
   ];
@@ -163,6 +171,7 @@ session "${name}" {
   instrument "Bay unit"
   wind 3 m/s head and 1 m/s left-to-right
   temperature 14 °C
+  altitude 60 m
   ball "range" carries 92 %
 }
 `;

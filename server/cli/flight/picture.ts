@@ -1,7 +1,13 @@
 /** Flights as a picture. */
 import type { Unit } from "../../../shared/plan-model.ts";
 import { LABEL } from "../../flight/limits.ts";
-import { flightPicture, type PicturedShot, standalone } from "../../report/pictures/flight.ts";
+import { groundAt } from "../../flight/shown-flight.ts";
+import {
+  type FlightDrawing,
+  flightDrawing,
+  type PicturedShot,
+  standalone,
+} from "../../report/pictures/flight.ts";
 import type { StatedAir } from "./conditions.ts";
 import { type LaunchEstimates, pathThrough } from "./estimates.ts";
 
@@ -20,18 +26,20 @@ export function pictureOf(all: readonly LaunchEstimates[], air: StatedAir, unit:
       },
     ];
   });
-  const svg = flightPicture({
+  const drawing: FlightDrawing = {
     title: LABEL,
     shots,
     unit,
     landing: "in the air that was stated, an estimate",
     share: null,
-  });
-  return svg === null ? undefined : standalone(svg);
+  };
+  const drawn = flightDrawing(drawing, WIDTH);
+  return drawn === null ? undefined : standalone(drawn, drawing);
 }
 
-function groundOf({ carry, offline }: LaunchEstimates["flight"]): { x: number; z: number } | null {
+const WIDTH = 640;
+
+function groundOf({ carry, offline }: LaunchEstimates["flight"]) {
   if (carry.status === "not-measured" || offline.status === "not-measured") return null;
-  const downrange = Math.sqrt(Math.max(0, carry.value ** 2 - offline.value ** 2));
-  return { x: downrange, z: offline.value };
+  return groundAt(carry.value, offline.value);
 }

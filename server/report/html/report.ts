@@ -56,7 +56,7 @@ function evidence(session: ReportedSession, { rows }: Limits): Markup {
   const flight = flightPictures(blocksInFlight(report), pictured);
   return html`<section>
 <h2>The evidence</h2>
-<p class="soft">${KEY}</p>
+<p class="soft key">${KEY}</p>
 <div class="blocks">
 ${report.blocks.map((block) =>
   blockMarkup(
@@ -72,7 +72,7 @@ ${report.blocks.map((block) =>
   ),
 )}</div>
 </section>
-${flight.length === 0 ? null : html`<section>\n<h2>What the ball did</h2>\n<div class="row small">${flight}</div>\n</section>\n`}${movedMarkup(session)}`;
+${flight === null ? null : html`<section>\n<h2>What the ball did</h2>\n${flight}</section>\n`}${movedMarkup(session)}`;
 }
 
 /** The baseline and the last block with goals: before and after. */

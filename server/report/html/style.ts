@@ -21,6 +21,13 @@ export const STYLE = `
 @media (prefers-contrast: more) {
   :root { --soft: var(--ink); --rule: var(--ink); --none: var(--ink); }
 }
+@media (forced-colors: active) {
+  :root, body {
+    --paper: Canvas; --ink: CanvasText; --soft: CanvasText; --rule: CanvasText; --card: Canvas;
+    --met: LinkText; --missed: CanvasText; --open: CanvasText; --none: CanvasText; --band: Highlight; --lost: GrayText;
+  }
+  .grid { stroke-opacity: .4; } .band { fill-opacity: .4; } .lost { fill-opacity: .3; }
+}
 * { box-sizing: border-box; }
 body {
   margin: 0 auto; max-width: 60rem; padding: 1.5rem 1rem 3rem; background: var(--paper); color: var(--ink);
@@ -50,7 +57,7 @@ dt { color: var(--soft); } dd { margin: 0; min-width: 0; }
 figure { font-size: .8rem; break-inside: avoid; }
 .goal > figure, .intro > figure { float: right; width: 20.5rem; max-width: 100%; margin-left: 1rem; }
 .row { display: flex; flex-wrap: wrap; gap: .6rem 1rem; margin-top: .5rem; }
-.row figure { width: 20rem; } .row.small figure { width: 13rem; }
+.row figure { width: 25rem; max-width: 100%; } .row figure.square { width: 14.5rem; }
 svg { display: block; max-width: 100%; height: auto; font: 10px system-ui, sans-serif; }
 svg text { fill: var(--ink); } svg .tick, svg .name { fill: var(--soft); } svg .title { font-weight: 600; font-size: 11px; }
 .grid { stroke: var(--rule); stroke-width: .7; } .zero { stroke: var(--soft); stroke-width: 1; }
@@ -60,6 +67,7 @@ svg text { fill: var(--ink); } svg .tick, svg .name { fill: var(--soft); } svg .
 .need { stroke: var(--ink); stroke-dasharray: 4 3; } .run { fill: none; stroke: var(--met); stroke-width: 2; }
 .single { stroke: var(--soft); stroke-width: .8; } .range { fill: none; stroke: var(--met); stroke-width: 2; } .mean { fill: var(--met); }
 .ellipse { fill: none; stroke: var(--open); stroke-width: 1.4; stroke-dasharray: 5 2; } .centre { stroke: var(--open); stroke-width: 1.6; }
+.landed { fill: var(--met); } .standard { stroke: var(--open); } .way { stroke: var(--soft); } .pattern { stroke: var(--met); } .pattern.standard { stroke: var(--open); }
 .wide { overflow-x: auto; }
 table { border-collapse: collapse; width: 100%; margin-top: .4rem; font-size: .88rem; overflow-wrap: normal; }
 caption { text-align: left; color: var(--soft); padding-bottom: .3rem; }
@@ -76,18 +84,19 @@ th, td { text-align: left; vertical-align: top; padding: .2rem .5rem .2rem 0; bo
     --paper: #fff; --ink: #000; --soft: #444; --rule: #bbb; --card: #f3f3f3;
     --met: #0a5a8c; --missed: #8f3300; --open: #4d3a76; --none: #444; --band: #d7e7f0; --lost: #e9dccf;
   }
-  @page { size: A4; margin: 10mm 11mm; }
+  @page { size: A4; margin: 8mm 9mm; }
   body { max-width: none; padding: 0; font-size: 7.6pt; line-height: 1.22; }
   h1 { font-size: 14pt; } h2 { font-size: 10.5pt; margin-top: 6pt; padding-top: 2pt; } h3 { font-size: 9pt; margin-top: 4pt; } h4 { font-size: 7.6pt; }
-  h2, h3, h4 { break-after: avoid; break-inside: avoid; }
+  .place { font-size: .68em; } h2, h3, h4 { break-after: avoid; break-inside: avoid; }
   .short { padding: 4pt 6pt; margin-top: 4pt; } .care { margin-top: 4pt; padding: 3pt 5pt; }
-  .goal { margin-top: 2pt; padding-top: 2pt; } dl, table { font-size: 6.9pt; } figure { font-size: 6pt; line-height: 1.1; }
+  .goal { margin-top: 1.5pt; padding-top: 1.5pt; } dl, table { font-size: 6.9pt; } figure { font-size: 6pt; line-height: 1.1; }
   p + p, ul, ol { margin-top: 1pt; } dl { grid-template-columns: 32pt 1fr; column-gap: 4pt; }
   .short ul, .blocks { columns: 2; column-gap: 12pt; } .rest { columns: 3; column-gap: 10pt; } .short h3 { margin-top: 3pt; }
   .rest section { break-inside: avoid; } .rest h2 { margin-top: 0; border-top-width: 1px; } .rest dl, .rest ul { font-size: 6.9pt; } .goal .goal { margin-left: 5pt; }
-  .goal > figure, .intro > figure { float: none; width: 158pt; margin: 0; } .row { gap: 4pt 8pt; margin-top: 2pt; } .row.small figure { width: 98pt; }
-  .goal > figure.square { width: 98pt; }
-  th, td { padding: 0 4pt 0 0; } tr { break-inside: avoid; }
+  .goal > figure, .intro > figure { float: none; width: auto; margin: 0; display: grid; grid-template-columns: 150pt 1fr; column-gap: 4pt; align-items: end; } .flights { display: flex; flex-wrap: wrap; gap: 4pt 8pt; margin-top: 2pt; }
+  .row { display: contents; } .row figure { width: 164pt; } .row figure.square { width: 94pt; } .row .square + .square { order: 1; width: 82pt; }
+  .goal > figure.square { grid-template-columns: 98pt 1fr; }
+  th, td { padding: 0 4pt 0 0; line-height: 1.12; } .key { font-size: 6.5pt; } tr { break-inside: avoid; }
   article + article { break-before: page; }
   .card { font-size: 9.5pt; line-height: 1.35; } .card h1 { font-size: 16pt; } .card h2 { font-size: 12pt; } .card h3, .card dl { font-size: 9.5pt; }
   .card dl { grid-template-columns: 50pt 1fr; } .card .care { font-size: 8.5pt; } .card p + p, .card ul { margin-top: 3pt; }

@@ -11,20 +11,23 @@ export interface CloudDrawing {
   readonly points: readonly { readonly x: number; readonly y: number }[];
   readonly x: Shown;
   readonly y: Shown;
-  /** Share of the shots that the ellipse is expected to hold; null for none. */
+  /** Share of the shots that the ellipse would hold if they scattered as these did; null for none. */
   readonly share: number | null;
   readonly alternative: string;
+  /** Of the picture; as high as wide otherwise. */
+  readonly height?: number;
   /** Numbers the axes must hold besides the points, so that pictures beside each other have the same. */
   readonly with: readonly { readonly x: number; readonly y: number }[];
 }
 
 const SIZE = 200;
-const [LEFT, RIGHT, TOP, BOTTOM] = [34, SIZE - 8, 20, SIZE - 20];
+const [LEFT, RIGHT, TOP] = [34, SIZE - 8, 20];
 const MOST_MARKS = 500;
 
 /** The picture; null below two shots. */
 export function cloudPicture(drawing: CloudDrawing): Markup | null {
-  const { title, points, x, y, share, alternative } = drawing;
+  const { title, points, x, y, share, alternative, height = SIZE } = drawing;
+  const bottom = height - 20;
   const cloud = cloudOf(
     points.map((point) => point.x),
     points.map((point) => point.y),
@@ -47,17 +50,17 @@ export function cloudPicture(drawing: CloudDrawing): Markup | null {
   });
   const ys = scaleOf(
     all.map((point) => point.y),
-    { from: BOTTOM, to: TOP, unit: y.metric.unit.factor, ticks: 4 },
+    { from: bottom, to: TOP, unit: y.metric.unit.factor, ticks: 4 },
   );
   return figure({
     width: SIZE,
-    height: SIZE + 8,
+    height: height + 8,
     alternative,
-    caption: `${title}. Upwards: ${axisName(y, ["↓", "↑"])}.${share === null ? "" : ` The ellipse would hold ${Math.round(100 * share)} % of such shots.`}`,
+    caption: `Upwards: ${axisName(y, ["↓", "↑"])}.${share === null ? "" : ` The shots' own ${Math.round(100 * share)} % ellipse: of few shots it is small, and the next one falls outside more often.`}`,
     body: [
       html`<text class="title" x="${LEFT}" y="11">${title}</text>`,
       ...axisBeside(ys, y, LEFT, RIGHT),
-      ...axisBelow(xs, x, TOP, BOTTOM),
+      ...axisBelow(xs, x, TOP, bottom),
       ...points.slice(0, MOST_MARKS).map((point) => shotMark("shot", xs.at(point.x), ys.at(point.y))),
       ellipse === null || ellipse.long === 0
         ? html``

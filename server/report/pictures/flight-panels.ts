@@ -1,9 +1,9 @@
 /** The views of balls in the air, one under the other. */
 import { unitSuffix } from "../../../shared/quantity.ts";
-import { cloudOf, ellipseOf, factorForShots } from "../../../shared/statistics/ellipse.ts";
+import { cloudOf, ellipseOf, factorForNextShot } from "../../../shared/statistics/ellipse.ts";
 import { html, type Markup } from "../html/markup.ts";
-import type { FlightDrawing, Ground } from "./flight.ts";
-import { type Scale, scaleOf, tenth } from "./scale.ts";
+import type { FlightDrawing, Ground, PicturedShot } from "./flight.ts";
+import { scaleOf, tenth } from "./scale.ts";
 
 export interface Panel {
   readonly view: "side" | "above" | "landing";
@@ -11,56 +11,78 @@ export interface Panel {
   readonly body: readonly Markup[];
 }
 
-const [LEFT, RIGHT] = [56, 20];
+const [LEFT, RIGHT] = [54, 10];
 /** Room above and below a view for its name and its numbers. */
 const [ABOVE, BELOW] = [14, 16];
 /** No view is higher: patterns far to one side are drawn smaller. */
 const HIGHEST = 340;
 
-/** The views asked for, in this order, in a picture of this width. */
+/** The views asked for, in this order, in a picture of this width: a metre is as long in all of them. */
 export function panelsOf(
   drawing: FlightDrawing,
   views: readonly Panel["view"][],
   width: number,
 ): readonly Panel[] {
-  return views.map((view) => panelOf(drawing, view, width));
+  const extents = views.map((view) => ({ view, extent: extentOf(drawing, view) }));
+  const perMetre = Math.min(
+    ...extents.flatMap(({ extent: { along, across } }) => [
+      (width - RIGHT - LEFT) / spanOf(along),
+      HIGHEST / spanOf(across),
+    ]),
+  );
+  return extents.map(({ view, extent }) => panelOf(drawing, view, extent, perMetre));
 }
 
-function panelOf(drawing: FlightDrawing, view: Panel["view"], width: number): Panel {
-  const { shots, unit } = drawing;
-  const grounds = shots.flatMap(({ landing, standard }) => [landing, standard].flatMap((at) => at ?? []));
-  const paths = view === "landing" ? [] : shots.flatMap(({ path }) => path);
-  const close = view === "landing";
+/** The numbers that a view must hold, in metres. */
+interface Extent {
+  readonly along: readonly number[];
+  readonly across: readonly number[];
+}
+
+function extentOf({ shots, share, unit, with: others = [] }: FlightDrawing, view: Panel["view"]): Extent {
+  const groups = [shots, ...others];
+  const all = groups.flat();
+  const paths = view === "landing" ? [] : all.flatMap(({ path }) => path);
+  const grounds = [
+    ...all.flatMap(({ landing, standard }) => [landing, standard].flatMap((at) => at ?? [])),
+    ...groups.flatMap((group) => patternsOf(group, share)).flatMap(({ outline }) => outline),
+  ];
   const along = [...paths, ...grounds].map(({ x }) => x);
-  const room = close ? 0.15 * span(along) + 3 * unit.factor : 0;
-  const distances = [Math.min(...along) - room, Math.max(...along) + room, ...(close ? [] : [0])];
-  const across =
-    view === "side"
-      ? [0, 0.02 * span(distances), ...paths.map(({ y }) => y)]
-      : [...paths, ...grounds].flatMap(({ z }) => [z - room, z + room]);
-  const margin = view === "above" ? 0.03 * span(distances) : 0;
-  const [x, y] = equalScales(distances, [Math.min(...across) - margin, Math.max(...across) + margin], {
-    unit: unit.factor,
-    width,
-    isUpwards: view === "side",
-  });
-  const marks = view === "side" ? grounds.map(() => 0) : null;
+  const aside = [...paths, ...grounds].map(({ z }) => z);
+  if (view === "landing") return { along: widened(along, unit.factor), across: widened(aside, unit.factor) };
+  const margin = 0.03 * spanOf([0, ...along]);
+  const across = view === "side" ? [0, margin, ...paths.map(({ y }) => y)] : widened(aside, margin);
+  return { along: [0, ...along], across };
+}
+
+function widened(values: readonly number[], margin: number): number[] {
+  return [least(values) - margin, most(values) + margin];
+}
+
+function panelOf(drawing: FlightDrawing, view: Panel["view"], extent: Extent, perMetre: number): Panel {
+  const { shots, unit, share } = drawing;
+  const isSide = view === "side";
+  const isClose = view === "landing";
+  const [x, y] = axesOf(extent, perMetre, unit.factor, isSide);
+  const pixel = (at: Ground): Pixel => [x.at(at.x), y.at(isSide ? 0 : at.z)];
   return {
     view,
     height: ABOVE + y.size + BELOW,
     body: [
-      html`<text x="${LEFT}" y="9" opacity="0.7">${NAMES[view]}</text>`,
-      ...gridOf(x.scale, y, drawing, view),
-      ...shots.flatMap(({ path }) =>
-        close || path.length === 0
-          ? []
-          : [
-              html`<path d="${lineOf(path.map((at) => [x.scale.at(at.x), y.at(view === "side" ? at.y : at.z)]))}" fill="none" stroke="currentColor" stroke-opacity="0.55"/>`,
-            ],
+      html`<text class="name" x="${LEFT}" y="9">${NAMES[view]}, in ${unitSuffix(unit).trim()}</text>`,
+      ...gridOf(x, y, drawing, view),
+      ...(isClose ? [] : shots)
+        .filter(({ path }) => path.length > 0)
+        .map(({ path }) => {
+          const points = path.map((at): Pixel => [x.at(at.x), y.at(isSide ? at.y : at.z)]);
+          return html`<path class="way" d="${lineOf(points)}" fill="none" stroke="currentColor" stroke-opacity="0.55"/>`;
+        }),
+      ...(isSide ? [] : patternsOf(shots, share)).map(
+        ({ outline, isStandard }) =>
+          html`<path class="pattern${isStandard ? " standard" : ""}" d="${lineOf(outline.map(pixel))}Z" fill="none" stroke="currentColor" stroke-dasharray="${isStandard ? "4 3" : "none"}"/>`,
       ),
-      ...(view === "side" ? [] : ellipsesOf(drawing, x.scale, y)),
       ...shots.flatMap(({ name, landing, standard }) =>
-        landingMarks(name, landing, standard, (at) => [x.scale.at(at.x), y.at(marks === null ? at.z : 0)]),
+        landingMarks(name, landing, standard, pixel, isClose ? 3 : 2.4),
       ),
     ],
   };
@@ -68,57 +90,56 @@ function panelOf(drawing: FlightDrawing, view: Panel["view"], width: number): Pa
 
 const NAMES: Readonly<Record<Panel["view"], string>> = {
   side: "From the side",
-  above: "From above, the target to the right",
-  landing: "Where they landed, from above, the target to the right",
+  above: "From above, target on the right",
+  landing: "Landings, target on the right",
 };
 
-interface Vertical {
+/** From metres to places on the picture, with ticks at round numbers. */
+interface Axis {
   readonly ticks: readonly number[];
   readonly size: number;
   at(value: number): number;
 }
 
-/** Two scales with as many pixels a metre: along fills the width unless that were too high. */
-function equalScales(
-  along: readonly number[],
-  across: readonly number[],
-  { unit, width, isUpwards }: { readonly unit: number; readonly width: number; readonly isUpwards: boolean },
-): [x: { scale: Scale }, y: Vertical] {
-  const full = scaleOf(along, { from: LEFT, to: width - RIGHT, unit, ticks: 8 });
-  const rough = scaleOf(across, { from: 0, to: 1, unit, ticks: 4 });
-  const wide = (width - RIGHT - LEFT) / (full.high - full.low);
-  const perMetre = Math.min(wide, HIGHEST / (rough.high - rough.low));
-  const scale = scaleOf(along, {
-    from: LEFT,
-    to: LEFT + perMetre * (full.high - full.low),
-    unit,
-    ticks: 8,
-  });
-  const size = Math.max(8, tenth(perMetre * (rough.high - rough.low)));
+/** Along and across, each ending where its numbers end. */
+function axesOf(
+  { along, across }: Extent,
+  perMetre: number,
+  unit: number,
+  isUpwards: boolean,
+): [x: Axis, y: Axis] {
+  const ticksWithin = (values: readonly number[], ticks: number) =>
+    scaleOf(values, { from: 0, to: 1, unit, ticks }).ticks.filter(
+      (tick) => tick >= least(values) && tick <= most(values),
+    );
+  const [start, low, high] = [least(along), least(across), most(across)];
   return [
-    { scale },
     {
-      ticks: rough.ticks,
-      size,
-      at: (value) => tenth(ABOVE + perMetre * (isUpwards ? rough.high - value : value - rough.low)),
+      ticks: ticksWithin(along, (perMetre * spanOf(along)) / 50),
+      size: tenth(perMetre * spanOf(along)),
+      at: (value) => tenth(LEFT + perMetre * (value - start)),
+    },
+    {
+      ticks: ticksWithin(across, (perMetre * spanOf(across)) / 24),
+      size: tenth(perMetre * spanOf(across)),
+      at: (value) => tenth(ABOVE + perMetre * (isUpwards ? high - value : value - low)),
     },
   ];
 }
 
-function gridOf(scale: Scale, y: Vertical, { unit }: FlightDrawing, view: Panel["view"]): Markup[] {
+function gridOf(x: Axis, y: Axis, { unit }: FlightDrawing, view: Panel["view"]): Markup[] {
   const [top, bottom] = [ABOVE, ABOVE + y.size];
-  const suffix = unitSuffix(unit);
-  const right = scale.at(scale.high);
+  const right = tenth(LEFT + x.size);
   const number = (meters: number) => String(Number((meters / unit.factor).toPrecision(6)));
   const side = (z: number) => (view === "side" || z === 0 ? "" : z < 0 ? " left" : " right");
   return [
-    ...scale.ticks.map(
-      (tick, place) =>
-        html`<line x1="${scale.at(tick)}" y1="${top}" x2="${scale.at(tick)}" y2="${bottom}" stroke="currentColor" stroke-opacity="0.15"/><text x="${scale.at(tick)}" y="${bottom + 11}" text-anchor="middle" opacity="0.7">${number(tick)}${place === scale.ticks.length - 1 ? suffix : ""}</text>`,
+    ...x.ticks.map(
+      (tick) =>
+        html`<line x1="${x.at(tick)}" y1="${top}" x2="${x.at(tick)}" y2="${bottom}" stroke="currentColor" stroke-opacity="0.15"/><text class="tick" x="${x.at(tick)}" y="${bottom + 11}" text-anchor="middle">${number(tick)}</text>`,
     ),
     ...y.ticks.map(
       (tick) =>
-        html`<line x1="${LEFT}" y1="${y.at(tick)}" x2="${right}" y2="${y.at(tick)}" stroke="currentColor" stroke-opacity="${tick === 0 ? "0.6" : "0.15"}"/><text x="${LEFT - 4}" y="${tenth(y.at(tick) + 3)}" text-anchor="end" opacity="0.7">${number(Math.abs(tick))}${side(tick)}</text>`,
+        html`<line x1="${LEFT}" y1="${y.at(tick)}" x2="${right}" y2="${y.at(tick)}" stroke="currentColor" stroke-opacity="${tick === 0 ? "0.6" : "0.15"}"/><text class="tick" x="${LEFT - 4}" y="${tenth(y.at(tick) + 3)}" text-anchor="end">${number(Math.abs(tick))}${side(tick)}</text>`,
     ),
   ];
 }
@@ -131,45 +152,56 @@ function landingMarks(
   landing: Ground | null,
   standard: Ground | null,
   pixel: (at: Ground) => Pixel,
+  size: number,
 ): Markup[] {
   const from = landing === null ? null : pixel(landing);
   const to = standard === null ? null : pixel(standard);
   return [
     from === null || to === null
       ? html``
-      : html`<line x1="${from[0]}" y1="${from[1]}" x2="${to[0]}" y2="${to[1]}" stroke="currentColor" stroke-opacity="0.4"/>`,
+      : html`<line class="way" x1="${from[0]}" y1="${from[1]}" x2="${to[0]}" y2="${to[1]}" stroke="currentColor" stroke-opacity="0.4"/>`,
     from === null
       ? html``
-      : html`<circle cx="${from[0]}" cy="${from[1]}" r="3"><title>${name}</title></circle>`,
+      : html`<circle class="landed" cx="${from[0]}" cy="${from[1]}" r="${size}"><title>${name}</title></circle>`,
     to === null
       ? html``
-      : html`<path d="M${to[0]} ${tenth(to[1] - 4)}l4 4l-4 4l-4 -4Z" fill="none" stroke="currentColor"><title>${name}</title></path>`,
+      : html`<path class="standard" d="M${to[0]} ${tenth(to[1] - size - 1)}l${size + 1} ${size + 1}l${-size - 1} ${size + 1}l${-size - 1} ${-size - 1}Z" fill="none" stroke="currentColor"><title>${name}</title></path>`,
   ];
 }
 
-/** The ellipses of what was measured and of what it would be in reference air. */
-function ellipsesOf({ shots, share }: FlightDrawing, scale: Scale, y: Vertical): Markup[] {
+/** The outline of an ellipse on the ground, of what was measured or of what it would be in reference air. */
+interface Pattern {
+  readonly outline: readonly Ground[];
+  readonly isStandard: boolean;
+}
+
+const POINTS = 48;
+
+/** Of fewer the ellipse of the next shot is so wide that it says nothing, and would shrink the picture. */
+const LEAST_SHOTS = 5;
+
+/** The ellipses that hold the next shot with this probability. None of few shots. */
+function patternsOf(shots: readonly PicturedShot[], share: number | null): Pattern[] {
   if (share === null) return [];
   const patterns = [
-    { places: shots.flatMap(({ landing }) => landing ?? []), dashes: "none" },
-    { places: shots.flatMap(({ standard }) => standard ?? []), dashes: "4 3" },
+    { places: shots.flatMap(({ landing }) => landing ?? []), isStandard: false },
+    { places: shots.flatMap(({ standard }) => standard ?? []), isStandard: true },
   ];
-  return patterns.flatMap(({ places, dashes }) => {
+  return patterns.flatMap(({ places, isStandard }) => {
     const cloud = cloudOf(
       places.map(({ x }) => x),
       places.map(({ z }) => z),
     );
-    if (cloud === undefined || cloud.n < 3) return [];
-    const { long, short, angle } = ellipseOf(cloud, factorForShots(share));
+    const factor = factorForNextShot(places.length, share);
+    if (cloud === undefined || factor === undefined || cloud.n < LEAST_SHOTS) return [];
+    const { long, short, angle } = ellipseOf(cloud, factor);
     const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-    const points = Array.from({ length: 48 }, (_, place): Pixel => {
-      const turn = (Math.PI * place) / 24;
+    const outline = Array.from({ length: POINTS }, (_, place): Ground => {
+      const turn = (2 * Math.PI * place) / POINTS;
       const [one, other] = [long * Math.cos(turn), short * Math.sin(turn)];
-      return [scale.at(cloud.meanX + one * cos - other * sin), y.at(cloud.meanY + one * sin + other * cos)];
+      return { x: cloud.meanX + one * cos - other * sin, z: cloud.meanY + one * sin + other * cos };
     });
-    return [
-      html`<path d="${lineOf(points)}Z" fill="none" stroke="currentColor" stroke-dasharray="${dashes}"/>`,
-    ];
+    return [{ outline, isStandard }];
   });
 }
 
@@ -177,6 +209,14 @@ function lineOf(points: readonly Pixel[]): string {
   return `M${points.map(([x, y]) => `${x} ${y}`).join("L")}`;
 }
 
-function span(values: readonly number[]): number {
-  return Math.max(...values) - Math.min(...values);
+function least(values: readonly number[]): number {
+  return values.reduce((one, other) => Math.min(one, other), Number.POSITIVE_INFINITY);
+}
+
+function most(values: readonly number[]): number {
+  return values.reduce((one, other) => Math.max(one, other), Number.NEGATIVE_INFINITY);
+}
+
+function spanOf(values: readonly number[]): number {
+  return most(values) - least(values);
 }

@@ -3,28 +3,27 @@
  *
  * Side view and view from above share the distance axis, and one scale holds in all directions, so that a steep descent looks steep
  * and a long pattern long. What was measured is a dot and a full line, what it would be in reference air a diamond and a dashed
- * one: shapes tell them apart, not colours. Everything is drawn in the colour of the text around it.
+ * one: shapes tell them apart, not colours. Everything is drawn in the colour of the text around it, unless a page has others.
  */
 import type { Unit } from "../../../shared/plan-model.ts";
 import { plural } from "../../../shared/plural.ts";
 import { formatNumber, unitSuffix } from "../../../shared/quantity.ts";
 import { html, type Markup } from "../html/markup.ts";
+import type { Drawing } from "./figure.ts";
 import { type Panel, panelsOf } from "./flight-panels.ts";
+import { tenth } from "./scale.ts";
 
-/** A place in metres: towards the target, up, and to the right. */
-export interface Place {
+/** On the ground in metres: towards the target, and to the right. */
+export interface Ground {
   readonly x: number;
-  readonly y: number;
   readonly z: number;
 }
-
-export type Ground = Pick<Place, "x" | "z">;
 
 export interface PicturedShot {
   /** What it is called: `shot 3`, `line 14`. */
   readonly name: string;
-  /** Its way through the air as the model has it; empty where there is none. */
-  readonly path: readonly Place[];
+  /** Its way through the air, `y` up, as the model has it; empty where there is none. */
+  readonly path: readonly (Ground & { readonly y: number })[];
   /** Where it landed; null where that is not known. */
   readonly landing: Ground | null;
   /** Where it would have landed in reference air; null where that is not known. */
@@ -38,56 +37,64 @@ export interface FlightDrawing {
   readonly unit: Unit;
   /** What the dots are: `measured`, or `in the air of the day (estimate)`. */
   readonly landing: string;
-  /** The share of such shots that the ellipses would hold; null for none. */
+  /** The probability with which the ellipses hold the next shot; null for no ellipses. */
   readonly share: number | null;
+  /** Groups of shots that the axes must hold as well, so that pictures beside each other have the same. */
+  readonly with?: readonly (readonly PicturedShot[])[];
 }
 
-/** Side view and view from above. Null where nothing is known of any shot. */
-export function flightPicture(drawing: FlightDrawing): string | null {
-  return picture(drawing, ["side", "above"]);
+/** Side view and view from above. Null where no way through the air is known. */
+export function flightDrawing(drawing: FlightDrawing, width = 400): Drawing | null {
+  const hasPath = drawing.shots.some(({ path }) => path.length > 0);
+  return hasPath ? drawn(drawing, ["side", "above"], width) : null;
 }
 
-/** Where the balls landed, close up. Null where nothing is known of any shot. */
-export function landingPicture(drawing: FlightDrawing): string | null {
-  return picture(drawing, ["landing"]);
+/** Where the balls landed, close up. Null where that is not known of any. */
+export function landingDrawing(drawing: FlightDrawing, width = 250): Drawing | null {
+  const isKnown = drawing.shots.some(({ landing }) => landing !== null);
+  return isKnown ? drawn(drawing, ["landing"], width) : null;
 }
 
-/** A picture that stands alone as a file: it brings the colours of a light or a dark surface with it. */
-export function standalone(svg: string): string {
-  return `${svg.replace("<svg ", '<svg style="color-scheme:light dark;color:CanvasText;background:Canvas" ')}\n`;
-}
-
-const [WIDE, NARROW] = [640, 420];
 const TITLE = 22;
 const GAP = 8;
-const LINE = 15;
 
-function picture(drawing: FlightDrawing, views: readonly Panel["view"][]): string | null {
+function drawn(drawing: FlightDrawing, views: readonly Panel["view"][], width: number): Drawing {
   const shots = drawing.shots.filter(({ path, landing }) => path.length > 0 || landing !== null);
-  if (shots.length === 0) return null;
-  const width = views.includes("side") ? WIDE : NARROW;
-  const panels = panelsOf({ ...drawing, shots }, views, width);
   let y = TITLE;
-  const placed = panels.map(({ height, body }) => {
+  const placed = panelsOf({ ...drawing, shots }, views, width).map(({ height, body }) => {
     const group = html`<g transform="translate(0 ${y})">${body}</g>`;
-    y += height + GAP;
+    y = tenth(y + height + GAP);
     return group;
   });
-  const lines = legend({ ...drawing, shots }, views.includes("side"));
-  const placedLines = lines.map(
-    (line, place) => html`<g transform="translate(12 ${y + GAP + LINE * place})">${line}</g>`,
-  );
-  const height = y + GAP + LINE * lines.length;
-  const text = alternativeOf({ ...drawing, shots });
-  return html`<svg xmlns="http://www.w3.org/2000/svg" role="img" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" font-family="system-ui, sans-serif" font-size="10" fill="currentColor" stroke="none"><title>${drawing.title}</title><desc>${text}</desc><text x="8" y="14" font-size="12" font-weight="600">${drawing.title}</text>${placed}${placedLines}</svg>`
-    .text;
+  const words = inWords({ ...drawing, shots });
+  const isLanding = views.includes("landing");
+  return {
+    width,
+    height: y,
+    alternative: [
+      `${drawing.title}, ${isLanding ? "landings" : "flights"} of ${plural(shots.length, "shot")}.`,
+      ...words.carries,
+      ...(isLanding ? [] : words.top),
+    ].join(" "),
+    body: [html`<text class="title" x="8" y="12">${drawing.title}</text>`, ...placed],
+    caption: (isLanding ? words.averages : words.top).join(" "),
+  };
 }
 
-function legend({ shots, landing, share }: FlightDrawing, hasPaths: boolean): Markup[] {
+/** A picture that stands alone as a file, with its key: it brings the colours of a light or a dark surface with it. */
+export function standalone({ width, height, alternative, body }: Drawing, drawing: FlightDrawing): string {
+  const LINE = 15;
+  const lines = keyOf(drawing);
+  const placed = lines.map(
+    (line, place) => html`<g transform="translate(12 ${tenth(height + GAP + LINE * place)})">${line}</g>`,
+  );
+  const whole = tenth(height + GAP + LINE * lines.length);
+  return `${html`<svg style="color-scheme:light dark;color:CanvasText;background:Canvas" xmlns="http://www.w3.org/2000/svg" role="img" viewBox="0 0 ${width} ${whole}" width="${width}" height="${whole}" font-family="system-ui, sans-serif" font-size="10" fill="currentColor" stroke="none"><title>${drawing.title}</title><desc>${alternative}</desc>${body}${placed}</svg>`}\n`;
+}
+
+function keyOf({ shots, landing, share }: FlightDrawing): Markup[] {
   const ellipse =
-    share === null || shots.length < 3
-      ? ""
-      : `; the ellipse would hold ${Math.round(100 * share)} % of such shots`;
+    share === null ? "" : `; the ellipse holds the next shot with ${Math.round(100 * share)} % probability`;
   return [
     shots.some((shot) => shot.landing !== null)
       ? html`<circle r="3"/><text x="9" y="3">${landing}${ellipse}</text>`
@@ -95,41 +102,46 @@ function legend({ shots, landing, share }: FlightDrawing, hasPaths: boolean): Ma
     shots.some(({ standard }) => standard !== null)
       ? html`<path d="M0 -4l4 4l-4 4l-4 -4Z" fill="none" stroke="currentColor"/><text x="9" y="3">in reference air, an estimate${ellipse === "" ? "" : "; its ellipse is dashed"}</text>`
       : null,
-    hasPaths && shots.some(({ path }) => path.length > 0)
+    shots.some(({ path }) => path.length > 0)
       ? html`<path d="M-5 0h10" stroke="currentColor" stroke-opacity="0.55"/><text x="9" y="3">the flight model's way through the air, an estimate</text>`
       : null,
   ].filter((line) => line !== null);
 }
 
-/** What the picture tells, for those who cannot see it. */
-function alternativeOf({ shots, unit, landing }: FlightDrawing): string {
+/** What the picture tells: sentences. */
+function inWords({ shots, unit, landing }: FlightDrawing) {
   const spoken = (meters: number) => formatNumber(meters, unit, 1);
-  const sentence = (words: string, places: readonly Ground[]) => {
-    const carries = places.map(({ x, z }) => Math.hypot(x, z));
-    const sides = places.map(({ z }) => z);
-    const average = carries.reduce((sum, carry) => sum + carry, 0) / carries.length;
-    const [least, most] = [Math.min(...carries), Math.max(...carries)].map(spoken);
-    const carry =
-      least === most ? `carry ${least}` : `carry ${least} to ${most}, on average ${spoken(average)}`;
-    const [left, right] = [Math.min(...sides), Math.max(...sides)];
-    return `${words}: ${carry}; ${left === right ? side(left) : `from ${side(left)} to ${side(right)}`}.`;
-  };
   const side = (z: number) => {
     const amount = spoken(Math.abs(z));
     if (amount === `0${unitSuffix(unit)}`) return "on the target line";
     return `${amount} ${z < 0 ? "left" : "right"}`;
   };
-  const top = Math.max(0, ...shots.flatMap(({ path }) => path.map(({ y }) => y)));
-  const known = shots.flatMap(({ landing: place }) => place ?? []);
-  const standard = shots.flatMap(({ standard: place }) => place ?? []);
-  return [
-    `${plural(shots.length, "shot")}.`,
-    known.length === 0 ? "" : sentence(capital(landing), known),
-    standard.length === 0 ? "" : sentence("In reference air, an estimate", standard),
-    top === 0 ? "" : `Highest point ${spoken(top)}, by the model.`,
-  ]
-    .filter((part) => part !== "")
-    .join(" ");
+  const known = [
+    { name: landing, places: shots.flatMap((shot) => shot.landing ?? []) },
+    { name: "in reference air, an estimate", places: shots.flatMap(({ standard }) => standard ?? []) },
+  ].filter(({ places }) => places.length > 0);
+  const carriesOf = (places: readonly Ground[]) => places.map(({ x, z }) => Math.sqrt(x * x + z * z));
+  const tops = shots.flatMap(({ path }) => (path.length === 0 ? [] : Math.max(...path.map(({ y }) => y))));
+  const onAverage = tops.length === 1 ? "" : " on average";
+  return {
+    carries: known.map(({ name, places }) => {
+      const carries = carriesOf(places);
+      const sides = places.map(({ z }) => z);
+      const [least, most] = [Math.min(...carries), Math.max(...carries)].map(spoken);
+      const carry =
+        least === most ? `carry ${least}` : `carry ${least} to ${most}, on average ${spoken(mean(carries))}`;
+      const [left, right] = [side(Math.min(...sides)), side(Math.max(...sides))];
+      return `${capital(name)}: ${carry}; ${left === right ? left : `from ${left} to ${right}`}.`;
+    }),
+    averages: [
+      `Average carry ${known.map(({ name, places }) => `${spoken(mean(carriesOf(places)))} ${name}`).join("; ")}.`,
+    ],
+    top: tops.length === 0 ? [] : [`Highest point ${spoken(mean(tops))}${onAverage}, an estimate.`],
+  };
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }
 
 function capital(text: string): string {

@@ -12,7 +12,7 @@ export interface RunningCount {
 }
 
 const WIDTH = 320;
-const HEIGHT = 74;
+const HEIGHT = 60;
 const [LEFT, RIGHT, TOP] = [26, WIDTH - 10, 6];
 
 /** The picture; null where nothing is known of any shot. The shaded area is where the goal cannot be met any more. */
