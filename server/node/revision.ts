@@ -1,8 +1,8 @@
 /** The revision of a file in the version control that its folder is under, where git is to be had. */
-import { execFile } from "node:child_process";
 import { createHash } from "node:crypto";
+import { existsSync } from "node:fs";
 import { readFile } from "node:fs/promises";
-import { basename, dirname } from "node:path";
+import { basename, dirname, join } from "node:path";
 import { pathOfName } from "./path-names.ts";
 
 /** A question that takes longer, as on a slow network drive, is not answered. */
@@ -28,6 +28,7 @@ export function revisionsIn(cwd: string): (file: string) => Promise<string | nul
 
 async function revisionOf(path: string): Promise<string | null> {
   const name = basename(path);
+  if (!isVersioned(dirname(path))) return null;
   const ask = (...question: string[]) => git(dirname(path), question);
   const commit = await ask("-c", "log.showSignature=false", "log", "-1", "--format=%H", "--", name);
   if (commit === "") return null;
@@ -35,8 +36,16 @@ async function revisionOf(path: string): Promise<string | null> {
   return (await blobsOf(path)).includes(stored) ? commit : null;
 }
 
+/** Whether git would find a repository from here on upwards: to look is cheaper than to start it. */
+function isVersioned(folder: string): boolean {
+  if (process.env.GIT_DIR !== undefined || existsSync(join(folder, ".git"))) return true;
+  const above = dirname(folder);
+  return above !== folder && isVersioned(above);
+}
+
 /** Empty where git is missing, does not know, or takes too long. */
-function git(folder: string, question: readonly string[]): Promise<string> {
+async function git(folder: string, question: readonly string[]): Promise<string> {
+  const { execFile } = await import("node:child_process");
   return new Promise((resolve) => {
     const options = { cwd: folder, timeout: PATIENCE, windowsHide: true } as const;
     execFile("git", ["--no-pager", "--literal-pathspecs", ...question], options, (error, stdout) => {
