@@ -19,18 +19,18 @@ export const check = defineCheck({
     const { instrument: node } = linesOf(session);
     const meaning = node && meaningOf(session, context);
     if (meaning?.instrument === undefined) return;
-    const { instrument, decisionLevel } = meaning;
+    const { instrument } = meaning;
     const found = tooNarrowIn(meaning);
     const [first] = found;
     if (node === undefined || first === undefined) return;
     const here = { file: context.document.uri.toString(), range: first.location.range };
-    const lines = found.slice(0, MOST_NAMED).map(({ text, location, metric, uncertainty, needed }) => {
-      return `${code(text)} (${placeInWords(location, here)}): ${metric} may be off by ${uncertainty}, and takes at least ${needed}`;
+    const lines = found.slice(0, MOST_NAMED).map(({ text, location, of, uncertainty, needed, level }) => {
+      return `${code(text)} (${placeInWords(location, here)}): ${of} may be off by ${uncertainty}, and takes at least ${needed} to be sure at ${percent(level)}`;
     });
     const more = found.length - lines.length;
     const all = more > 0 ? [...lines, `${more} more`] : lines;
     context.report({
-      message: `${quoted(instrument.name)} cannot tell at ${percent(decisionLevel)} whether shots are inside ${found.length === 1 ? "this range" : "these ranges"}, not even in the middle. ${all.join("; ")}. Widen the range, or use a finer instrument.`,
+      message: `${quoted(instrument.name)} is too coarse for ${found.length === 1 ? "this range: it cannot tell that anything is inside, not even in the middle" : "these ranges: it cannot tell that anything is inside, not even in their middle"}. ${all.join("; ")}. Widen the range, or use a finer instrument.`,
       node,
       related: found.map(({ text, location }) => ({ message: text, location })),
     });

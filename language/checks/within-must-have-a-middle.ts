@@ -40,7 +40,7 @@ plan "Gate" {
   block "Start" {
     10 shots
     target start-direction «within 2°»
-    require carry «within ±5 yd»
+    target carry «within ±5 yd»
     success spread of carry «within 5 yd»
   }
 }`,
@@ -49,7 +49,7 @@ plan "Gate" {
   block "Start" {
     10 shots
     target start-direction within ±2°
-    require carry at most 5 yd
+    target carry at most 5 yd
     success spread of carry at most 5 yd
   }
 }`,

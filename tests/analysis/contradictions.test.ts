@@ -98,6 +98,57 @@ const CASES: Readonly<Record<string, Case>> = {
         at most 4 of 10 shots with offline at least 10 yd right
       }`,
   },
+  "a spread that is wider than what is required": {
+    wrong: `20 shots
+      require carry between 145 yd and 150 yd
+      require offline within ±15 yd
+      success {
+        «spread of carry at most 8 yd»
+        «middle 80 % of offline spans at most 30 yd»
+      }`,
+    code: IDLE,
+    says: [
+      "cannot be missed",
+      /leaves (carry 145 yd to 150 yd|offline 15 yd left to 15 yd right), and shots so close together never scatter more/,
+    ],
+    right: `20 shots
+      require carry between 145 yd and 150 yd
+      require offline within ±15 yd
+      success {
+        spread of carry at most 3 yd
+        middle 80 % of offline spans at most 25 yd
+        spread of curve at most 8 yd
+      }`,
+  },
+  "a spread over clubs": {
+    wrong: `window "Gap" {
+  for 7-iron is carry between 148 yd and 152 yd
+  for 9-iron is carry between 128 yd and 132 yd
+}
+
+plan "Gate" {
+  block "One" {
+    10 shots with 7-iron
+    require inside "Gap"
+    success «spread of carry at most 8 yd»
+  }
+}`,
+    code: IDLE,
+    says: ["leaves carry 148 yd to 152 yd"],
+    right: `window "Gap" {
+  for 7-iron is carry between 148 yd and 152 yd
+  for 9-iron is carry between 128 yd and 132 yd
+}
+
+plan "Gate" {
+  block "Both" {
+    10 shots with 7-iron
+    10 shots with 9-iron
+    require inside "Gap"
+    success spread of carry at most 8 yd
+  }
+}`,
+  },
   "shares of however many shots": {
     wrong: `at least 20 shots
       success {

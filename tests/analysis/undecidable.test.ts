@@ -292,7 +292,12 @@ plan "Gate" {
       mark: "instrument",
     }),
     code: INSTRUMENT,
-    says: ['"Bay unit" cannot tell at 95 %', "line 6", "off by 0.5°", "at least ±0.98°"],
+    says: [
+      '"Bay unit" is too coarse for this range',
+      "line 6",
+      "off by 0.5°",
+      "at least ±0.98° to be sure at 95 %",
+    ],
     right: session({
       plan: `  block "Start" test {
     10 shots

@@ -36,11 +36,14 @@ export interface Setting {
 export interface TooNarrow {
   readonly text: string;
   readonly location: Location;
-  readonly metric: string;
+  /** What may be off: `carry`, `the average carry`. */
+  readonly of: string;
   /** How far a reading, or an average, may be off: one standard deviation, as it is written. */
   readonly uncertainty: string;
   /** The narrowest range that can be told, as it is written: `±0.8°`. */
   readonly needed: string;
+  /** How sure it must be that something is inside. */
+  readonly level: number;
 }
 
 /** Each line once. Linear in the tests of the block, its clubs and what is stated of the instrument. */
@@ -72,7 +75,7 @@ function narrowTest(condition: Condition, line: Line, setting: Setting, subject:
       const combined = uncertaintyOfMean(1, uncertainty);
       const { interval } = claimOf(bounds, setting.player.hand);
       if (bestConformance(combined, interval) >= setting.decisionLevel) continue;
-      return [tooNarrow(line, metric, combined, twoSided(setting.decisionLevel) * combined, bounds)];
+      return [tooNarrow(line, asRead(metric, combined, setting.decisionLevel), bounds)];
     }
   }
   return [];
@@ -90,14 +93,15 @@ function narrowAverage(goal: StatisticCriterion, setting: Setting, subject: Bloc
     if (confidence === null) {
       const combined = uncertaintyOfMean(shots, uncertainty);
       if (bestConformance(combined, claim) >= setting.decisionLevel) continue;
-      return [tooNarrow(goal, metric, combined, twoSided(setting.decisionLevel) * combined, bounds)];
+      return [tooNarrow(goal, asRead(`the average ${metric}`, combined, setting.decisionLevel), bounds)];
     }
     const { systematic } = uncertainty;
     const best = { n: shots, mean: (claim.low + claim.high) / 2, sd: 0 };
     const limitsAt = (level: number) => meanLimits(best, level, systematic);
     if (systematic === 0 || verdictByLimits(limitsAt, claim, confidence, slack) !== "undecided") continue;
     const margin = normalQuantile(1 - allowedError(confidence)) * systematic;
-    return [tooNarrow(goal, metric, systematic, margin, bounds)];
+    const doubt = { of: `the average ${metric}`, uncertainty: systematic, margin, level: confidence };
+    return [tooNarrow(goal, doubt, bounds)];
   }
   return [];
 }
@@ -116,21 +120,32 @@ function twoSided(share: number): number {
   return normalQuantile((1 + share) / 2);
 }
 
+/** How far a number may be off, SI: one standard deviation, and what it takes to either side to be sure at this level. */
+interface Doubt {
+  readonly of: string;
+  readonly uncertainty: number;
+  readonly margin: number;
+  readonly level: number;
+}
+
+function asRead(of: string, uncertainty: number, level: number): Doubt {
+  return { of, uncertainty, margin: twoSided(level) * uncertainty, level };
+}
+
 function tooNarrow(
   { text, location }: Line,
-  metric: string,
-  uncertainty: number,
-  halfWidth: number,
+  { of, uncertainty, margin, level }: Doubt,
   bounds: Bounds,
 ): TooNarrow {
   const { factor } = unitOf(bounds);
   const amount = (value: number) => writeAmount({ value, unit: unitOf(bounds), direction: null });
-  const digits = 10 ** Math.max(0, 1 - Math.floor(Math.log10(halfWidth / factor)));
-  const needed = (Math.ceil((halfWidth / factor) * digits - 1e-9) / digits) * factor;
+  const digits = 10 ** Math.max(0, 1 - Math.floor(Math.log10(margin / factor)));
+  const needed = (Math.ceil((margin / factor) * digits - 1e-9) / digits) * factor;
   return {
     text,
     location,
-    metric,
+    of,
+    level,
     uncertainty: amount(Number((uncertainty / factor).toPrecision(2)) * factor),
     needed: `±${amount(needed)}`,
   };

@@ -139,7 +139,10 @@ function whatWouldDo(
   baselineIsTooShort: boolean,
 ): string {
   if (baselineIsTooShort) {
-    const enough = both === undefined ? "" : ` About ${shotsInWords(both)} before and as many now would do.`;
+    const enough =
+      both === undefined
+        ? " Ask at a lower confidence, or for a change that is easier to see."
+        : ` About ${shotsInWords(both)} before and as many now would do.`;
     return `: against ${shotsInWords(baseline)} before, no number of shots now would do.${enough}`;
   }
   return shots === undefined

@@ -11,6 +11,7 @@ import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { areCompatible, findConflict } from "./conflict.ts";
 import { type Demand, demandsOf, proposeDemand } from "./demand.ts";
 import { everyGoal } from "./goals.ts";
+import { idleWidth } from "./idle-widths.ts";
 import { propose } from "./propose.ts";
 import { named, relatedLines, since } from "./reasons.ts";
 
@@ -25,6 +26,8 @@ export function idleGoals(subject: BlockInPlan): Remark[] {
   if (conflictsIn(subject).length > 0) return [];
   const demands = demandsOf(subject).filter(({ role }) => role !== "target");
   return everyGoal(subject.block.success).flatMap((goal) => {
+    const width = idleWidth(goal, demands, subject);
+    if (width !== undefined) return [width];
     const miss = missOf(goal, subject);
     if (miss === undefined || !canBeMissed(goal)) return [];
     const remark = remarkOn(miss, goal.kind === "statistic" ? demands : leftOut(demands), subject);
@@ -98,7 +101,7 @@ function remarkOn(miss: Miss, demands: readonly Demand[], subject: BlockInPlan):
   const rules = others.length === 1 ? "rules" : "rule";
   const what = others.length === 0 ? "no shot would" : `${lines} ${rules} out every shot that would`;
   return {
-    message: sentence(`${line} cannot be missed: ${what}${why}. Ask for more, or take it out.`),
+    message: sentence(`${line} cannot be missed: ${what}${why}. Ask for something stricter, or take it out.`),
     location: goal.location,
     related: relatedLines(others),
   };

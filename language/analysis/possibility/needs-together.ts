@@ -47,9 +47,10 @@ export function tooManyShots(goals: readonly Criterion[], subject: BlockInPlan):
   });
   const both = found.length === 2 ? "both" : "two of these";
   const most = ofShares ? "" : `, and only ${mostOf(found)} count`;
+  const areCounts = found.every(({ goal }) => goal.kind !== "statistic");
   return {
     goals: [...new Set(found.map(({ goal }) => goal))],
-    why: `${listed(parts)}; no shot can be ${both}${most}. Ask for fewer of one of them.`,
+    why: `${listed(parts)}; no shot can be ${both}${most}. ${areCounts ? "Ask for fewer of one of them" : "Change one of them"}.`,
   };
 }
 
