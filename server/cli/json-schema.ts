@@ -5,6 +5,7 @@ import * as scoreReport from "../../shared/score-report.ts";
 import * as sessionData from "../../shared/session-data.ts";
 import * as checkReport from "../report/check-report.ts";
 import * as planDiff from "../report/diff/plan-diff.ts";
+import * as flightEstimates from "../report/flight-estimates.ts";
 import * as cohort from "../report/overview/cohort.ts";
 import * as trend from "../report/overview/trend.ts";
 import * as scoreOutput from "../report/score-output.ts";
@@ -18,6 +19,7 @@ const ROOTS: Readonly<Record<SchemaName, $ZodType>> = {
   "plan-diff": planDiff.PlanDiff,
   trend: trend.Trend,
   cohort: cohort.Cohort,
+  "flight-estimates": flightEstimates.FlightEstimates,
 };
 
 /** The schema as JSON Schema, draft 2020-12. Parts have the names that the program's own types have. */
@@ -30,7 +32,17 @@ export function jsonSchema(name: SchemaName): object {
 }
 
 function parts(): [name: string, schema: $ZodType][] {
-  const modules = [planModel, sessionData, scoreReport, checkReport, scoreOutput, planDiff, trend, cohort];
+  const modules = [
+    planModel,
+    sessionData,
+    scoreReport,
+    checkReport,
+    scoreOutput,
+    planDiff,
+    trend,
+    cohort,
+    flightEstimates,
+  ];
   return modules
     .flatMap((module) => Object.entries<unknown>(module))
     .filter((entry): entry is [string, $ZodType] => entry[1] instanceof $ZodType);

@@ -6,11 +6,13 @@
 import { verdictOfAll } from "../../language/criteria/verdict.ts";
 import type { ScoringInput } from "../../shared/plan-model.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
-import type { SessionData } from "../../shared/session-data.ts";
+import type { DataFinding, SessionData, Shot } from "../../shared/session-data.ts";
+import { Findings } from "../import/finding.ts";
 import { abilityCautions } from "./cautions/ability.ts";
 import { apartCautions } from "./cautions/apart.ts";
 import { driftCautions } from "./cautions/drift.ts";
-import { impossibleShots } from "./cautions/impossible.ts";
+import { reportImpossible } from "./cautions/impossible.ts";
+import { reportMisfits } from "./cautions/misfits.ts";
 import { withPlannedClubs } from "./clubs.ts";
 import { columnsOf } from "./counted-shots.ts";
 import { comparisons } from "./earlier/against.ts";
@@ -37,7 +39,7 @@ export interface Known {
 
 /** The report on a session. Where the player's hand is not stated, direction words are a right-hander's, and a note says so. */
 export function scoreSession(input: ScoringInput, read: SessionData, known: Known): ScoreReport {
-  const { plan, session, player, instrument, metrics } = input;
+  const { plan, session, player, instrument } = input;
   const { version, sha256 = null, revision = null, others = [] } = known;
   const data = withPlannedClubs(plan, read);
   const areClubsPlanned = data.shots.some(({ club }, place) => club !== read.shots[place]?.club);
@@ -80,7 +82,15 @@ export function scoreSession(input: ScoringInput, read: SessionData, known: Know
       ...scored.flatMap(({ cautions }) => cautions),
     ],
     setAside: [...sorted.setAside],
-    findings: [...data.findings, ...impossibleShots(data.shots, metrics)],
+    findings: [...data.findings, ...oddReadings(data.shots, input)],
     notes: [...notesOn(input, data, sorted, areClubsPlanned), ...loadNotes(input, history)],
   };
+}
+
+/** Readings that cannot all be true, or hardly: to be looked at. */
+function oddReadings(shots: readonly Shot[], input: ScoringInput): DataFinding[] {
+  const findings = new Findings();
+  reportImpossible(shots, input.metrics, findings);
+  reportMisfits(shots, input, findings);
+  return findings.list();
 }

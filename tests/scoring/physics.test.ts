@@ -1,5 +1,5 @@
 /** Geometry and the flight model between the tables and the verdicts, from text to report. */
-import { expect, test } from "vitest";
+import { describe, expect, test } from "vitest";
 import { COEFFICIENTS } from "../../server/flight/coefficients.ts";
 import { fly } from "../../server/flight/fly.ts";
 import { REFERENCE } from "../../server/flight/surroundings.ts";
@@ -88,8 +88,8 @@ function shots(seed: number, along: number): string {
   return `Ball,Launch,Start,Spin,Axis,Carry\n${rows.join("\n")}\n`;
 }
 
-async function report(text: string): Promise<ScoreReport> {
-  const folder = folderWith({ "plan.drill": text, "still.csv": shots(5, 0), "windy.csv": shots(6, -5) });
+async function report(text: string, windy = shots(6, -5)): Promise<ScoreReport> {
+  const folder = folderWith({ "plan.drill": text, "still.csv": shots(5, 0), "windy.csv": windy });
   const { stdout, stderr } = await drillwright(folder, [
     ..."score plan.drill --session Windy --format json".split(" "),
   ]);
@@ -118,4 +118,59 @@ test("without the wind and the air nothing is estimated, and the reason is said"
   const windy = await report(bare);
   expect(goalsOf(windy)[1]).toEqual({ verdict: "not-measured", isEstimate: false });
   expect(windy.notes.join("\n")).toMatch(/standard-carry could not be estimated for 30 shots: /);
+});
+
+describe("readings that do not fit what the model makes of the others", () => {
+  /** The windy shots, the carry of some made so many times as long. */
+  const stretched = (factor: number, isWrong: (shot: number) => boolean) => {
+    const [head = "", ...rows] = shots(6, -5).trim().split("\n");
+    const changed = rows.map((row, shot) => {
+      const cells = row.split(",");
+      const carry = Number(cells.pop()) * (isWrong(shot) ? factor : 1);
+      return [...cells, carry.toFixed(1)].join(",");
+    });
+    return `${[head, ...changed].join("\n")}\n`;
+  };
+
+  test("are none where shots flew as they were launched", async () => {
+    expect((await report(PLAN)).findings).toEqual([]);
+  });
+
+  test("are pointed at in their rows", async () => {
+    const { findings } = await report(
+      PLAN,
+      stretched(1.6, (shot) => shot === 3),
+    );
+    expect(findings).toEqual([
+      {
+        code: "value-inconsistent",
+        severity: "warning",
+        file: "windy.csv",
+        line: 5,
+        column: null,
+        text: null,
+        message: expect.stringMatching(
+          /^carry is 2\d\d yd; ball-speed, launch-angle, start-direction, spin-rate and spin-axis by the flight model, an estimate, make it 1\d\d yd to 1\d\d yd\. A ball that flies unlike a new one does that, .* It is kept as it was read\.$/,
+        ),
+      },
+    ]);
+  });
+
+  test("are told once where they are many: then it is the table, or the air", async () => {
+    const { findings } = await report(
+      PLAN,
+      stretched(1.6, (shot) => shot % 2 === 0),
+    );
+    expect(findings).toHaveLength(1);
+    expect(findings[0]).toMatchObject({ line: null, severity: "warning" });
+    expect(findings[0]?.message).toMatch(
+      /^carry does not fit the other readings at 15 of 30 shots, so that .* At line 2, carry is /,
+    );
+  });
+
+  test("are none of a range ball that carries as short as the session says", async () => {
+    const short = stretched(0.75, () => true);
+    expect((await report(PLAN, short)).findings).toHaveLength(1);
+    expect((await report(PLAN.replaceAll("carries 100 %", "carries 75 %"), short)).findings).toEqual([]);
+  });
 });

@@ -11,6 +11,7 @@ const SCHEMAS = {
   "plan-diff": "what `diff --format json` prints",
   trend: "what `trend --format json` prints",
   cohort: "what `cohort --format json` prints",
+  "flight-estimates": "what `flight --format json` prints",
 } as const;
 
 export type SchemaName = keyof typeof SCHEMAS;
@@ -29,7 +30,7 @@ export const schema = defineCommand({
   async run({ operands: [name] }, io) {
     if (name === undefined) {
       for (const [each, meaning] of Object.entries(SCHEMAS))
-        io.stdout.write(`${each.padEnd(14)}${meaning}\n`);
+        io.stdout.write(`${each.padEnd(18)}${meaning}\n`);
       return EXIT_CODES.ok.code;
     }
     if (!isSchemaName(name)) {

@@ -11,6 +11,7 @@ import { placeOf } from "../../flight/conditions.ts";
 import { DEGREE, RPM } from "../../flight/constants.ts";
 import { type Disagreement, disagreements } from "../../flight/cross-checks.ts";
 import {
+  type Derived,
   deliveryFrom,
   derivedMetrics,
   estimatedFlight,
@@ -40,7 +41,7 @@ export interface LaunchEstimates {
   /** The launch within reach of the attack angle that carries farthest in reference air. */
   readonly best: { readonly launchAngle: number; readonly spinRate: number; readonly carry: number } | null;
   /** What a strike of these club angles would do, as far as it was not stated. */
-  readonly strike: readonly { readonly metric: string; readonly value: number }[];
+  readonly strike: readonly Derived[];
   readonly disagreements: readonly Disagreement[];
 }
 

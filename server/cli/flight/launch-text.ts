@@ -118,12 +118,12 @@ function launchWords({ stated: { values } }: LaunchEstimates, words: Words): str
 }
 
 function disagreementLines({ disagreements }: LaunchEstimates, words: Words): string[] {
-  return disagreements.flatMap(({ metric, measured, low, high, from, reason }) => {
+  return disagreements.flatMap(({ metric, measured, low, high, from, by, reason }) => {
     const declared = words.metric(metric);
     return [
       "",
       words.palette.open(
-        `! ${spaced(metric)} ${formatReading(measured, declared, words.hand)} does not fit ${from.map(spaced).join(", ")}, which make it ${formatRange(low, high, declared, words.hand)}.`,
+        `! ${spaced(metric)} ${formatReading(measured, declared, words.hand)} does not fit ${from.map(spaced).join(", ")}, which${by === "model" ? " by the model" : ""} make it ${formatRange(low, high, declared, words.hand)}.`,
       ),
       `  ${reason}`,
     ];

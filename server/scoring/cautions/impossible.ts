@@ -2,7 +2,8 @@
 import { reading } from "../../../shared/condition.ts";
 import type { Metric } from "../../../shared/plan-model.ts";
 import { formatReading } from "../../../shared/quantity.ts";
-import type { DataFinding, Shot } from "../../../shared/session-data.ts";
+import type { Shot } from "../../../shared/session-data.ts";
+import type { Findings } from "../../import/finding.ts";
 
 /** Two metrics, and how much smaller than the other one the first can be at most, as a share of it. */
 interface Rule {
@@ -26,20 +27,19 @@ const RULES: readonly Rule[] = [
   { smaller: "total", larger: "carry", share: 0.9, why: "a ball does not roll back that far" },
 ];
 
-/** At most so many shots of a session are named. */
-const MOST = 20;
-
-export function impossibleShots(
+export function reportImpossible(
   shots: readonly Shot[],
   vocabulary: ReadonlyMap<string, Metric>,
-): DataFinding[] {
-  const found = shots.flatMap((shot) =>
-    RULES.flatMap((rule) => {
+  findings: Findings,
+): void {
+  for (const shot of shots) {
+    for (const rule of RULES) {
       const message = violation(shot, rule, vocabulary);
-      return message === undefined ? [] : [finding(shot, message)];
-    }),
-  );
-  return found.slice(0, MOST);
+      if (message === undefined) continue;
+      const { file, line } = shot.row;
+      findings.about(file)({ code: "value-inconsistent", severity: "warning", line, message });
+    }
+  }
 }
 
 function violation(
@@ -55,16 +55,4 @@ function violation(
     return metric === undefined ? String(value) : formatReading(value, metric, "right");
   };
   return `${smaller} is ${inWords(smaller, low)} and ${larger} ${inWords(larger, high)}: ${why}. One of the readings, or the unit of a column, is wrong. Both are kept as they were read.`;
-}
-
-function finding({ row }: Shot, message: string): DataFinding {
-  return {
-    code: "value-inconsistent",
-    severity: "warning",
-    file: row.file,
-    line: row.line,
-    column: null,
-    text: null,
-    message,
-  };
 }
