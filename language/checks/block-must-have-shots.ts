@@ -1,6 +1,6 @@
 import { isShots } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
-import { isRead } from "./practice.ts";
+import { mayState } from "./practice.ts";
 import { code } from "./wording.ts";
 
 /** A block that does not say how many shots are hit. */
@@ -9,11 +9,7 @@ export const check = defineCheck({
   reason:
     "Without a number of shots nobody knows when the block is over, and a session cannot be told apart into blocks.",
   run(block, context) {
-    if (block.statements.some(isShots)) return;
-    // A drill that is not known yet may well say.
-    const drill = block.use?.drill?.ref;
-    if (block.use !== undefined && drill === undefined) return;
-    if (drill !== undefined && (drill.statements.some(isShots) || !isRead(drill, context))) return;
+    if (mayState(block, isShots, context)) return;
     context.report({
       message: `How many shots has this block? Write for example ${code("10 shots")} or ${code("at least 10 shots with 7-iron")}.`,
       node: block,

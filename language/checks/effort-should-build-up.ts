@@ -1,7 +1,7 @@
 import { type Block, isShots, type Shots } from "../generated/tree/ast.ts";
 import { kindOf } from "../types/kinds.ts";
 import { numberOf } from "../types/parameters.ts";
-import { type CheckContext, defineCheck } from "./check.ts";
+import { type CheckContext, defineCheck, type TextEdit } from "./check.ts";
 import { cstOf, insertAfter, rangeOf, replace } from "./edits.ts";
 import { statedIn } from "./practice.ts";
 
@@ -24,18 +24,13 @@ export const check = defineCheck({
     if (first === undefined || first.$container !== block) return;
     const effort = effortOf(first);
     if (effort === undefined || effort <= EASY) return;
-    const stated = cstOf(first, "effort");
     report({
       message: "This warm-up begins with full swings. Begin with little effort, such as 50 %.",
       node: first,
       fixes: [
         {
           title: "Begin at 50 % effort",
-          edits: [
-            stated === undefined
-              ? insertAfter(rangeOf(first), " at 50 % effort")
-              : replace(stated.range, "50"),
-          ],
+          edits: [writeEffort(first, 50)],
         },
       ],
     });
@@ -76,7 +71,6 @@ function reportJumps(lines: readonly Shots[], block: Block, report: CheckContext
     const earlier = before && effortOf(before);
     if (effort === undefined || earlier === undefined || effort - earlier <= STEP) continue;
     if (line.$container !== block) continue;
-    const stated = cstOf(line, "effort");
     const between = Math.round((earlier + effort) / 2 / 5) * 5;
     report({
       message: `From ${earlier} % to ${effort} % is a leap. Build up in smaller steps, such as ${between} % here.`,
@@ -84,11 +78,7 @@ function reportJumps(lines: readonly Shots[], block: Block, report: CheckContext
       fixes: [
         {
           title: `Make it ${between} % effort`,
-          edits: [
-            stated === undefined
-              ? insertAfter(rangeOf(line), ` at ${between} % effort`)
-              : replace(stated.range, String(between)),
-          ],
+          edits: [writeEffort(line, between)],
         },
       ],
     });
@@ -98,4 +88,12 @@ function reportJumps(lines: readonly Shots[], block: Block, report: CheckContext
 /** In percent of a full swing; a full one where it is not stated. */
 function effortOf({ effort }: Shots): number | undefined {
   return effort === undefined ? 100 : numberOf(effort);
+}
+
+/** Writes how much of a full swing a line of shots is hit at, in percent. */
+function writeEffort(line: Shots, effort: number): TextEdit {
+  const stated = cstOf(line, "effort");
+  return stated === undefined
+    ? insertAfter(rangeOf(line), ` at ${effort} % effort`)
+    : replace(stated.range, String(effort));
 }

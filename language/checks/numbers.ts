@@ -1,17 +1,8 @@
 /** The plain numbers of a text, each with what it is a number of. */
 import { type AstNode, AstUtils } from "langium";
 import { once } from "../analysis/once.ts";
-import {
-  type Count,
-  type Drill,
-  isAmountValue,
-  isArgument,
-  isCount,
-  isParameter,
-  isQuantity,
-  type Parameter,
-} from "../generated/tree/ast.ts";
-import { placeOfNumber } from "../types/parameters.ts";
+import { type Count, type Drill, isCount, isQuantity, type Parameter } from "../generated/tree/ast.ts";
+import { parameterOf, placeOfNumber } from "../types/parameters.ts";
 import type { TextEdit } from "./check.ts";
 import { rangeOf, replace } from "./edits.ts";
 
@@ -35,7 +26,7 @@ export function numbersOf(node: AstNode): StatedNumber[] {
     return value === undefined ? [] : [{ value, property: "value", roles: [roleOf(node)] }];
   }
   if (isQuantity(node)) {
-    const roles = node.unit === undefined ? rolesOf(parameterOf(node)) : [];
+    const roles = node.unit === undefined ? rolesOf(parameterOf(node.$container)) : [];
     const { value } = node;
     return value === undefined ? [] : [{ value, property: "value", roles: [...roles, "Quantity.value"] }];
   }
@@ -53,14 +44,6 @@ export function writeNumber(count: Count, text: string): TextEdit {
 
 function roleOf(count: Count): Role {
   return `${count.$container.$type}.${count.$containerProperty ?? ""}`;
-}
-
-/** The parameter that an amount is the default of, or an argument for. */
-function parameterOf(node: AstNode): Parameter | undefined {
-  if (!isAmountValue(node.$container)) return undefined;
-  const around = node.$container.$container;
-  if (isParameter(around)) return around;
-  return isArgument(around) ? around.parameter?.ref : undefined;
 }
 
 /** The places in its drill where a parameter stands for a plain number; none where it stands for amounts only. */

@@ -25,6 +25,17 @@ export function isRead(
   return its === document ? !isBroken(drill) : its.parseResult.parserErrors.length === 0;
 }
 
+/** Whether a block says something of a type, or its drill does, or may: one that is not known yet, or cannot be read. */
+export function mayState(
+  { statements, use }: Block,
+  is: (statement: unknown) => boolean,
+  context: Pick<CheckContext, "document" | "isBroken">,
+): boolean {
+  if (statements.some(is) || use === undefined) return statements.some(is);
+  const drill = use.drill?.ref;
+  return drill === undefined || drill.statements.some(is) || !isRead(drill, context);
+}
+
 /** The statements of a block: its own of that type, else its drill's. */
 export function statedIn<T extends BlockStatement>(
   { statements, use }: Block,

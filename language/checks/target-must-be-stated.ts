@@ -1,7 +1,7 @@
 import { AstUtils } from "langium";
 import { type Drill, isBlock, isOnTarget, isSuccess, isTarget } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
-import { isRead } from "./practice.ts";
+import { mayState } from "./practice.ts";
 import { code, quoted } from "./wording.ts";
 
 /** `on target` in a block without a target. */
@@ -11,11 +11,8 @@ export const check = defineCheck({
     "A shot is on target when it meets the targets of its block; without one nobody can say which shots are.",
   run(node, context) {
     const block = isBlock(node) ? node : AstUtils.getContainerOfType(node, isBlock);
-    if (block === undefined || block.statements.some(isTarget)) return;
-    const drill = block.use?.drill?.ref;
-    // A drill that is not known yet may well have one.
-    if (block.use !== undefined && drill === undefined) return;
-    if (drill !== undefined && (drill.statements.some(isTarget) || !isRead(drill, context))) return;
+    const drill = block?.use?.drill?.ref;
+    if (block === undefined || mayState(block, isTarget, context)) return;
     const example = code("target start-direction within ±2°");
     if (!isBlock(node)) {
       context.report({

@@ -1,7 +1,7 @@
 import { isSuccess } from "../generated/tree/ast.ts";
 import { isTest, kindOf } from "../types/kinds.ts";
 import { defineCheck } from "./check.ts";
-import { isRead } from "./practice.ts";
+import { mayState } from "./practice.ts";
 import { code } from "./wording.ts";
 
 /** A test that cannot be passed or failed. */
@@ -10,11 +10,7 @@ export const check = defineCheck({
   reason: "A test answers a question, and what the answer is depends on what counts as a success.",
   run(block, context) {
     const kind = kindOf(block);
-    if (!isTest(block) || block.statements.some(isSuccess)) return;
-    // A drill that is not known yet may well say.
-    const drill = block.use?.drill?.ref;
-    if (block.use !== undefined && drill === undefined) return;
-    if (drill !== undefined && (drill.statements.some(isSuccess) || !isRead(drill, context))) return;
+    if (!isTest(block) || mayState(block, isSuccess, context)) return;
     context.report({
       message: `When is this ${kind === "test" ? "test" : `${kind} test`} passed? Say so with ${code("success")}, such as ${code("success at least 70 % of shots on target")}.`,
       node: block,

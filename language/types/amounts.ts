@@ -7,12 +7,10 @@ import {
   type ChangeCriterion,
   type EllipseCriterion,
   isAmountValue,
-  isArgument,
   isEllipseCriterion,
   isExpression,
   isMove,
   isMovement,
-  isParameter,
   isQuantity,
   isSpan,
   isStatisticCriterion,
@@ -33,6 +31,7 @@ import {
 } from "../generated/tree/ast.ts";
 import { combine, type DimensionVector, isPlainNumber, sameDimension, vectorOf } from "./dimensions.ts";
 import { directionsOf, metricAt } from "./directions.ts";
+import { parameterOf } from "./parameters.ts";
 import { dimensionOfUnit, shownIn, TIME, unitSymbols } from "./units.ts";
 
 /**
@@ -124,8 +123,7 @@ export function measureAt(node: Quantity | MetricColumn | ShownIn): Measure | un
 }
 
 function measureOfParameter(node: AstNode): Measure | undefined {
-  const around = node.$container;
-  const parameter = isParameter(around) ? around : isArgument(around) ? around.parameter?.ref : undefined;
+  const parameter = parameterOf(node);
   const dimension = parameter?.dimension?.ref;
   if (parameter === undefined || dimension === undefined) return undefined;
   const [si] = unitSymbols(dimension);

@@ -5,8 +5,10 @@ import {
   type Count,
   type DrillUse,
   isAmountValue,
+  isArgument,
   isDrill,
   isDrillUse,
+  isParameter,
   type Parameter,
   type Quantity,
 } from "../generated/tree/ast.ts";
@@ -29,6 +31,13 @@ export function bindingsIn(use: DrillUse | undefined): Bindings {
     if (parameter?.ref !== undefined && value !== undefined) bindings.set(parameter.ref, value);
   }
   return bindings;
+}
+
+/** The parameter that a value is the default of, or an argument for; undefined for what is neither. */
+export function parameterOf(value: AstNode | undefined): Parameter | undefined {
+  const around = value?.$container;
+  if (isParameter(around)) return around;
+  return isArgument(around) ? around.parameter?.ref : undefined;
 }
 
 /** The number that stands here, or that its parameter stands for; undefined where that is not known. */

@@ -1,5 +1,7 @@
 /** What statistics are called. */
+
 import type { Bounds, Statistic } from "../../../shared/plan-model.ts";
+import { ordinalEnding } from "../../../shared/plural.ts";
 import { writeBounds } from "../../../shared/quantity.ts";
 import { percent } from "../wording.ts";
 
@@ -42,7 +44,5 @@ export function isExtreme(statistic: Statistic): statistic is Extreme {
 
 /** `1st`, `2nd`, `11th`, `90th`. */
 export function ordinal(number: number): string {
-  const lastTwo = number % 100;
-  const ending = lastTwo >= 11 && lastTwo <= 13 ? undefined : ["th", "st", "nd", "rd"][number % 10];
-  return `${number}${ending ?? "th"}`;
+  return `${number}${ordinalEnding(number)}`;
 }

@@ -1,6 +1,8 @@
 /** Words of the grammar as they are offered: those that always stand together as one. */
+
 import { type AstNode, AstUtils, GrammarAST, GrammarUtils } from "langium";
 import { type CompletionItem, CompletionItemKind } from "vscode-languageserver";
+import { ordinalEnding } from "../../../shared/plural.ts";
 import { keywordDocumentation } from "../descriptions/keyword.ts";
 import { NOTHING, type Offers, type Place, RANK, sortText, wordEdit } from "./place.ts";
 
@@ -37,16 +39,16 @@ function isSingular(keyword: GrammarAST.Keyword): boolean {
 }
 
 /** The endings of `21st`, `22nd`, `23rd` and `90th`. */
-const ORDINALS: Readonly<Record<string, string>> = { one: "st", two: "nd", few: "rd", other: "th" };
+const ORDINALS: ReadonlySet<string> = new Set([1, 2, 3, 4].map(ordinalEnding));
 
 function isOrdinal({ value }: GrammarAST.Keyword): boolean {
-  return Object.values(ORDINALS).includes(value);
+  return ORDINALS.has(value);
 }
 
 /** The ending of the number with which a statement ends so far. */
 function ordinalOf(statement: string): string | undefined {
   const number = /(\d+)\s*$/.exec(statement)?.[1];
-  return number && ORDINALS[new Intl.PluralRules("en", { type: "ordinal" }).select(Number(number))];
+  return number && ordinalEnding(Number(number));
 }
 
 /** Keywords that the grammar lets stand where any name can: nobody looks for `effort` when naming something. */

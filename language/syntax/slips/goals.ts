@@ -1,4 +1,5 @@
 /** Goals, windows and usual numbers that leave out a word: `7 of 10 shots`, `carry at least 150 yd`, `carry ± 6 yd`. */
+import { ordinalEnding } from "../../../shared/plural.ts";
 import type { Recogniser } from "../slip.ts";
 import { nameOf, rangeOf, type Token, touch } from "../tokens.ts";
 import { insertBefore, isNumber, nearby, rewrite, typeOf } from "./nearby.ts";
@@ -28,7 +29,7 @@ export const ordinal: Recogniser = (misfit) => {
   const { before, line } = nearby(misfit);
   const word = line[0]?.image === "%" ? line[1] : line[0];
   if (word?.image !== "percentile" || !isNumber(before) || !misfit.expected.includes("th")) return undefined;
-  const text = `${before.image}${endingOf(Number(before.image))} percentile`;
+  const text = `${before.image}${ordinalEnding(Number(before.image))} percentile`;
   return rewrite(`Percentiles are counted: \`${text}\`.`, before, word, text);
 };
 
@@ -113,11 +114,6 @@ export const plusMinusInWords: Recogniser = (misfit) => {
 };
 
 /** `1st`, `2nd`, `3rd`, `90th`. */
-function endingOf(number: number): string {
-  const isTeen = number % 100 > 10 && number % 100 < 14;
-  return (isTeen ? undefined : ["th", "st", "nd", "rd"][number % 10]) ?? "th";
-}
-
 function insertionAt(token: Token, newText: string) {
   const { start } = rangeOf(token);
   return { range: { start, end: start }, newText };
