@@ -17,6 +17,9 @@ import {
   isForClubs,
   isMetric,
   isPlan,
+  isRequirement,
+  isSuccess,
+  isTarget,
   Metric,
   type Plan,
 } from "../generated/tree/ast.ts";
@@ -87,7 +90,8 @@ export class Meanings {
 
   /**
    * The meaning of a block or drill, or of the lines of it that have no errors in them. What cannot be in part of a block
-   * cannot be in the whole, whatever the other lines are to say; but not where they may stand instead of a drill's.
+   * cannot be in the whole, whatever the other lines are to say; but not where they may stand instead of a drill's, and not
+   * of goals where it is in doubt what shots aim at or which of them enter.
    */
   ofSoundLines(node: Block | Drill): Meaning | undefined {
     const whole = this.ofBlock(node);
@@ -95,7 +99,10 @@ export class Meanings {
     const isAlone = isDrill(node) || node.use === undefined;
     if (without === undefined || !isAlone || this.isBroken(node)) return whole;
     const around = [node.$container, AstUtils.getDocument(node).parseResult.value];
-    return around.every((part) => this.isSound(part)) ? this.lowered(node, without) : undefined;
+    if (!around.every((part) => this.isSound(part))) return undefined;
+    const isInDoubt = [...without].some((line) => isTarget(line) || isRequirement(line));
+    const goals = isInDoubt ? node.statements.filter(isSuccess) : [];
+    return this.lowered(node, new Set([...without, ...goals]));
   }
 
   /** What was found out about a block or drill of this file when all that it hangs on was the same. */

@@ -16,6 +16,9 @@ test("in targets and goals", async () => {
     target club-path within ±2°
     target carry at least 150 °
     require club-path at least 4° in-to-out
+  }
+  block "End" {
+    10 shots
     success {
       average carry at least 150 yd
       average carry at most 140 yd
@@ -31,6 +34,9 @@ test("in targets and goals", async () => {
                               ^ unit-must-fit
     require club-path at least 4° in-to-out
     ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ targets-must-hold-together
+  }
+  block "End" {
+    10 shots
     success {
       average carry at least 150 yd
       average carry at most 140 yd
@@ -40,6 +46,33 @@ test("in targets and goals", async () => {
     }
   }
 }`);
+});
+
+test("but goals hang on every target and requirement", async () => {
+  const aim = await shown(`plan "Gate" {
+  block "Start" {
+    10 shots
+    target offline within ±8 yd
+    target carri at least 150 yd
+    success {
+      at most 5 of 10 shots on target
+      at least 8 of 10 shots with offline within ±5 yd
+    }
+  }
+}`);
+  expect(aim.match(/\^ .*/g)).toEqual(["^ name-must-be-known"]);
+  const required = await shown(`plan "Gate" {
+  block "Start" {
+    10 shots
+    require carri at least 150 yd
+    success {
+      worst carry at least 150 yd
+      at least 2 of 10 shots with apex at least 20 yd
+      at least 1 of 10 shots with total at most 140 yd
+    }
+  }
+}`);
+  expect(required.match(/\^ .*/g)).toEqual(["^ name-must-be-known"]);
 });
 
 test("in drills", async () => {
