@@ -5,13 +5,13 @@ import type { Hash } from "../import/follow/followed-session.ts";
 import type { GrowingFile } from "../import/follow/tail.ts";
 import { isMissing } from "./system-errors.ts";
 
-/** The file at an absolute path. */
+/** The file at an absolute path. What is no file, as a folder or a pipe, is as good as missing. */
 export function growingFile(path: string): GrowingFile {
   return {
     async state() {
       try {
-        const { size, mtimeMs, ino } = await stat(path);
-        return { size, modified: mtimeMs + ino };
+        const stats = await stat(path);
+        return stats.isFile() ? { size: stats.size, modified: stats.mtimeMs + stats.ino } : undefined;
       } catch (error) {
         if (isMissing(error)) return undefined;
         throw error;

@@ -33,6 +33,8 @@ describe("what is no table is one error", () => {
     ["a megabyte of quotation marks", '"'.repeat(1_000_000)],
     ["a megabyte of blank lines and a word", `${"\n".repeat(1_000_000)}x`],
     ["a page", "<!DOCTYPE html>\n<html><body><table><tr><td>Carry</td></tr></table></body></html>"],
+    ["a page under the name of a table", " <table>\n<tr><th>Carry</th></tr>\n<tr><td>150</td></tr></table>"],
+    ["a PDF", "%PDF-1.7\n1 0 obj\n<< /Carry 150 >>"],
     ["prose", "We hit some wedges, then irons;\nit went well, mostly."],
   ])("%s", (_, content) => {
     const data = importTable(content, { columns });

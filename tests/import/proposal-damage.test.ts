@@ -4,6 +4,7 @@ import fc from "fast-check";
 import { EmptyFileSystem } from "langium";
 import { beforeAll, expect, test } from "vitest";
 import { createCoreServices } from "../../language/core-module.ts";
+import { type Document, isColumn, isSource } from "../../language/generated/tree/ast.ts";
 import { type Proposal, ProposalReader, propose } from "../../server/import/propose/propose.ts";
 import type { Vocabulary } from "../../server/import/propose/vocabulary.ts";
 import { libraryVocabulary } from "../../server/node/vocabulary.ts";
@@ -35,6 +36,8 @@ const cell = fc.oneof(
     "//",
     "{",
     "° L",
+    "Carry\u0001 (m)",
+    "Side\u2028(m)",
     "10:42",
   ),
   fc.string({ unit: "binary", maxLength: 8 }),
@@ -59,11 +62,17 @@ const content = fc.oneof(
 function assertSound({ text, failed, sources }: Proposal): void {
   expect(text === "").toBe(sources.length === 0);
   expect(failed.length + sources.length).toBe(1);
-  const { lexerErrors, parserErrors } = drillwright.parser.LangiumParser.parse(text);
+  const { lexerErrors, parserErrors, value } = drillwright.parser.LangiumParser.parse<Document>(text);
   expect(
     [lexerErrors, parserErrors].flat().map(({ message }) => message),
     text,
   ).toEqual([]);
+  // Whatever stands in a header, the column is found by it.
+  const headers = sources.flatMap(({ columns }) => columns.map(({ header }) => header));
+  const written = value.declarations
+    .filter(isSource)
+    .flatMap(({ statements }) => statements.filter(isColumn));
+  for (const { header } of written) expect(headers).toContain(header);
 }
 
 test("every content gives a sound proposal or a reason", () => {

@@ -28,6 +28,13 @@ test("a table that names neither players nor days is one session", () => {
   ]);
 });
 
+test.each(["shots.csv", "shots.jsonl", "shots.ndjson.gz", "shots.TXT"])(
+  "its name is that of its file: %s",
+  (path) => {
+    expect(sessionsIn([path, "Carry (m)\n150\n151\n"])).toEqual([`shots | - | - | all | ${path}`]);
+  },
+);
+
 test("the day of a time stamp is the session's, if it is only one", () => {
   const day = "Timestamp,Carry (m)\n2026-10-12 10:42,150\n2026-10-12 10:43,151\n";
   expect(sessionsIn(["a.csv", day])).toEqual(["a | - | 2026-10-12 | all | a.csv"]);

@@ -152,6 +152,11 @@ describe("rows that are no shots", () => {
     expect([readings(read, "carry"), read.findings]).toEqual([[150, 151], []]);
   });
 
+  test("a rule under the header is passed over, as in Markdown, and units under it", () => {
+    const read = data("|Club|Carry|Side|\n|---|---:|:--:|\n||[m]|[m]|\n|7i|150|3|\n|7i|---|4|\n");
+    expect([readings(read, "carry"), read.findings]).toEqual([[150, undefined], []]);
+  });
+
   test.each([
     ["with a word for no reading", ";error;-\n;151;4\n", [undefined, 151]],
     ["with a club", "7i;[lost];-\n7i;151;4\n", [undefined, 151]],

@@ -8,7 +8,8 @@ import { foldNumbered } from "../spelling.ts";
 import { TextDecoding } from "../table/decode.ts";
 import { DelimitedReader } from "../table/delimited.ts";
 import { JsonReader } from "../table/json.ts";
-import { statisticIn } from "../table/rows.ts";
+import { whyNoTable } from "../table/no-table.ts";
+import { isRule, statisticIn } from "../table/rows.ts";
 import { SEPARATORS } from "../table/separators.ts";
 import { type ProposedColumn, proposeColumns } from "./columns.ts";
 import { type Form, findForm } from "./form.ts";
@@ -96,7 +97,7 @@ export class FileProposal {
   #readRest(text: string, form: Form, add: (cells: readonly string[]) => void): void {
     const take = (cells: readonly string[]) => {
       const first = cells.find((cell) => cell.trim() !== "")?.trim() ?? "";
-      if (first !== "" && statisticIn(first) !== "statistic") add(cells);
+      if (first !== "" && !isRule(cells) && statisticIn(first) !== "statistic") add(cells);
     };
     if (form.separator === null) {
       this.#rest = new JsonReader(text, "point", {
@@ -194,8 +195,8 @@ export class FileProposal {
 
 function whyNothing(text: string, form: Form | undefined): string {
   if (text.trim() === "") return "The file is empty.";
-  if (text.startsWith("PK\u0003\u0004"))
-    return "This is a workbook or an archive. Export the sheet as CSV and give that file.";
+  const why = whyNoTable(text);
+  if (why !== undefined) return why;
   if (form === undefined)
     return "This is no table of text: no line looks like column names with rows under it.";
   return `No column is known to mean anything. The column names were taken from line ${form.headerRow}: ${form.names
@@ -207,7 +208,7 @@ function whyNothing(text: string, form: Form | undefined): string {
 /** `p-07-visit` of `../data/p-07-visit.csv.gz` */
 function nameOf(path: string): string {
   const file = path.split(/[\\/]/).at(-1) ?? path;
-  return file.replace(/\.(?:csv|tsv|txt|json|jsonl|ndjson|gz)/gi, "") || file;
+  return file.replace(/\.(?:csv|tsv|txt|jsonl?|ndjson|gz)(?=\.|$)/gi, "") || file;
 }
 
 /** The column of shot numbers, or else of times, where the rows do not stand in their order. */

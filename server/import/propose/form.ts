@@ -5,7 +5,7 @@ import { partsOf } from "../cells/reading.ts";
 import { symbolOf } from "../cells/unit-words.ts";
 import { splitText } from "../table/delimited.ts";
 import { JsonReader, looksLikeJson } from "../table/json.ts";
-import { statisticIn } from "../table/rows.ts";
+import { isRule, statisticIn } from "../table/rows.ts";
 import { SEPARATORS, type SeparatorName } from "../table/separators.ts";
 import type { TableRow } from "../table/table.ts";
 
@@ -89,6 +89,7 @@ function delimitedForm(text: string, isWhole: boolean, isKnown: (name: string) =
     .filter(
       ({ cells }) =>
         cells.some((cell) => cell.trim() !== "") &&
+        !isRule(cells) &&
         !cells.every((cell, at) => cell.trim() === (names[at] ?? "")),
     );
   const hasUnits = under[0] !== undefined && isUnits(under[0]);

@@ -1,6 +1,7 @@
 /**
  * The words by which people head columns. A metric's own name, and every word of it run together or parted otherwise, need
- * not stand here: what does are other words of the trade, and abbreviations. The only place to teach the import a new word.
+ * not stand here: what does are other words of the trade, in English and German, and abbreviations. The only place to teach
+ * the import a new word.
  */
 
 /** Whether words about the club or the ball may stand beside a metric's own without changing what is meant. */
@@ -22,9 +23,23 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "cs",
       "impact speed",
       "club speed at impact",
+      "schlägerkopfgeschwindigkeit",
+      "schlägergeschwindigkeit",
+      "schwunggeschwindigkeit",
+      "geschwindigkeit schlägerkopf",
     ],
   },
-  "ball-speed": { realm: "ball", words: ["bs", "launch speed", "initial speed", "ball exit speed"] },
+  "ball-speed": {
+    realm: "ball",
+    words: [
+      "bs",
+      "launch speed",
+      "initial speed",
+      "ball exit speed",
+      "ballgeschwindigkeit",
+      "abfluggeschwindigkeit",
+    ],
+  },
   "smash-factor": { words: ["smash", "sf", "ball club ratio", "smash ratio", "ball club speed ratio"] },
   "attack-angle": {
     realm: "club",
@@ -36,6 +51,8 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "vertical attack angle",
       "vertical path",
       "vertical club path",
+      "angriffswinkel",
+      "eintreffwinkel",
     ],
   },
   "club-path": {
@@ -49,6 +66,10 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "cp",
       "in out path",
       "path in out",
+      "schwungbahn",
+      "schwungpfad",
+      "schlägerbahn",
+      "schlägerpfad",
     ],
   },
   "face-angle": {
@@ -64,6 +85,10 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "fa",
       "horizontal face angle",
       "face open closed",
+      "schlagfläche",
+      "schlagflächenwinkel",
+      "schlagflächenstellung",
+      "schlagfläche zum ziel",
     ],
   },
   "face-to-path": {
@@ -77,6 +102,9 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "face path angle",
       "face vs path",
       "face angle to path",
+      "schlagfläche zum pfad",
+      "schlagfläche zur bahn",
+      "schlagfläche zur schwungbahn",
     ],
   },
   "dynamic-loft": {
@@ -89,12 +117,19 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "dl",
       "d loft",
       "presented loft",
+      "dynamischer loft",
     ],
   },
   "spin-loft": { realm: "club", words: ["spin loft angle"] },
   "swing-direction": {
     realm: "club",
-    words: ["horizontal swing plane", "hsp", "swing plane horizontal", "swing plane direction"],
+    words: [
+      "horizontal swing plane",
+      "hsp",
+      "swing plane horizontal",
+      "swing plane direction",
+      "schwungrichtung",
+    ],
   },
   "swing-plane": {
     realm: "club",
@@ -149,7 +184,7 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
     ],
   },
   tempo: { words: ["swing tempo", "tempo ratio", "rhythm"] },
-  effort: { words: ["intensity", "swing effort", "intended effort"] },
+  effort: { words: ["intensity", "swing effort", "intended effort", "anstrengung", "intensität"] },
   "launch-angle": {
     realm: "ball",
     words: [
@@ -165,6 +200,8 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "elevation angle",
       "initial elevation",
       "vertical angle",
+      "abflugwinkel",
+      "startwinkel",
     ],
   },
   "start-direction": {
@@ -188,9 +225,24 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "starting direction",
       "starting line",
       "ld",
+      "startrichtung",
+      "abflugrichtung",
     ],
   },
-  "spin-rate": { realm: "ball", words: ["spin", "total spin", "spin total", "rpm", "spin speed", "sr"] },
+  "spin-rate": {
+    realm: "ball",
+    words: [
+      "spin",
+      "total spin",
+      "spin total",
+      "rpm",
+      "spin speed",
+      "sr",
+      "drehzahl",
+      "spindrehzahl",
+      "drall",
+    ],
+  },
   "spin-axis": {
     realm: "ball",
     words: [
@@ -202,6 +254,9 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "spin axis tilt",
       "spin axis angle",
       "sa",
+      "spinachse",
+      "drallachse",
+      "drehachse",
     ],
   },
   carry: {
@@ -214,6 +269,10 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "carry flat",
       "air distance",
       "length carry",
+      "fluglänge",
+      "flugweite",
+      "carry länge",
+      "carry weite",
     ],
   },
   total: {
@@ -226,6 +285,9 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "flat total",
       "total flat",
       "end distance",
+      "gesamtlänge",
+      "gesamtweite",
+      "gesamtdistanz",
     ],
   },
   roll: { realm: "ball", words: ["roll out", "run", "run out", "roll distance", "bounce and roll"] },
@@ -240,6 +302,11 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "apogee",
       "height maximum",
       "trajectory height",
+      "höhe",
+      "flughöhe",
+      "scheitelhöhe",
+      "scheitelpunkt",
+      "maximale höhe",
     ],
   },
   "descent-angle": {
@@ -253,11 +320,23 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "landing vertical",
       "entry angle",
       "landing angle vertical",
+      "landewinkel",
     ],
   },
   "flight-time": {
     realm: "ball",
-    words: ["hang time", "air time", "time of flight", "hang", "tof", "airtime", "time in air", "hangtime"],
+    words: [
+      "hang time",
+      "air time",
+      "time of flight",
+      "hang",
+      "tof",
+      "airtime",
+      "time in air",
+      "hangtime",
+      "flugzeit",
+      "flugdauer",
+    ],
   },
   offline: {
     realm: "ball",
@@ -284,11 +363,25 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "miss",
       "side landing",
       "landing side",
+      "seite",
+      "seitlich",
+      "abweichung",
+      "seitliche abweichung",
+      "seitenabweichung",
     ],
   },
   curve: {
     realm: "ball",
-    words: ["curvature", "bend", "curve distance", "curving", "side curve", "amount of curve"],
+    words: [
+      "curvature",
+      "bend",
+      "curve distance",
+      "curving",
+      "side curve",
+      "amount of curve",
+      "kurve",
+      "krümmung",
+    ],
   },
   shape: {
     words: [
@@ -299,13 +392,25 @@ export const METRIC_WORDS: Readonly<Record<string, HeaderWords>> = {
       "flight type",
       "shot pattern",
       "shape of shot",
+      "ballflug",
+      "flugkurve",
     ],
   },
 };
 
 /** Words for what is no metric. */
 export const OTHER_WORDS = {
-  club: ["club", "club type", "club name", "club used", "stick", "club id", "club selection"],
+  club: [
+    "club",
+    "club type",
+    "club name",
+    "club used",
+    "stick",
+    "club id",
+    "club selection",
+    "schläger",
+    "schlägertyp",
+  ],
   block: [
     "block",
     "drill",
@@ -317,6 +422,8 @@ export const OTHER_WORDS = {
     "block name",
     "section",
     "activity",
+    "übung",
+    "aufgabe",
   ],
   player: [
     "player",
@@ -330,8 +437,20 @@ export const OTHER_WORDS = {
     "name",
     "golfer name",
     "user",
+    "spieler",
+    "spielerin",
+    "schüler",
   ],
-  date: ["date", "day", "session date", "shot date", "recorded on", "date recorded", "practice date"],
+  date: [
+    "date",
+    "day",
+    "session date",
+    "shot date",
+    "recorded on",
+    "date recorded",
+    "practice date",
+    "datum",
+  ],
   time: [
     "time",
     "time of day",
@@ -344,8 +463,21 @@ export const OTHER_WORDS = {
     "date and time",
     "hit at",
     "local time",
+    "uhrzeit",
+    "zeit",
+    "zeitpunkt",
+    "zeitstempel",
   ],
-  session: ["session", "session name", "lesson", "visit", "session id", "session number"],
+  session: [
+    "session",
+    "session name",
+    "lesson",
+    "visit",
+    "session id",
+    "session number",
+    "einheit",
+    "training",
+  ],
   exclusion: [
     "use",
     "used",
@@ -361,6 +493,8 @@ export const OTHER_WORDS = {
     "outlier",
     "discard",
     "keep",
+    "gültig",
+    "zählt",
   ],
   order: [
     "shot",
@@ -377,6 +511,9 @@ export const OTHER_WORDS = {
     "shot index",
     "swing number",
     "swing",
+    "schlag",
+    "schlagnummer",
+    "nummer",
   ],
 } as const;
 
@@ -445,6 +582,22 @@ export const UNREAD_WORDS: readonly string[] = [
   "acceleration",
   "video",
   "target",
+  "bemerkung",
+  "bemerkungen",
+  "kommentar",
+  "notiz",
+  "seitenspin",
+  "windgeschwindigkeit",
+  "windrichtung",
+  "temperatur",
+  "luftfeuchtigkeit",
+  "luftdruck",
+  "zielentfernung",
+  "entfernung zum ziel",
+  "alter",
+  "geschlecht",
+  "schlägermarke",
+  "schlägermodell",
 ];
 
 /** Words cut short, and words that mean the same in a header, each for one. */
@@ -525,7 +678,7 @@ export const SAME_WORDS: Readonly<Record<string, string>> = {
 
 /** Words that change nothing. */
 export const NEUTRAL_WORDS = new Set(
-  "shot value measured est estimated calc calculated actual data reading at the of my average avg mean raw and".split(
+  "shot value measured gemessen wert est estimated calc calculated actual data reading at the of my average avg mean raw and".split(
     " ",
   ),
 );

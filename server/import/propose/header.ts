@@ -44,11 +44,15 @@ export function areNeutral(words: Iterable<string>, more: ReadonlySet<string> | 
   return true;
 }
 
+/** German letters as programs write them that know none. */
+const PLAIN_LETTERS: Readonly<Record<string, string>> = { ä: "ae", ö: "oe", ü: "ue", ß: "ss" };
+
 function partedWords(text: string): string[] {
   return text
     .replace(/(\p{Ll})(\p{Lu})/gu, "$1 $2")
     .replace(/(\p{Lu})(\p{Lu}\p{Ll})/gu, "$1 $2")
     .toLowerCase()
+    .replace(/[äöüß]/g, (letter) => PLAIN_LETTERS[letter] ?? letter)
     .split(/[\s_.|·–-]+/u)
     .filter((word) => word !== "");
 }

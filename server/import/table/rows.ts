@@ -9,7 +9,7 @@ import type { TableRow } from "./table.ts";
 
 /**
  * Passes on the rows that hold shots, in the order of the file. Left out are
- * - the header where it is repeated, and a row of units right under it: they hold no data
+ * - the header where it is repeated, and a rule or a row of units right under it: they hold no data
  * - rows of statistics over the shots (`Average`, `Std dev`), reported
  *
  * Runs of rows that may be statistics are held until it is clear; all others are passed on at once. Linear in cells.
@@ -32,6 +32,7 @@ export class ShotRows {
 
   push(row: TableRow): void {
     const isFirst = this.#isFirst;
+    if (isFirst && isRule(row.cells)) return; // units may follow
     this.#isFirst = false;
     if (isRepeatedHeader(row, this.#header) || (isFirst && isUnits(row, this.#columns))) return;
     const kind = statisticIn(firstText(row));
@@ -70,6 +71,12 @@ export class ShotRows {
 
 function isRepeatedHeader({ cells }: TableRow, { names }: Header): boolean {
   return cells[0]?.trim() === names[0] && cells.every((cell, index) => cell.trim() === names[index]);
+}
+
+/** A line that parts the header from the rows, as in Markdown: `|---|:---:|`. */
+export function isRule(cells: readonly string[]): boolean {
+  const stated = cells.map((cell) => cell.trim()).filter((cell) => cell !== "");
+  return stated.some(({ length }) => length >= 3) && stated.every((cell) => /^:?(?:-+|=+):?$/.test(cell));
 }
 
 /** A unit in brackets or the unit of its column, but not a single digit, where the readings would be; no club, no block. */

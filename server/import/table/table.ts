@@ -6,6 +6,7 @@ import { DelimitedReader, LONGEST_RECORD, type TableRecord } from "./delimited.t
 import { fromLine, likeliestHeader, wantedHeaders, whyNoHeader } from "./find-header.ts";
 import { Header } from "./header.ts";
 import { JsonReader, looksLikeJson } from "./json.ts";
+import { whyNoTable } from "./no-table.ts";
 
 /** One row. `line` is the line of the file on which it begins, from 1. */
 export interface TableRow {
@@ -91,11 +92,12 @@ export class TableReader {
   }
 
   #begin(isLast: boolean): void {
-    if (this.#held.startsWith("PK\u0003\u0004")) {
-      this.#fail("not-a-table", WORKBOOK);
+    const text = this.#held.replace(/^\uFEFF/, "");
+    const why = whyNoTable(text);
+    if (why !== undefined) {
+      this.#fail("not-a-table", why);
       return;
     }
-    const text = this.#held.replace(/^\uFEFF/, "");
     if (looksLikeJson(text)) {
       this.#held = "";
       this.#json = this.#jsonReader(text);
@@ -209,14 +211,12 @@ export class TableReader {
   }
 }
 
-const WORKBOOK =
-  "This is a workbook or an archive, not a table of text. Export the sheet as CSV and name that file.";
-
 /** Text holds no NUL. */
 function whyBinary(text: string): string {
-  return text.startsWith("PK\u0003\u0004")
-    ? WORKBOOK
-    : "This is no table of text: it holds bytes that no text has. Export the shots as CSV and name that file.";
+  return (
+    whyNoTable(text) ??
+    "This is no table of text: it holds bytes that no text has. Export the shots as CSV and name that file."
+  );
 }
 
 function isBlankRow(cells: readonly string[]): boolean {

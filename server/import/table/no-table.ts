@@ -1,0 +1,18 @@
+/** Files that lie about among tables, and hold no text of one. */
+
+/** What they are, and the texts they begin with. */
+const KINDS = {
+  "a workbook or an archive": ["pk\u0003\u0004"],
+  "a PDF": ["%pdf-"],
+  "a web page or XML, whatever its name says": ["<!doctype", "<html", "<table", "<body", "<?xml"],
+} as const;
+
+/** What a text is that is no table, and what to do instead, by its beginning; undefined where it may be one. */
+export function whyNoTable(text: string): string | undefined {
+  const beginning = text.slice(0, 200).trimStart().toLowerCase();
+  for (const [what, beginnings] of Object.entries(KINDS)) {
+    if (beginnings.some((start) => beginning.startsWith(start)))
+      return `This is ${what}, not a table of text. Export the shots as CSV and name that file.`;
+  }
+  return undefined;
+}
