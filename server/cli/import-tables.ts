@@ -2,6 +2,7 @@
 import { closeSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
 import { dirname, extname, relative, resolve, sep } from "node:path";
 import { plural } from "../../shared/plural.ts";
+import { list } from "../import/finding.ts";
 import { DamagedPackingError } from "../import/gunzip.ts";
 import { contentOf, type Watcher } from "../import/import-files.ts";
 import { CodedCopy } from "../import/people/coded-copy.ts";
@@ -129,23 +130,35 @@ async function codedCopies(
     const file = new ProposalReader(settings).open(path);
     await readInto((bytes) => file.push(bytes), path, cwd, watcher);
     file.end();
-    const player = file.table?.columns.findIndex(({ meaning }) => meaning?.kind === "player") ?? -1;
-    if (file.table === undefined || player < 0) {
+    const { table } = file;
+    if (table === undefined || !table.columns.some(({ meaning }) => meaning?.kind === "player")) {
       throw new PathError(
         `${nameOfPath(path, cwd)} has no column that is known to hold players, so there is nothing to code. Rename its column to Player, or import it without --code-players.`,
       );
     }
-    for (const name of file.table.groups.players) codes.codeOf(name);
+    for (const name of table.groups.players) codes.codeOf(name);
     const copy = copyPath(path);
     assertNewFile(copy, paths, options.force, cwd);
-    tables.push({ path, copy, form: file.table.form, player });
+    const other = tables.find((each) => each.copy === copy);
+    if (other !== undefined) {
+      throw new PathError(
+        `${nameOfPath(other.path, cwd)} and ${nameOfPath(path, cwd)} would both be copied to ${nameOfPath(copy, cwd)}. Import one after the other, and rename a copy between.`,
+      );
+    }
+    tables.push({ path, copy, table });
   }
   writeKey(place, codes); // first: a copy without its key is worth nothing
-  for (const { path, copy, form, player } of tables) {
-    await writeCopy(path, copy, new CodedCopy(form, player, codes), cwd, watcher);
+  for (const { path, copy, table } of tables) {
+    const coded = new CodedCopy(table.form, table.columns, codes);
+    await writeCopy(path, copy, coded, cwd, watcher);
     notes.push(
       `${nameOfPath(copy, cwd)} has codes for names. ${nameOfPath(path, cwd)} still has the names: keep it out of the repository.`,
     );
+    if (coded.thinned.length > 0) {
+      notes.push(
+        `Left out of the copy, since names may stand there: what is no reading in ${list(coded.thinned)}. Where it is wanted, give the column a name that tells what it is, such as Block, and import the table again.`,
+      );
+    }
   }
   notes.push(
     `${options.key} tells which code is whose${place.repository === undefined ? "" : ", and git passes it over"}. It has ${plural(codes.rows().length, "player")}.`,

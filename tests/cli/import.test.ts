@@ -1,4 +1,5 @@
 /** `drillwright import`. */
+
 import { execFileSync } from "node:child_process";
 import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -176,7 +177,7 @@ describe("codes for players", () => {
       expect.stringContaining("data/season.csv still has the names: keep it out of the repository."),
     ]);
     expect(readFileSync(join(folder, "data/season-coded.csv"), "utf8")).toBe(
-      "Player,Date,Carry (m),Note\nP-01,2026-10-12,150,\nP-02,2026-10-12,151,with P-01\nP-01,2026-10-13,152,'=1+1\n",
+      "Player,Date,Carry (m),Note\nP-01,2026-10-12,150,\nP-02,2026-10-12,151,\nP-01,2026-10-13,152,\n",
     );
     expect(readFileSync(join(folder, "player-key.csv"), "utf8")).toBe(
       "code,name\nP-01,Ada Holt\nP-02,Bo Lund\n",
@@ -186,6 +187,44 @@ describe("codes for players", () => {
     expect(readFileSync(join(folder, "data/season.csv"), "utf8")).toBe(SEASON);
     expect(stdout).toContain('data "data/season-coded.csv"');
     expect(stdout + stderr).not.toMatch(/Ada|Holt|Lund/);
+    expect(stderr).toContain(
+      'Left out of the copy, since names may stand there: what is no reading in "Note".',
+    );
+  });
+
+  test("stand for names in any order of their words, and for parts of names where sessions are named; nothing else tells who it is", async () => {
+    const table = `Golfer,E-mail,Phone,Lesson,Drill,Gadget,Carry (m)
+Ada Holt,ada@example.org,0151 2345678,Ada Monday,Gate,12.512345678,150
+"Holt, Ada",ada@example.org,01512345678,Ada Monday,Gate,13,151
+Bo Lund,,,with Bo LUND,Gate,Bo,152
+`;
+    const folder = folderWith({ "a.csv": table });
+    await drillwright(folder, ["import", "a.csv", "--code-players"]);
+    expect(
+      readFileSync(join(folder, "a-coded.csv"), "utf8"),
+    ).toBe(`Golfer,E-mail,Phone,Lesson,Drill,Gadget,Carry (m)
+P-01,,,P-01 Monday,Gate,12.512345678,150
+P-01,,,P-01 Monday,Gate,13,151
+P-02,,,with P-02,Gate,,152
+`);
+  });
+
+  test("are in a copy of its own for each table", async () => {
+    const folder = folderWith({
+      "a.csv": SEASON,
+      "a.txt.gz": gzipSync(SEASON),
+      "a.csv.gz": gzipSync(SEASON),
+    });
+    const { code, stderr } = await drillwright(folder, [
+      "import",
+      "a.csv",
+      "a.txt.gz",
+      "a.csv.gz",
+      "--code-players",
+    ]);
+    expect(code).toBe(2);
+    expect(stderr).toContain("a.csv and a.csv.gz would both be copied to a-coded.csv.");
+    expect(existsSync(join(folder, "a-coded.csv"))).toBe(false);
   });
 
   test("are the same the next time, and go on from there", async () => {

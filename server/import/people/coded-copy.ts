@@ -1,5 +1,7 @@
 /** A copy of a table in which players have codes instead of names. */
 import { csvLine } from "../../../shared/csv.ts";
+import { parseNumber } from "../cells/number.ts";
+import type { ProposedColumn } from "../propose/columns.ts";
 import type { Form } from "../propose/form.ts";
 import { TextDecoding } from "../table/decode.ts";
 import { DelimitedReader } from "../table/delimited.ts";
@@ -7,14 +9,21 @@ import { JsonReader } from "../table/json.ts";
 import { SEPARATORS } from "../table/separators.ts";
 import type { PlayerCodes } from "./codes.ts";
 
+/** No reading is so large: it is a telephone number, or a number that somebody is known by. */
+const NO_READING = 1e7;
+
 /**
  * Writes a table once more, piece by piece, as delimited text in UTF-8: the column names and what is under them, with the
- * players' column in codes, every name that has a code replaced wherever else it stands, and no cell that a spreadsheet
- * would run. What stands above the column names is left out, since a name may be there.
+ * players' column in codes, every name that has a code replaced wherever else it stands, parts of names too where sessions
+ * are named, and no cell that a spreadsheet would run. Left out, since names, addresses and numbers of people may be there:
+ * what stands above the column names, and what is no reading in a column of which it is not known what it is.
  */
 export class CodedCopy {
   readonly #codes: PlayerCodes;
-  readonly #player: number;
+  /** What each column is taken for; null where that is not known. */
+  readonly #kinds: readonly (string | null)[];
+  /** The headers of columns in which something was left out. */
+  readonly #thinned = new Set<string>();
   readonly #names: readonly string[];
   readonly #separator: string;
   readonly #decoding = new TextDecoding();
@@ -23,10 +32,13 @@ export class CodedCopy {
   readonly #decimal: Form["decimal"];
   #lines: string[] = [];
 
-  /** `player` is the place of the players' column, from 0. */
-  constructor({ separator, headerRow, names, decimal }: Form, player: number, codes: PlayerCodes) {
+  constructor(
+    { separator, headerRow, names, decimal }: Form,
+    columns: readonly Pick<ProposedColumn, "meaning">[],
+    codes: PlayerCodes,
+  ) {
     this.#codes = codes;
-    this.#player = player;
+    this.#kinds = columns.map(({ meaning }) => meaning?.kind ?? null);
     this.#names = names;
     this.#decimal = decimal;
     this.#separator = separator === null ? "," : SEPARATORS[separator];
@@ -64,10 +76,27 @@ export class CodedCopy {
     return this.#taken();
   }
 
+  /** The headers of the columns in which something was left out, in their order. */
+  get thinned(): readonly string[] {
+    return this.#names.filter((name) => this.#thinned.has(name));
+  }
+
   #coded(cells: readonly string[]): string[] {
-    return cells.map((cell, place) =>
-      place === this.#player && cell.trim() !== "" ? this.#codes.codeOf(cell) : this.#codes.replaceIn(cell),
-    );
+    return cells.map((cell, place) => {
+      if (cell.trim() === "") return cell;
+      switch (this.#kinds[place] ?? null) {
+        case "player":
+          return this.#codes.codeOf(cell);
+        case "session":
+          return this.#codes.replacePartsIn(cell);
+        case null:
+          if (Math.abs(parseNumber(cell, this.#decimal) ?? NO_READING) < NO_READING) return cell;
+          this.#thinned.add(this.#names[place] ?? "");
+          return "";
+        default:
+          return this.#codes.replaceIn(cell);
+      }
+    });
   }
 
   #write(cells: readonly string[]): void {

@@ -5,11 +5,19 @@ import { splitText } from "../table/delimited.ts";
 /** The heads of a key file's columns. */
 export const KEY_HEADER = ["code", "name"] as const;
 
-/** Which code stands for which name. Names are the same whatever their case, spaces and punctuation. */
+interface Coded {
+  readonly code: string;
+  readonly name: string;
+}
+
+/** Which code stands for which name. Names are the same whatever their case, spaces, punctuation and the order of their words. */
 export class PlayerCodes {
-  readonly #codes = new Map<string, { readonly code: string; readonly name: string }>();
+  readonly #codes = new Map<string, Coded>();
+  /** The first of each name, whatever the order of its words. */
+  readonly #byWords = new Map<string, Coded>();
   #next = 1;
   #pattern: RegExp | undefined;
+  #parts: { readonly pattern: RegExp; readonly codes: ReadonlyMap<string, string> } | undefined;
 
   /** Reads a key file as `rows` writes it. What is no line of one is passed over. */
   static read(text: string): PlayerCodes {
@@ -23,7 +31,7 @@ export class PlayerCodes {
 
   /** The code of a player, a new one where there is none: `P-01`. What is a code already stays one. */
   codeOf(name: string): string {
-    const known = this.#codes.get(fold(name));
+    const known = this.#known(name);
     if (known !== undefined) return known.code;
     const isCode = [...this.#codes.values()].some(({ code }) => foldNumbered(code) === foldNumbered(name));
     if (isCode || /^P-\d+$/i.test(name.trim())) return name.trim();
@@ -32,10 +40,17 @@ export class PlayerCodes {
 
   /** The text with every known name in it replaced by its code. */
   replaceIn(text: string): string {
-    const whole = this.#codes.get(fold(text));
+    const whole = this.#known(text);
     if (whole !== undefined) return whole.code;
-    this.#pattern ??= this.#namesPattern();
+    this.#pattern ??= patternOfAll([...this.#codes.values()].map(({ name }) => name));
     return text.replace(this.#pattern, (name) => this.#codes.get(fold(name))?.code ?? name);
+  }
+
+  /** The same, with first and last names alone replaced, too; by an ellipsis where several players have them. */
+  replacePartsIn(text: string): string {
+    this.#parts ??= this.#partsOfNames();
+    const { pattern, codes } = this.#parts;
+    return this.replaceIn(text).replace(pattern, (part) => codes.get(fold(part)) ?? part);
   }
 
   /** The lines of the key file under its header. */
@@ -43,10 +58,29 @@ export class PlayerCodes {
     return [...this.#codes.values()].map(({ code, name }) => [code, name]);
   }
 
+  #known(name: string): Coded | undefined {
+    return this.#codes.get(fold(name)) ?? this.#byWords.get(sortedWords(name));
+  }
+
   #add(code: string, name: string): string {
-    this.#codes.set(fold(name), { code, name });
+    const coded = { code, name };
+    this.#codes.set(fold(name), coded);
+    if (!this.#byWords.has(sortedWords(name))) this.#byWords.set(sortedWords(name), coded);
     this.#pattern = undefined;
+    this.#parts = undefined;
     return code;
+  }
+
+  #partsOfNames(): { pattern: RegExp; codes: ReadonlyMap<string, string> } {
+    const codes = new Map<string, string>();
+    for (const { code, name } of this.#codes.values()) {
+      for (const part of wordsOf(name).map(fold)) {
+        const other = codes.get(part);
+        codes.set(part, other === undefined || other === code ? code : "…");
+      }
+    }
+    const parts = [...this.#codes.values()].flatMap(({ name }) => wordsOf(name));
+    return { pattern: patternOfAll(parts), codes };
   }
 
   #free(): string {
@@ -56,16 +90,24 @@ export class PlayerCodes {
       if (!taken.has(foldNumbered(code))) return code;
     }
   }
+}
 
-  /** Longer names first, so that no name is taken for a shorter one in it. */
-  #namesPattern(): RegExp {
-    const names = [...this.#codes.values()].map(({ name }) => name).filter((name) => fold(name).length > 2);
-    const parts = names.sort((one, other) => other.length - one.length).map(patternOf);
-    return new RegExp(
-      parts.length === 0 ? "(?!)" : `(?<![\\p{L}\\p{N}])(?:${parts.join("|")})(?![\\p{L}\\p{N}])`,
-      "giu",
-    );
-  }
+function wordsOf(name: string): string[] {
+  return name.split(/[^\p{L}\p{N}]+/u).filter((word) => word !== "");
+}
+
+function sortedWords(name: string): string {
+  return wordsOf(name).map(fold).sort().join(" ");
+}
+
+/** Finds these names, and in them no shorter ones. Those of two letters may be anything. */
+function patternOfAll(names: readonly string[]): RegExp {
+  const long = names.filter((name) => fold(name).length > 2);
+  const parts = long.sort((one, other) => other.length - one.length).map(patternOf);
+  return new RegExp(
+    parts.length === 0 ? "(?!)" : `(?<![\\p{L}\\p{N}])(?:${parts.join("|")})(?![\\p{L}\\p{N}])`,
+    "giu",
+  );
 }
 
 function patternOf(name: string): string {
