@@ -30,8 +30,8 @@ import { lowerMetric } from "../lowering/vocabulary.ts";
 import type { Names } from "../names/names.ts";
 import type { TextRange } from "./check.ts";
 import { type FaultyParts, faultyParts } from "./faulty-parts.ts";
-import { type Answers, Memory } from "./remembered.ts";
-import { aroundBlocks, placedText, surroundingsOf } from "./surroundings.ts";
+import { type Answers, Memory, type Remembered, WITH_OTHERS } from "./remembered.ts";
+import { blocksAround, placedText, planAround, surroundingsOf } from "./surroundings.ts";
 
 /** A block, or a drill by itself, in which every parameter stands for its default. Files are named by their URI. */
 export interface Meaning extends BlockInPlan {
@@ -50,7 +50,10 @@ export class Meanings {
   private readonly vocabularies = new Map<LangiumDocument<Document>, Vocabulary>();
   private readonly memory: Memory;
   private readonly answers = new Map<Block | Drill, Answers>();
-  private readonly aroundBlocks = new Map<Plan, number>();
+  private readonly answersWithOthers = new Map<Block | Drill, Answers>();
+  private readonly plansAround = new Map<Plan, number>();
+  private readonly blocksAround = new Map<Plan, number>();
+  private readonly askedForOthers = new Set<Block | Drill>();
   private surroundings: number | undefined;
   private faulty: FaultyParts | undefined;
 
@@ -74,12 +77,7 @@ export class Meanings {
   }
 
   private modelsOf(plan: Plan): ReadonlyMap<string, BlockModel> {
-    let models = this.models.get(plan);
-    if (models === undefined) {
-      models = new Map(this.of(plan).map(({ block }) => [block.name, block]));
-      this.models.set(plan, models);
-    }
-    return models;
+    return recall(this.models, plan, () => new Map(this.of(plan).map(({ block }) => [block.name, block])));
   }
 
   /** Undefined for a block that has no meaning. */
@@ -105,27 +103,56 @@ export class Meanings {
     return this.lowered(node, new Set([...without, ...goals]));
   }
 
-  /** What was found out about a block or drill of this file when all that it hangs on was the same. */
-  remembered(node: Block | Drill): Answers {
-    let answers = this.answers.get(node);
-    if (answers === undefined) {
-      const around = isPlan(node.$container) ? this.aroundBlocksOf(node.$container) : 0;
-      this.surroundings ??= this.memory.numberOf(surroundingsOf(this.document, this.names));
-      const faulty = [...(this.faults().lines.get(node) ?? [])].map(placedText);
-      answers = this.memory.about(`${placedText(node)} ${around} ${this.surroundings} ${faulty.join()}`);
-      this.answers.set(node, answers);
-    }
-    return answers;
+  /**
+   * The answer to a question about a block or drill of this file: what was found out when all that it hangs on was the
+   * same, else what is found out now. It hangs on other blocks of the plan only if it asks for them.
+   *
+   * @param question the same each time, whatever the file says
+   */
+  answer(
+    node: Block | Drill,
+    question: unknown,
+    findOut: () => readonly Remembered[],
+  ): readonly Remembered[] {
+    const alone = this.answersAbout(node);
+    const known = alone.get(question);
+    if (known !== undefined && known !== WITH_OTHERS) return known;
+    const before = known === WITH_OTHERS ? this.answersAmongOthers(node).get(question) : undefined;
+    if (before !== undefined && before !== WITH_OTHERS) return before;
+    const found = findOut();
+    const hangsOnOthers = this.askedForOthers.has(node);
+    alone.set(question, hangsOnOthers ? WITH_OTHERS : found);
+    if (hangsOnOthers) this.answersAmongOthers(node).set(question, found);
+    return found;
   }
 
-  private aroundBlocksOf(plan: Plan): number {
-    let around = this.aroundBlocks.get(plan);
-    if (around === undefined) {
-      const soundness = [plan, ...plan.statements.filter(isBlock)].map((part) => Number(this.isSound(part)));
-      around = this.memory.numberOf(`${soundness.join("")} ${aroundBlocks(plan)}`);
-      this.aroundBlocks.set(plan, around);
-    }
-    return around;
+  private answersAbout(node: Block | Drill): Answers {
+    return recall(this.answers, node, () => this.memory.about(this.keyOf(node)));
+  }
+
+  private answersAmongOthers(node: Block | Drill): Answers {
+    const plan = isPlan(node.$container) ? node.$container : undefined;
+    if (plan === undefined) return this.answersAbout(node);
+    const blocks = recall(this.blocksAround, plan, () => {
+      const soundness = plan.statements.filter(isBlock).map((block) => Number(this.isSound(block)));
+      return this.memory.numberOf(`${soundness.join("")} ${blocksAround(plan)}`);
+    });
+    return recall(this.answersWithOthers, node, () => this.memory.about(`${this.keyOf(node)} ${blocks}`));
+  }
+
+  /** All that the meaning of a block or drill hangs on, but for what its plan says in other blocks. */
+  private keyOf(node: Block | Drill): string {
+    const plan = isPlan(node.$container) ? node.$container : undefined;
+    const around =
+      plan === undefined
+        ? 0
+        : recall(this.plansAround, plan, () =>
+            this.memory.numberOf(`${Number(this.isSound(plan))} ${planAround(plan)}`),
+          );
+    this.surroundings ??= this.memory.numberOf(surroundingsOf(this.document, this.names));
+    const faulty = [...(this.faults().lines.get(node) ?? [])].map(placedText);
+    const isSound = Number(this.isSound(node));
+    return `${placedText(node)} ${isSound} ${around} ${this.surroundings} ${faulty.join()}`;
   }
 
   /** Every check has been asked. */
@@ -135,12 +162,7 @@ export class Meanings {
 
   /** The metrics that can be meant in a file. */
   vocabulary(document: LangiumDocument<Document> = this.document): Vocabulary {
-    let vocabulary = this.vocabularies.get(document);
-    if (vocabulary === undefined) {
-      vocabulary = this.vocabularyOf(document);
-      this.vocabularies.set(document, vocabulary);
-    }
-    return vocabulary;
+    return recall(this.vocabularies, document, () => this.vocabularyOf(document));
   }
 
   /** Whether nothing is known to be wrong with a node. Of other files no more is known than whether they can be read. */
@@ -199,12 +221,7 @@ export class Meanings {
   }
 
   private statedBy(plan: Plan): Stated {
-    let stated = this.stated.get(plan);
-    if (stated === undefined) {
-      stated = statedBy(plan);
-      this.stated.set(plan, stated);
-    }
-    return stated;
+    return recall(this.stated, plan, () => statedBy(plan));
   }
 
   private lower(node: Block | Drill): Meaning | undefined {
@@ -225,11 +242,23 @@ export class Meanings {
     return {
       node,
       block,
-      others: () => (plan === undefined ? NO_OTHERS : this.modelsOf(plan)),
+      others: () => {
+        this.askedForOthers.add(node);
+        return plan === undefined ? NO_OTHERS : this.modelsOf(plan);
+      },
       vocabulary: this.vocabulary(AstUtils.getDocument<Document>(node)),
       isOwn: isWithin(node),
     };
   }
+}
+
+/** What is known of a thing, found out where it is not. */
+function recall<K, V>(known: Map<K, V>, key: K, findOut: () => V): V {
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const answer = findOut();
+  known.set(key, answer);
+  return answer;
 }
 
 const NO_OTHERS: ReadonlyMap<string, BlockModel> = new Map();

@@ -32,14 +32,11 @@ export function reportRemarks(
 ): void {
   const { meanings, report } = context;
   for (const block of blocksOf(node)) {
-    const answers = meanings.remembered(block);
-    let known = answers.get(remarksOn);
-    if (known === undefined) {
+    const findings = meanings.answer(block, remarksOn, () => {
       const meaning = ofLines ? meanings.ofSoundLines(block) : meanings.ofBlock(block);
-      known = meaning === undefined ? [] : findingsOn(meaning, context, remarksOn);
-      answers.set(remarksOn, known);
-    }
-    for (const finding of known) report({ ...finding, node: block });
+      return meaning === undefined ? [] : findingsOn(meaning, context, remarksOn);
+    });
+    for (const finding of findings) report({ ...finding, node: block });
   }
 }
 

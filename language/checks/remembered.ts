@@ -5,8 +5,11 @@ import type { Finding } from "./check.ts";
 /** A finding without the node, which is another one after each keystroke. */
 export type Remembered = Omit<Finding, "node" | "cst" | "property" | "index">;
 
+/** The answer hangs on other blocks of the plan as well, and is kept with them. */
+export const WITH_OTHERS = Symbol("with others");
+
 /** By what was asked. */
-export type Answers = Map<unknown, readonly Remembered[]>;
+export type Answers = Map<unknown, readonly Remembered[] | typeof WITH_OTHERS>;
 
 export class Memory {
   private readonly answers = new TwoGenerations<Answers>();

@@ -30,14 +30,21 @@ export function surroundingsOf(document: LangiumDocument<Document>, names: Names
   return JSON.stringify([document.uri.toString(), words, files]);
 }
 
-/** What a plan says to its blocks, and what its blocks are to each other: how many shots they have, and their goals. */
-export function aroundBlocks({ statements }: Plan): string {
-  const parts = statements.map((statement) => {
-    if (!isBlock(statement)) return statement.$cstNode?.text;
-    const { name, kind, use } = statement;
-    const shared = statement.statements.filter((line) => isShots(line) || isSuccess(line)).map(placedText);
-    return [name, kind, use?.$cstNode?.text, shared];
-  });
+/** What a plan says to its blocks, and which blocks it has: one may be the baseline of another. */
+export function planAround({ statements }: Plan): string {
+  const parts = statements.map((statement) =>
+    isBlock(statement)
+      ? [statement.name, statement.kind, statement.use?.$cstNode?.text]
+      : statement.$cstNode?.text,
+  );
+  return JSON.stringify(parts);
+}
+
+/** What the blocks of a plan are to each other: how many shots they have, and their goals. */
+export function blocksAround({ statements }: Plan): string {
+  const parts = statements
+    .filter(isBlock)
+    .map((block) => block.statements.filter((line) => isShots(line) || isSuccess(line)).map(placedText));
   return JSON.stringify(parts);
 }
 

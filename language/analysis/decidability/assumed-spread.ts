@@ -15,7 +15,9 @@ export interface AssumedSpread {
  * expects about that.
  */
 export function spreadInPlan(metric: string, { block, others }: BlockInPlan): AssumedSpread | undefined {
-  for (const candidate of [block, ...others().values()]) {
+  const own = spreadAllowed(metric, block);
+  if (own !== undefined) return own; // without a look at the others, on which the answer then does not hang
+  for (const candidate of others().values()) {
     const found = spreadAllowed(metric, candidate);
     if (found !== undefined) return found;
   }
