@@ -2,26 +2,19 @@
 import type { AstNode } from "langium";
 import type { Direction as DirectionModel } from "../../shared/plan-model.ts";
 import {
-  type CategoryTest,
-  type ChangeCriterion,
+  CategoryTest,
+  ChangeCriterion,
   type Direction,
-  isCategoryTest,
-  isChangeCriterion,
   isHandedDirection,
   isMetric,
-  isMetricColumn,
   isNegative,
-  isNumberTest,
   isPositive,
-  isStatisticCriterion,
-  isUncertainty,
-  isUsual,
   type Metric,
-  type MetricColumn,
-  type NumberTest,
-  type StatisticCriterion,
-  type Uncertainty,
-  type Usual,
+  MetricColumn,
+  NumberTest,
+  StatisticCriterion,
+  Uncertainty,
+  Usual,
 } from "../generated/tree/ast.ts";
 
 /** The declarations of a metric's direction words; empty for a metric without sides. */
@@ -68,14 +61,17 @@ type AboutMetric =
   | Usual
   | Uncertainty;
 
+/** As a set, since this is asked of every part of a text and of all that is around it. */
+const ABOUT_METRIC: ReadonlySet<string> = new Set<AboutMetric["$type"]>([
+  NumberTest.$type,
+  CategoryTest.$type,
+  StatisticCriterion.$type,
+  ChangeCriterion.$type,
+  MetricColumn.$type,
+  Usual.$type,
+  Uncertainty.$type,
+]);
+
 function isAboutMetric(node: AstNode): node is AboutMetric {
-  return (
-    isNumberTest(node) ||
-    isCategoryTest(node) ||
-    isStatisticCriterion(node) ||
-    isChangeCriterion(node) ||
-    isMetricColumn(node) ||
-    isUsual(node) ||
-    isUncertainty(node)
-  );
+  return ABOUT_METRIC.has(node.$type);
 }
