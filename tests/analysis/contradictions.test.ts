@@ -149,6 +149,36 @@ plan "Gate" {
   }
 }`,
   },
+  "averages of a quotient": {
+    wrong: `10 shots
+      success {
+        average ball-speed at least 130 mph
+        «average club-speed at most 75 mph»
+      }`,
+    code: GOALS,
+    says: ["line 6", "since smash-factor is ball-speed / club-speed, with smash-factor at most 1.6"],
+    right: `10 shots
+      success {
+        average ball-speed at least 110 mph
+        average club-speed at most 75 mph
+      }`,
+  },
+  "averages of a quotient, as far as shots enter": {
+    wrong: `10 shots
+      require smash-factor at most 1.3
+      success {
+        average ball-speed at least 110 mph
+        «average club-speed at most 80 mph»
+      }`,
+    code: GOALS,
+    says: ["with smash-factor at most 1.3"],
+    right: `10 shots
+      require smash-factor at most 1.3
+      success {
+        average ball-speed at least 100 mph
+        average club-speed at most 80 mph
+      }`,
+  },
   "shares of however many shots": {
     wrong: `at least 20 shots
       success {

@@ -1,6 +1,6 @@
 /** Goals about numbers that cannot all be what is asked for. */
 import { claimOf } from "../../../shared/condition.ts";
-import type { Criterion, Expression, Hand } from "../../../shared/plan-model.ts";
+import type { Criterion, Hand } from "../../../shared/plan-model.ts";
 import type { Interval } from "../../../shared/statistics/interval.ts";
 import { claimOfMovement } from "../../criteria/change/movement.ts";
 import { listed } from "../../criteria/wording.ts";
@@ -8,6 +8,7 @@ import type { Proposition } from "../reasoning/proposition.ts";
 import { WHOLE } from "../reasoning/range.ts";
 import { isPossible, rangeLeft, type World } from "../reasoning/solve.ts";
 import type { BlockInPlan } from "../subject.ts";
+import { relationsOfAverages } from "./average-relations.ts";
 import type { Circumstances } from "./circumstances.ts";
 import { becauseOf, fewestOf, worldOf } from "./conflict.ts";
 import { demandsOf, proposeDemand } from "./demand.ts";
@@ -74,7 +75,10 @@ function worldOfNumbers(claimed: readonly Proposition[], hand: Hand, subject: Bl
     known.set(name, range);
     return range;
   };
-  return { relations: ofShots.relations.filter(({ expression }) => isLinear(expression)), domain };
+  const relations = ofShots.relations.flatMap((relation) =>
+    relationsOfAverages(relation, domain, vocabulary, hand),
+  );
+  return { relations, domain };
 }
 
 /** Where the number lies that a goal is about: of a change, what it rises by. */
@@ -84,18 +88,4 @@ function claimedBy(goal: Criterion, hand: Hand): Interval {
     return { low: interval.low - slack / 4, high: interval.high + slack / 4 };
   }
   return goal.kind !== "change" ? WHOLE : claimOfMovement(goal.movement, "difference", hand).interval;
-}
-
-/** Whether an average of its value is its value at the averages. */
-function isLinear(expression: Expression): boolean {
-  if (expression.kind !== "operation") return true;
-  const { operator, left, right } = expression;
-  if (!isLinear(left) || !isLinear(right)) return false;
-  if (operator === "+" || operator === "-") return true;
-  return isConstant(right) || (operator === "*" && isConstant(left));
-}
-
-function isConstant(expression: Expression): boolean {
-  if (expression.kind === "operation") return isConstant(expression.left) && isConstant(expression.right);
-  return expression.kind === "number";
 }
