@@ -40,8 +40,20 @@ export function claimOf(bounds: Bounds, hand: Hand): Claim {
 
 /** Makes a condition ready to be asked of many shots. Unknown readings give an unknown answer where they matter. */
 export function questionOf(condition: Condition, player: PlayerTraits): ShotQuestion {
-  const alternatives = condition.anyOf.map(({ allOf }) => allOf.map((test) => testQuestion(test, player)));
-  return (readings) => anyOf(alternatives.map((tests) => allOf(tests.map((test) => test(readings)))));
+  const alternatives = condition.anyOf.map(({ allOf: tests }) =>
+    joined(
+      allOf,
+      tests.map((test) => testQuestion(test, player)),
+    ),
+  );
+  return joined(anyOf, alternatives);
+}
+
+/** One question of several. Of one it is that one: most conditions are a single test, asked of every shot. */
+function joined(join: typeof allOf, questions: readonly ShotQuestion[]): ShotQuestion {
+  const [only, another] = questions;
+  if (only !== undefined && another === undefined) return only;
+  return (readings) => join(questions.map((question) => question(readings)));
 }
 
 /** Whether one shot meets a condition. */

@@ -78,5 +78,7 @@ export function decidingShots(
 
 /** The places where this truth stands. */
 export function indicesOf(truths: readonly Truth[], wanted: Truth): readonly number[] {
-  return truths.flatMap((truth, index) => (truth === wanted ? [index] : []));
+  const indices: number[] = [];
+  for (let index = 0; index < truths.length; index++) if (truths[index] === wanted) indices.push(index);
+  return indices;
 }

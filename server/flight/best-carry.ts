@@ -61,11 +61,13 @@ function placeIn({ from, step, count }: Axis, value: number): Place | undefined 
 
 function interpolate(table: readonly (readonly number[])[], row: Place, column: Place): number {
   let sum = 0;
-  for (const [i, down] of row.weights.entries()) {
+  for (let i = 0; i < 4; i++) {
     const line = table[row.first + i];
-    for (const [j, across] of column.weights.entries()) {
-      sum += down * across * (line?.[column.first + j] ?? Number.NaN);
+    let across = 0;
+    for (let j = 0; j < 4; j++) {
+      across += (column.weights[j] ?? Number.NaN) * (line?.[column.first + j] ?? Number.NaN);
     }
+    sum += (row.weights[i] ?? Number.NaN) * across;
   }
   return sum;
 }

@@ -27,10 +27,21 @@ const BELIEVED = {
 } as const;
 
 /**
- * The place, or a sentence that says what is missing and how to state it.
+ * The place, or a sentence that says what is missing and how to state it. The shots of a session ask for the same place again and
+ * again: it is worked out once for each object, which nobody changes.
  * @param windExponent how the wind grows with height, see `Wind`
  */
 export function placeOf(conditions: Conditions, windExponent = 0): Place | string {
+  const before = known.get(conditions);
+  if (before?.windExponent === windExponent) return before.place;
+  const place = findPlace(conditions, windExponent);
+  known.set(conditions, { windExponent, place });
+  return place;
+}
+
+const known = new WeakMap<Conditions, { readonly windExponent: number; readonly place: Place | string }>();
+
+function findPlace(conditions: Conditions, windExponent: number): Place | string {
   const { temperature, pressure, altitude, humidity, wind, ball } = conditions;
   if (temperature === null) return "The session does not state the temperature: write `temperature 18 °C`.";
   if (wind === null) return "The session does not state the wind: write `wind 3 m/s head`, or `wind calm`.";

@@ -120,8 +120,8 @@ const CARRY_SHARE = { supported: 0.15, extrapolated: 0.25 } as const;
 /** Carry and curve against the flight model, of a ball that carries as stated. */
 function fromFlight(values: Values, conditions: Conditions | null): Disagreement[] {
   if (conditions === null || (values.carry === undefined && values.curve === undefined)) return [];
-  const shot = measured({ values, derived: [] }, LAUNCH);
   const place = placeOf(conditions);
+  const shot = typeof place === "string" ? place : measured({ values, derived: [] }, LAUNCH);
   if (typeof shot === "string" || typeof place === "string") return [];
   const launch = launchFrom(shot);
   const { status } = validityOf(launch, place.surroundings);

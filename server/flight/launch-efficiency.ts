@@ -1,9 +1,8 @@
 /** How much of the carry within reach a launch used. */
 import { bestReachable } from "./best-carry.ts";
-import { COEFFICIENTS, type CoefficientSet } from "./coefficients.ts";
 import { type Estimate, estimated, notMeasured, RATIO_STEP } from "./estimate.ts";
-import { fly } from "./fly.ts";
 import { launchFrom, measured, type Readings } from "./measured-launch.ts";
+import { referenceCarry } from "./reference-carry.ts";
 import { REFERENCE } from "./surroundings.ts";
 import { validityOf, worse } from "./validity.ts";
 
@@ -24,10 +23,9 @@ export function launchEfficiency(readings: Readings): Estimate {
       "Best launches are known for ball speeds from 24 to 96 m/s and attack angles from 12.5° down to 10° up, and this shot is outside.",
     );
   }
-  const share = (set: CoefficientSet) =>
-    fly(launch, REFERENCE, COEFFICIENTS[set]).carry /
-    (bestReachable(launch.ballSpeed, shot["attack-angle"], set)?.carry ?? Number.NaN);
-  const value = share("ss94_flat");
+  const carry = referenceCarry(launch);
+  const other = bestReachable(launch.ballSpeed, shot["attack-angle"], "ss94") ?? best;
+  const value = carry.ss94_flat / best.carry;
   const validity = worse(own, validityOf(best.launch, REFERENCE));
-  return estimated(value, value - share("ss94"), RATIO_STEP, validity, []);
+  return estimated(value, value - carry.ss94 / other.carry, RATIO_STEP, validity, []);
 }

@@ -1,6 +1,6 @@
 /** How a ball leaves the club. */
 import { type Moment, newMoment } from "./moment.ts";
-import type { Vector } from "./vector.ts";
+import { combine, type Vector } from "./vector.ts";
 
 export interface Launch {
   /** m/s. */
@@ -23,8 +23,10 @@ export interface Frame {
 }
 
 export function frameOf(launchAngle: number, startDirection: number): Frame {
-  const [sinA, cosA] = [Math.sin(launchAngle), Math.cos(launchAngle)];
-  const [sinB, cosB] = [Math.sin(startDirection), Math.cos(startDirection)];
+  const sinA = Math.sin(launchAngle);
+  const cosA = Math.cos(launchAngle);
+  const sinB = Math.sin(startDirection);
+  const cosB = Math.cos(startDirection);
   return {
     along: [cosA * cosB, sinA, cosA * sinB],
     right: [-sinB, 0, cosB],
@@ -35,12 +37,16 @@ export function frameOf(launchAngle: number, startDirection: number): Frame {
 /** The axis the ball spins about, a unit vector by the right-hand rule. */
 export function axisOf({ launchAngle, startDirection, spinAxis }: Launch): Vector {
   const { right, up } = frameOf(launchAngle, startDirection);
-  const [sinT, cosT] = [Math.sin(spinAxis), Math.cos(spinAxis)];
-  return [cosT * right[0] - sinT * up[0], cosT * right[1] - sinT * up[1], cosT * right[2] - sinT * up[2]];
+  return combine(Math.cos(spinAxis), right, -Math.sin(spinAxis), up);
 }
 
 /** The moment of the launch, at the origin. */
 export function startOf({ ballSpeed, launchAngle, startDirection, spinRate }: Launch): Moment {
-  const [x, y, z] = frameOf(launchAngle, startDirection).along;
-  return { ...newMoment(), vx: ballSpeed * x, vy: ballSpeed * y, vz: ballSpeed * z, spin: spinRate };
+  const { along } = frameOf(launchAngle, startDirection);
+  const start = newMoment();
+  start.vx = ballSpeed * along[0];
+  start.vy = ballSpeed * along[1];
+  start.vz = ballSpeed * along[2];
+  start.spin = spinRate;
+  return start;
 }

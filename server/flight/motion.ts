@@ -1,12 +1,5 @@
 /** What the motion of a ball depends on, with all that stays the same during a flight worked out once. */
-import {
-  type Coefficients,
-  LIFT_CEILING,
-  liftSlope,
-  REYNOLDS_HIGH,
-  REYNOLDS_LOW,
-  reynoldsTerm,
-} from "./coefficients.ts";
+import { type Coefficients, liftSlope, reynoldsTerm } from "./coefficients.ts";
 import {
   BALL_AREA,
   BALL_DIAMETER,
@@ -17,6 +10,7 @@ import {
 } from "./constants.ts";
 import type { Moment } from "./moment.ts";
 import type { Surroundings } from "./surroundings.ts";
+import type { Vector } from "./vector.ts";
 
 export interface Motion {
   /** The axis the ball spins about, a unit vector, by the right-hand rule. It keeps its direction. */
@@ -40,15 +34,15 @@ export interface Motion {
 }
 
 export function motionOf(
-  [axisX, axisY, axisZ]: readonly [x: number, y: number, z: number],
+  axis: Vector,
   { air, wind, ball, gravity }: Surroundings,
   coefficients: Coefficients,
 ): Motion {
   const force = (air.density * BALL_AREA) / (2 * BALL_MASS);
   return {
-    axisX,
-    axisY,
-    axisZ,
+    axisX: axis[0],
+    axisY: axis[1],
+    axisZ: axis[2],
     windX: wind.along,
     windZ: wind.across,
     windExponent: wind.exponent,
@@ -108,20 +102,4 @@ export function throughAir(moment: Moment, motion: Motion): void {
   const surface = BALL_RADIUS * moment.spin * Math.sqrt(cx * cx + cy * cy + cz * cz);
   moment.airspeed = Math.sqrt(squared);
   moment.spinRatio = squared > 0 ? surface / squared : 0;
-}
-
-/** A value at which the forces change their law: they are continuous there, and bend. */
-export interface Bend {
-  readonly of: "spinRatio" | "airspeed" | "y";
-  readonly at: number;
-}
-
-export function bendsOf(motion: Motion): Bend[] {
-  const bends: Bend[] = [{ of: "spinRatio", at: LIFT_CEILING }];
-  if (motion.dragByReynolds !== 0) {
-    bends.push({ of: "airspeed", at: REYNOLDS_LOW / motion.reynoldsPerSpeed });
-    bends.push({ of: "airspeed", at: REYNOLDS_HIGH / motion.reynoldsPerSpeed });
-  }
-  if (motion.windExponent !== 0) bends.push({ of: "y", at: 1 });
-  return bends;
 }

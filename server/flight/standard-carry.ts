@@ -1,12 +1,12 @@
 /** The carry in reference air. */
 import type { Conditions } from "../../shared/plan-model.ts";
-import { COEFFICIENTS, type Coefficients } from "./coefficients.ts";
-import { type Place, placeOf } from "./conditions.ts";
+import { COEFFICIENTS, type CoefficientSet } from "./coefficients.ts";
+import { placeOf } from "./conditions.ts";
 import { type Estimate, estimated, LENGTH_STEP, notMeasured } from "./estimate.ts";
 import { fly } from "./fly.ts";
-import type { Launch } from "./launch.ts";
 import { launchFrom, measured, type Readings } from "./measured-launch.ts";
-import { REFERENCE, type Surroundings } from "./surroundings.ts";
+import { referenceCarry, TOLERANCES } from "./reference-carry.ts";
+import { REFERENCE } from "./surroundings.ts";
 import { validityOf, worse } from "./validity.ts";
 
 /**
@@ -32,30 +32,18 @@ export function standardCarry(readings: Readings, conditions: Conditions, windEx
   const launch = launchFrom(shot);
   const validity = worse(validityOf(launch, place.surroundings), validityOf(launch, REFERENCE));
   if (validity.status === "unsupported") return estimated(0, 0, 1, validity, []);
-  const corrections = Object.values(COEFFICIENTS).map((set) => correction(launch, place.surroundings, set));
-  const [value = 0, other = 0] = corrections;
-  const uncertainty = Math.abs(value - other) + openHumidity(launch, place);
+  const reference = referenceCarry(launch);
+  const here = (set: CoefficientSet, surroundings = place.surroundings) =>
+    fly(launch, surroundings, COEFFICIENTS[set], TOLERANCES[set]).carry;
+  const value = reference.ss94_flat - here("ss94_flat");
+  const other = reference.ss94 - here("ss94");
+  // Half of what an unstated humidity could change.
+  const [dry = 0, damp = 0] = place.extremes.map((air) => here("ss94", air));
   return estimated(
     shot.carry / place.carryFactor + value,
-    uncertainty,
+    Math.abs(value - other) + Math.abs(damp - dry) / 2,
     LENGTH_STEP,
     validity,
     place.assumptions,
   );
-}
-
-/** What the air of reference gives more than this one, m, by one coefficient set. */
-export function correction(
-  launch: Launch,
-  surroundings: Surroundings,
-  coefficients: Coefficients,
-  reference = REFERENCE,
-): number {
-  return fly(launch, reference, coefficients).carry - fly(launch, surroundings, coefficients).carry;
-}
-
-/** Half of what an unstated humidity could change. */
-function openHumidity(launch: Launch, { extremes }: Place): number {
-  const [dry = 0, damp = 0] = extremes.map((air) => fly(launch, air, COEFFICIENTS.ss94_flat).carry);
-  return Math.abs(damp - dry) / 2;
 }

@@ -135,7 +135,7 @@ export function step(motion: Motion, from: Moment, h: number, to: Moment, bow: B
         spin = spin1 + h * (B1 * w1 + B3 * w3 + B4 * w4 + B5 * w5 + B6 * w6);
         break;
     }
-    const share = windShare(height, windExponent);
+    const share = windExponent === 0 ? 1 : windShare(height, windExponent);
     const ux = vx - windX * share;
     const uy = vy;
     const uz = vz - windZ * share;

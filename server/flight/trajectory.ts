@@ -1,6 +1,7 @@
 /** A flight, one step after another, each as long as the wanted accuracy allows. */
+import { LIFT_CEILING, REYNOLDS_HIGH, REYNOLDS_LOW } from "./coefficients.ts";
 import { type Moment, newMoment } from "./moment.ts";
-import { type Bend, bendsOf, complete, type Motion, throughAir } from "./motion.ts";
+import { complete, type Motion, throughAir } from "./motion.ts";
 import { rootBetween } from "./root.ts";
 import { type Bow, step } from "./step.ts";
 
@@ -19,7 +20,6 @@ export class Trajectory {
   readonly #probe = newMoment();
   readonly #bow: Bow = { x: 0, y: 0, z: 0, vx: 0, vy: 0, vz: 0, spin: 0 };
   readonly #motion: Motion;
-  readonly #bends: readonly Bend[];
   readonly #tolerance: number;
   #length = FIRST_STEP;
   #tries = 0;
@@ -29,7 +29,6 @@ export class Trajectory {
     complete(start, motion);
     this.to = start;
     this.#motion = motion;
-    this.#bends = bendsOf(motion);
     this.#tolerance = tolerance * (motion.windExponent === 0 ? 1 : TOLERANCE_SHARE_IN_GROWING_WIND);
   }
 
@@ -89,35 +88,48 @@ export class Trajectory {
     return step(this.#motion, this.from, length, this.to, this.#bow) / this.#tolerance;
   }
 
-  /** The share of the present step after which a law of the forces changes; 1 where none does. */
+  /**
+   * The share of the present step after which a law of the forces changes, where they are continuous and bend; 1 where none does:
+   * the lift at its ceiling, the drag at the ends of its Reynolds numbers, the wind at the height below which it is steady.
+   */
   #firstBend(): number {
-    let first = 1;
-    for (const bend of this.#bends) first = Math.min(first, this.#shareBefore(bend));
-    return first;
+    const { from, to } = this;
+    const { dragByReynolds, reynoldsPerSpeed, windExponent } = this.#motion;
+    let first = this.#shareBefore("spinRatio", LIFT_CEILING, from.spinRatio, to.spinRatio);
+    if (dragByReynolds !== 0) {
+      const slow = REYNOLDS_LOW / reynoldsPerSpeed;
+      const fast = REYNOLDS_HIGH / reynoldsPerSpeed;
+      first = Math.min(first, this.#shareBefore("airspeed", slow, from.airspeed, to.airspeed));
+      first = Math.min(first, this.#shareBefore("airspeed", fast, from.airspeed, to.airspeed));
+    }
+    return windExponent === 0 ? first : Math.min(first, this.#shareBefore("y", 1, from.y, to.y));
   }
 
-  #shareBefore(bend: Bend): number {
-    const before = offBend(this.from[bend.of] / bend.at - 1);
-    const after = offBend(this.to[bend.of] / bend.at - 1);
+  #shareBefore(of: Bent, at: number, start: number, end: number): number {
+    const before = offBend(start / at - 1);
+    const after = offBend(end / at - 1);
     if (Math.abs(before) > NEAR_BEND) {
-      return before * after < 0 ? this.#crossing(bend, 0, 1, before, after) : 1;
+      return before * after < 0 ? this.#crossing(of, at, 0, 1, before, after) : 1;
     }
     // What begins close to a bend may cross it and come back.
-    const middle = this.#distance(bend, 0.5);
-    if (before * middle < 0) return this.#crossing(bend, 0, 0.5, before, middle);
-    return middle * after < 0 ? this.#crossing(bend, 0.5, 1, middle, after) : 1;
+    const middle = this.#distance(of, at, 0.5);
+    if (before * middle < 0) return this.#crossing(of, at, 0, 0.5, before, middle);
+    return middle * after < 0 ? this.#crossing(of, at, 0.5, 1, middle, after) : 1;
   }
 
-  #crossing(bend: Bend, low: number, high: number, atLow: number, atHigh: number): number {
-    return rootBetween((share) => this.#distance(bend, share), low, high, atLow, atHigh, ON_BEND / 10);
+  #crossing(of: Bent, at: number, low: number, high: number, atLow: number, atHigh: number): number {
+    const distance = (share: number) => this.#distance(of, at, share);
+    return rootBetween(distance, low, high, atLow, atHigh, ON_BEND / 10);
   }
 
-  #distance({ of, at }: Bend, share: number): number {
+  #distance(of: Bent, at: number, share: number): number {
     this.#place(this.#probe, share);
     throughAir(this.#probe, this.#motion);
     return this.#probe[of] / at - 1;
   }
 }
+
+type Bent = "spinRatio" | "airspeed" | "y";
 
 /** What is as close to a bend as this begins or ends on it, and lies on one side of it. A share of the value there. */
 const ON_BEND = 1e-4;

@@ -62,5 +62,10 @@ function metricsOfSubjects(criterion: Criterion, shots: CountedShots): readonly 
 }
 
 function rowsAt(counted: readonly Shot[], indices: readonly number[]): Row[] {
-  return indices.flatMap((index) => counted[index]?.row ?? []);
+  const rows: Row[] = [];
+  for (const index of indices) {
+    const shot = counted[index];
+    if (shot !== undefined) rows.push(shot.row);
+  }
+  return rows;
 }

@@ -36,10 +36,14 @@ export interface RunResult {
 
 /** Counts the first `planned` shots; any beyond do not count. */
 export function tally(outcomes: readonly Outcome[], planned: number): Tally {
-  const counted = outcomes.slice(0, planned);
-  const hits = counted.filter((outcome) => outcome === true).length;
-  const misses = counted.filter((outcome) => outcome === false).length;
-  return { hits, misses, unknown: counted.length - hits - misses, toCome: planned - counted.length };
+  const counted = Math.min(outcomes.length, planned);
+  let hits = 0;
+  let misses = 0;
+  for (let shot = 0; shot < counted; shot++) {
+    if (outcomes[shot] === true) hits++;
+    else if (outcomes[shot] === false) misses++;
+  }
+  return { hits, misses, unknown: counted - hits - misses, toCome: planned - counted };
 }
 
 /** "At least (at most) `k` of the planned shots": met or missed as soon as no further shot can change it. */

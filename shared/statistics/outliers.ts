@@ -31,8 +31,11 @@ export function modifiedScores(values: readonly number[]): number[] {
 /** The indices of the values that stand apart; none of fewer than five. */
 export function flagged(values: readonly number[]): number[] {
   if (values.length < FEWEST) return [];
-  const scores = modifiedScores(values);
-  return [...values.keys()].filter((index) => Math.abs(scores[index] ?? 0) > LARGEST_SCORE);
+  const apart: number[] = [];
+  for (const [index, score] of modifiedScores(values).entries()) {
+    if (Math.abs(score) > LARGEST_SCORE) apart.push(index);
+  }
+  return apart;
 }
 
 function average(values: readonly number[]): number {

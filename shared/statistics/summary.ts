@@ -26,8 +26,12 @@ export function sampleOf(values: readonly number[]): Sample | undefined {
 export function mean(values: readonly number[]): number | undefined {
   const n = values.length;
   if (n === 0) return undefined;
-  const first = sum(values) / n;
-  return first + sum(values.map((value) => value - first)) / n;
+  let total = 0;
+  for (let place = 0; place < n; place++) total += values[place] as number;
+  const first = total / n;
+  let rest = 0;
+  for (let place = 0; place < n; place++) rest += (values[place] as number) - first;
+  return first + rest / n;
 }
 
 /** The standard deviation with divisor n − 1; `undefined` below two values. */
@@ -66,19 +70,26 @@ export function quantile(values: readonly number[], p: number): number | undefin
 function deviationFrom(average: number, values: readonly number[]): number | undefined {
   const n = values.length;
   if (n < 2) return undefined;
-  const deviations = values.map((value) => value - average);
-  const left = sum(deviations);
-  const squares = sum(deviations.map((deviation) => deviation * deviation)) - (left * left) / n;
-  return Math.sqrt(Math.max(0, squares) / (n - 1));
+  let left = 0;
+  let squares = 0;
+  for (let place = 0; place < n; place++) {
+    const deviation = (values[place] as number) - average;
+    left += deviation;
+    squares += deviation * deviation;
+  }
+  return Math.sqrt(Math.max(0, squares - (left * left) / n) / (n - 1));
 }
 
-function sum(values: readonly number[]): number {
-  let total = 0;
-  for (const value of values) total += value;
-  return total;
-}
+const SORTED = new WeakMap<readonly number[], readonly number[]>();
 
-/** The values in order, the smallest first. A typed array sorts without asking a function which is smaller. */
-export function ascending(values: readonly number[]): number[] {
-  return [...Float64Array.from(values).sort()];
+/**
+ * The values in order, the smallest first. Sorted once for each list, which nobody changes: several goals ask about the same
+ * readings. A typed array sorts without asking a function which is smaller.
+ */
+export function ascending(values: readonly number[]): readonly number[] {
+  const before = SORTED.get(values);
+  if (before !== undefined) return before;
+  const sorted = Array.from(Float64Array.from(values).sort());
+  SORTED.set(values, sorted);
+  return sorted;
 }

@@ -21,14 +21,27 @@ export interface UsableShots {
   readonly refused: number;
 }
 
+/** Worked out once for the same metrics and shots: several goals ask about them. */
 export function usableShots(metrics: readonly string[], shots: CountedShots): UsableShots {
+  const known = USABLE.get(shots) ?? new Map<string, UsableShots>();
+  USABLE.set(shots, known);
+  const key = metrics.join(" ");
+  const usable = known.get(key) ?? findUsable(metrics, shots);
+  known.set(key, usable);
+  return usable;
+}
+
+const USABLE = new WeakMap<CountedShots, Map<string, UsableShots>>();
+
+function findUsable(metrics: readonly string[], shots: CountedShots): UsableShots {
   const columns = metrics.map((metric) => shots.values(metric));
   const indices: number[] = [];
   const unknown: number[] = [];
   let missing = 0;
   let doubtful = 0;
   let refused = 0;
-  for (const [index, admitted] of shots.admitted.entries()) {
+  for (let index = 0; index < shots.size; index++) {
+    const admitted = shots.admitted[index];
     const isMissing = columns.some((values) => values[index] === undefined);
     if (admitted === false) refused++;
     else if (admitted && !isMissing) indices.push(index);
@@ -41,11 +54,23 @@ export function usableShots(metrics: readonly string[], shots: CountedShots): Us
   return { indices, unknown, missing, doubtful, refused };
 }
 
-/** The readings of these shots. */
-export function valuesAt(metric: string, { indices }: UsableShots, shots: CountedShots): readonly number[] {
-  const values = shots.values(metric);
-  return indices.map((index) => values[index]).filter((value) => value !== undefined);
+/** The readings of these shots: the same list for the same metric and shots. */
+export function valuesAt(metric: string, usable: UsableShots, shots: CountedShots): readonly number[] {
+  const known = VALUES.get(usable) ?? new Map<string, readonly number[]>();
+  VALUES.set(usable, known);
+  const before = known.get(metric);
+  if (before !== undefined) return before;
+  const column = shots.values(metric);
+  const values: number[] = [];
+  for (const index of usable.indices) {
+    const value = column[index];
+    if (value !== undefined) values.push(value);
+  }
+  known.set(metric, values);
+  return values;
 }
+
+const VALUES = new WeakMap<UsableShots, Map<string, readonly number[]>>();
 
 /** Which readings would make more shots usable: `readings of carry`. */
 export function readingsWanted(metrics: readonly string[], shots: CountedShots): string {

@@ -36,11 +36,12 @@ export function apartCautions({ block, counted }: BlockShots, { vocabulary, play
 }
 
 function standingApart(metric: string, shots: readonly Shot[]): { row: Row; value: number }[] {
-  const known = shots.flatMap(({ row, values }) => {
-    const value = reading(values, metric);
-    return value === undefined ? [] : [{ row, value }];
-  });
-  return flagged(known.map(({ value }) => value)).flatMap((index) => known[index] ?? []);
+  const known = shots.filter(({ values }) => reading(values, metric) !== undefined);
+  const values = known.map((shot) => shot.values[metric] as number);
+  return flagged(values).map((index) => ({
+    row: (known[index] as Shot).row,
+    value: values[index] as number,
+  }));
 }
 
 /** The metrics whose average, spread or the like a criterion judges. */

@@ -27,8 +27,8 @@ export function swingsOfSession(
   { blocks }: SortedShots,
   { shots }: SessionData,
 ): { readonly blocks: readonly Swings[]; readonly session: Swings } {
-  const inBlocks = new Set(blocks.flatMap(({ given }) => given));
-  const others = shots.filter((shot) => !inBlocks.has(shot));
+  const names = new Set(blocks.map(({ block }) => block.name));
+  const others = shots.filter(({ block }) => block === null || !names.has(block));
   const ofBlocks = blocks.map(swingsOfBlock);
   return { blocks: ofBlocks, session: total([...ofBlocks, { ...swingsAmong(others, null), toCome: NONE }]) };
 }

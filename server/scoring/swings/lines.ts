@@ -19,12 +19,15 @@ export function linesOf({ block, given, counted }: BlockShots): Line[] {
   if (block.shots.length === 0) return [{ line: null, shots: given, toCome: 0 }];
   const lines = block.shots.map((line) => ({ line, shots: [] as Shot[], toCome: line.count }));
   const byClub = Map.groupBy(lines, ({ line }) => line.club);
-  const takesRoom = new Set(counted);
+  let next = 0;
   for (const shot of given) {
+    // Those that count are among those given, in the same order.
+    const takesRoom = shot === counted[next];
+    if (takesRoom) next++;
     const fitting = (shot.club === null ? undefined : byClub.get(shot.club)) ?? lines;
     const found = fitting.find(({ toCome }) => toCome > 0) ?? fitting.at(-1);
     found?.shots.push(shot);
-    if (found !== undefined && found.toCome > 0 && takesRoom.has(shot)) found.toCome--;
+    if (found !== undefined && found.toCome > 0 && takesRoom) found.toCome--;
   }
   return lines;
 }
