@@ -1,7 +1,8 @@
 /** What a name means in a file: its own declarations, those of the files it uses, and the built-in library. */
-import type { LangiumDocument, LangiumDocuments, LangiumSharedCoreServices, URI } from "langium";
+import { type LangiumDocument, type LangiumDocuments, type LangiumSharedCoreServices, URI } from "langium";
 import type { Document, Use } from "../generated/tree/ast.ts";
 import { isLibraryUri } from "../library/library.ts";
+import type { DrillwrightIndexManager } from "./index-manager.ts";
 import { type NamedNode, type NamedType, nameTableOf } from "./name-table.ts";
 import { useTarget } from "./use-target.ts";
 
@@ -14,10 +15,12 @@ export interface UsedFile {
 
 export class Names {
   private readonly documents: LangiumDocuments;
+  private readonly index: () => DrillwrightIndexManager;
   private libraryDocuments: readonly LangiumDocument<Document>[] | undefined;
 
   constructor(services: LangiumSharedCoreServices) {
     this.documents = services.workspace.LangiumDocuments;
+    this.index = () => services.workspace.IndexManager as DrillwrightIndexManager;
   }
 
   /** The URIs of the files that `document` brings in, in order, whether there are such files or not. */
@@ -59,15 +62,14 @@ export class Names {
     }
   }
 
-  /** The declarations of that type and name in files that `document` does not see. Linear in the workspace's files. */
+  /** The declarations of that type and name in files that `document` does not see, in the order of the files' URIs. */
   elsewhere(document: LangiumDocument<Document>, type: NamedType, name: string): readonly NamedNode[] {
     const seen = new Set(this.visibleDocuments(document));
-    const found: NamedNode[] = [];
-    for (const other of this.documents.all) {
-      const candidate = other as LangiumDocument<Document>;
-      if (!seen.has(candidate)) found.push(...nameTableOf(candidate.parseResult.value).get(type, name));
-    }
-    return found;
+    return [...this.index().filesDeclaring(type, name)].sort().flatMap((uri) => {
+      const other = this.get(URI.parse(uri));
+      if (other === undefined || seen.has(other)) return [];
+      return nameTableOf(other.parseResult.value).get(type, name);
+    });
   }
 
   /** The file itself, the files it uses, and the library. */

@@ -23,7 +23,7 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
     const rest = documents.filter((document) => !first.has(document));
     if (first.size > 0 && rest.length > 0) {
       await this.buildAhead([...first], options, cancelToken);
-      if (rest.some(({ state }) => state < DocumentState.Parsed)) this.markHasty(first);
+      if (rest.some(({ state }) => state < DocumentState.IndexedContent)) this.markHasty(first);
     }
     await super.buildDocuments(rest.length > 0 ? rest : documents, options, cancelToken);
     const again = [...this.hasty].filter((document) => this.langiumDocuments.hasDocument(document.uri));
