@@ -32,8 +32,13 @@ test("one error, or none", () => {
   expect(averageOverErrors([], () => 0.25)).toBe(0.25);
 });
 
-test("a mirror image has the same average", () => {
-  const mirrored = (errors: readonly number[]) => probability(errors.map((error) => -error));
+test.each([
+  ["all readings", [-1, -1]],
+  ["the first", [-1, 1]],
+  ["the second", [1, -1]],
+])("a mirror image has the same average, where %s change their sign in it", (_, signs) => {
+  const mirrored = (errors: readonly number[]) =>
+    probability(errors.map((error, at) => error * (signs[at] ?? 1)));
   expect(averageOverErrors([1, 1], mirrored)).toBeCloseTo(averageOverErrors([1, 1], probability), 12);
 });
 
