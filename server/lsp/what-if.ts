@@ -3,7 +3,7 @@ import type { ScoringInput } from "../../shared/plan-model.ts";
 import { plural } from "../../shared/plural.ts";
 import { formatAmount, formatReading } from "../../shared/quantity.ts";
 import type { SessionData, Shot } from "../../shared/session-data.ts";
-import { DEGREE } from "../flight/constants.ts";
+import { DEGREE, RPM } from "../flight/constants.ts";
 import { deliveryFrom } from "../flight/derived-metrics.ts";
 import { type ClubDelivery, FACE_SHARE } from "../flight/impact.ts";
 import type { Launch } from "../flight/launch.ts";
@@ -17,7 +17,7 @@ const CLUB = ["face-angle", "club-path", "attack-angle"] as const;
 const BALL = ["launch-angle", "start-direction", "spin-axis", "spin-rate"] as const;
 
 /** One step more of each, SI. */
-const STEPS: Readonly<Record<string, number>> = { "spin-rate": 500 * ((2 * Math.PI) / 60) };
+const STEPS: Readonly<Record<string, number>> = { "spin-rate": 500 * RPM };
 
 export function whatIfOf({ metrics, player }: ScoringInput, { shots }: SessionData): WhatIf {
   const hand = player.hand ?? "right";

@@ -7,7 +7,6 @@ import type {
   CountCriterion,
   Criterion,
   EllipseCriterion,
-  ShotTest,
   StatisticCriterion,
   Subject,
 } from "../../shared/plan-model.ts";
@@ -19,6 +18,7 @@ import { sampleOf } from "../../shared/statistics/summary.ts";
 import { allOf, anyOf, not } from "../../shared/truth.ts";
 import { valuesOf } from "./counted.ts";
 import type { Markup } from "./html/markup.ts";
+import { onlyNumber } from "./one-number.ts";
 import type { Shown } from "./pictures/axis.ts";
 import { cloudPicture } from "./pictures/cloud.ts";
 import { type IntervalRow, intervals } from "./pictures/intervals.ts";
@@ -189,12 +189,6 @@ function planOf({ name, session }: PicturedBlock) {
 
 function traitsOf({ session: { input } }: PicturedBlock): PlayerTraits {
   return { hand: input.player.hand ?? "right", level: input.player.level };
-}
-
-/** The test of a condition that is nothing but one number held against bounds. */
-function onlyNumber({ anyOf: [first, second] }: Condition): Extract<ShotTest, { kind: "number" }> | null {
-  const [test, another] = first?.allOf ?? [];
-  return second === undefined && another === undefined && test?.kind === "number" ? test : null;
 }
 
 function percent(share: number): string {

@@ -33,13 +33,6 @@ export function binomialProbabilities(n: number, p: number): number[] {
   return weights.map((weight) => weight / total);
 }
 
-/** P(X = k). */
-export function binomialProbability(k: number, n: number, p: number): number {
-  const probabilities = binomialProbabilities(n, p);
-  if (probabilities.length === 0) return Number.NaN;
-  return probabilities[k] ?? 0;
-}
-
 /** P(X ≤ k). */
 export function binomialAtMost(k: number, n: number, p: number): number {
   return sumOf(binomialProbabilities(n, p), (count) => count <= k);

@@ -32,12 +32,6 @@ export function atLeastHits(chances: readonly number[], k: number): number {
   return certainty(chances, k) ?? sum(hitCountProbabilities(chances), Math.max(0, k), chances.length);
 }
 
-/** P(K ≤ k). */
-export function atMostHits(chances: readonly number[], k: number): number {
-  const more = certainty(chances, k + 1);
-  return more === undefined ? sum(hitCountProbabilities(chances), 0, k) : 1 - more;
-}
-
 /**
  * 1 or 0 where k is so far from the mean of the count that the chance of being on its other side is below 1e-17, by
  * Bernstein's inequality: P(K − mean ≥ t) ≤ exp(−t²/2/(variance + t/3)). O(n).

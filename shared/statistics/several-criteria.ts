@@ -6,11 +6,9 @@
  */
 import { allowedError } from "./confidence.ts";
 
-/** The probability that k independent verdicts, each right with this confidence, are all right. O(k). */
-export function chanceAllRight(confidence: number, k: number): number {
-  let chance = 1;
-  for (let criterion = 0; criterion < k; criterion++) chance *= confidence;
-  return chance;
+/** The probability that independent verdicts, each right with its confidence, are all right. */
+export function chanceAllRight(confidences: readonly number[]): number {
+  return confidences.reduce((chance, confidence) => chance * confidence, 1);
 }
 
 /**

@@ -12,9 +12,7 @@
 import { allowedError } from "./confidence.ts";
 import { studentQuantile } from "./distributions.ts";
 import type { Interval } from "./interval.ts";
-import { MOST_SHOTS, newShotsThatDecide } from "./shots-to-decide.ts";
 import type { Sample } from "./summary.ts";
-import { verdictByLimits } from "./verdict.ts";
 
 export interface Change {
   /** Now − baseline. */
@@ -74,23 +72,4 @@ export function smallestChangeShown(
   const error = allowedError(confidence);
   if (change === undefined || Number.isNaN(error)) return undefined;
   return studentQuantile(1 - error, change.degreesOfFreedom) * change.standardError;
-}
-
-/**
- * About how many new shots in all would decide, against this baseline, if average and spread stay as observed. An
- * estimate, and no invitation to stop there. `undefined` when more than `most` would be needed, and `"never"` when no
- * number of new shots would do: t·s₁/√n₁ of the baseline alone leaves more doubt than the gap. O(most).
- */
-export function meanChangeShotsToDecide(
-  baseline: Sample,
-  now: Sample,
-  claim: Interval,
-  confidence: number,
-  slack: number,
-  most: number = MOST_SHOTS,
-): number | "never" | undefined {
-  return newShotsThatDecide(now.n, most, (n) => {
-    const limitsAt = (level: number) => meanChangeLimits(baseline, { ...now, n }, level);
-    return verdictByLimits(limitsAt, claim, confidence, slack) !== "undecided";
-  });
 }

@@ -281,6 +281,30 @@ plan "Gate" {
   }
 }`,
   },
+  "a spread that would have to fall further than so few shots can show": {
+    wrong: `
+plan "Gate" {
+  block "Before" baseline {
+    10 shots
+  }
+  block "After" test {
+    10 shots
+    success «spread of carry falls by at least 20 % against "Before" at 95 % confidence»
+  }
+}`,
+    code: SELDOM,
+    says: ["whose true spread is 64 % of what it was", "estimate"],
+    right: `
+plan "Gate" {
+  block "Before" baseline {
+    10 shots
+  }
+  block "After" test {
+    10 shots
+    success spread of carry falls by at least 20 % against "Before" at 80 % confidence
+  }
+}`,
+  },
   "a range that the instrument cannot tell": {
     wrong: session({
       plan: `  block "Start" test {

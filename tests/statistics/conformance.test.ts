@@ -1,11 +1,10 @@
-import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import {
   bestConformance,
   conformanceProbability,
   verdictByProbability,
 } from "../../shared/statistics/conformance.ts";
-import { decidingReadings, guardBand } from "../../shared/statistics/guard-band.ts";
+import { guardBand } from "../../shared/statistics/guard-band.ts";
 import { type Interval, slackOf } from "../../shared/statistics/interval.ts";
 import { expectNear, numberIn, optionalNumberIn, oracleRows } from "../support/oracle.ts";
 import { unlimited } from "./samples.ts";
@@ -98,14 +97,10 @@ describe("readings that decide", () => {
       expectEnd(claim.low + band, row.one_sided_accept_low, row);
       expectEnd(claim.high - band, row.one_sided_accept_high, row);
 
-      const { met, notMissed } = decidingReadings(uncertainty, claim, level);
-      if (row.exact_accept_low === "none") expect(met, JSON.stringify(row)).toBeUndefined();
-      else {
-        expectEnd(met?.low, row.exact_accept_low, row);
-        expectEnd(met?.high, row.exact_accept_high, row);
-      }
-      expectEnd(notMissed?.low, row.exact_reject_below, row);
-      expectEnd(notMissed?.high, row.exact_reject_above, row);
+      // Where the probability of a reading reaches the level, and where it falls to the rest of it.
+      if (row.exact_accept_low === "none") expect(bestConformance(uncertainty, claim)).toBeLessThan(level);
+      else expectAt([row.exact_accept_low, row.exact_accept_high], uncertainty, claim, level, row);
+      expectAt([row.exact_reject_below, row.exact_reject_above], uncertainty, claim, 1 - level, row);
     }
   });
 
@@ -126,38 +121,29 @@ describe("readings that decide", () => {
         { absolute },
         row,
       );
-      const { met, notMissed } = decidingReadings(uncertainty, claim, numberIn(row.level));
+      const level = numberIn(row.level);
       const accepted = row.accept_within_fraction_of_half_width;
-      if (accepted === "none") expect(met).toBeUndefined();
-      else expectEnd(met?.high, accepted, row);
-      expectEnd(notMissed?.high, row.reject_beyond_fraction_of_half_width, row);
+      if (accepted === "none") expect(bestConformance(uncertainty, claim)).toBeLessThan(level);
+      else expectAt([accepted], uncertainty, claim, level, row);
+      expectAt([row.reject_beyond_fraction_of_half_width], uncertainty, claim, 1 - level, row);
     }
   });
 
-  test("they are the readings that the probability calls met, and does not call missed", () => {
-    const uncertainty = fc.double({ min: 0.05, max: 3, noNaN: true });
-    const reading = fc.double({ min: -8, max: 8, noNaN: true });
-    fc.assert(
-      fc.property(uncertainty, reading, fc.constantFrom(0.8, 0.95), (u, y, level) => {
-        const { met, notMissed } = decidingReadings(u, within2, level);
-        const verdict = verdictByProbability(conformanceProbability(y, u, within2, slack), level);
-        const apart = [met?.high, notMissed?.high].every((end) => Math.abs(Math.abs(y) - (end ?? 99)) > 1e-6);
-        fc.pre(apart);
-        const expected = isIn(y, met) ? "met" : isIn(y, notMissed) ? "undecided" : "missed";
-        expect(verdict).toBe(expected);
-      }),
-    );
-  });
-
-  test("a range so narrow that no reading is ever probably inside misses every reading", () => {
-    expect(decidingReadings(1, { low: -0.01, high: 0.01 }, 0.8)).toEqual({
-      met: undefined,
-      notMissed: undefined,
-    });
-  });
-
-  function isIn(value: number, interval: Interval | undefined) {
-    return interval !== undefined && value >= interval.low && value <= interval.high;
+  /** The conformance probability of readings that are no ends of the scale. */
+  function expectAt(
+    cells: readonly string[],
+    uncertainty: number,
+    claim: Interval,
+    probability: number,
+    row: object,
+  ) {
+    for (const reading of cells
+      .filter((cell) => cell !== "")
+      .map(Number)
+      .filter(Number.isFinite)) {
+      const actual = conformanceProbability(reading, uncertainty, claim, 0);
+      expectNear(actual, probability, { absolute }, row);
+    }
   }
 
   function expectEnd(actual: number | undefined, cell: string, row: object) {

@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { conformanceProbability, verdictByProbability } from "../../shared/statistics/conformance.ts";
-import { doubtfulShareVerdict, surelyAndPossiblyHits } from "../../shared/statistics/doubtful-share.ts";
 import { slackOf } from "../../shared/statistics/interval.ts";
 import {
   limitsWithoutReadings,
@@ -95,35 +94,4 @@ test("a spread without that of its readings: the reference table", () => {
     expectNear(limits?.low, numberIn(row.lower_each_side_C), { absolute }, row);
     expectNear(limits?.high, numberIn(row.upper_each_side_C), { absolute }, row);
   }
-});
-
-describe("a share as ability over readings that may be off", () => {
-  const chances = [...Array<number>(17).fill(0.99), 0.5, 0.5, 0.01];
-
-  test("only what holds for the sure hits and for the possible ones is decided", () => {
-    expect(surelyAndPossiblyHits(chances, 0.95)).toEqual({ surely: 17, possibly: 19 });
-    expect(doubtfulShareVerdict(chances, 0.7, 0.8, 0.95)).toBe("met");
-    expect(doubtfulShareVerdict(chances, 0.7, 0.9, 0.95)).toBe("undecided"); // 18 of 20 would do
-    expect(
-      doubtfulShareVerdict(
-        chances.map((chance) => 1 - chance),
-        0.7,
-        0.9,
-        0.95,
-      ),
-    ).toBe("missed");
-  });
-
-  test("at most is the mirror", () => {
-    expect(doubtfulShareVerdict(chances, 0.7, 0.8, 0.95, "at most")).toBe("missed");
-    expect(
-      doubtfulShareVerdict(
-        chances.map((chance) => 1 - chance),
-        0.3,
-        0.8,
-        0.95,
-        "at most",
-      ),
-    ).toBe("met");
-  });
 });

@@ -2,14 +2,10 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { studentCdf } from "../../shared/statistics/distributions.ts";
 import { type Interval, slackOf } from "../../shared/statistics/interval.ts";
+import { MOST_SHOTS, newShotsThatDecide } from "../../shared/statistics/shots-to-decide.ts";
 import type { Sample } from "../../shared/statistics/summary.ts";
-import { judgeByLimits } from "../../shared/statistics/verdict.ts";
-import {
-  meanChange,
-  meanChangeLimits,
-  meanChangeShotsToDecide,
-  smallestChangeShown,
-} from "../../shared/statistics/welch.ts";
+import { judgeByLimits, verdictByLimits } from "../../shared/statistics/verdict.ts";
+import { meanChange, meanChangeLimits, smallestChangeShown } from "../../shared/statistics/welch.ts";
 import { expectNear, numberIn, oracleRows } from "../support/oracle.ts";
 import { sampleIn, sampleWith, unlimited } from "./samples.ts";
 
@@ -110,18 +106,18 @@ describe("shots that would decide if the player goes on as observed", () => {
     const expected = total === "never with this baseline" ? "never" : numberIn(total);
     const claim = { low: 20, high: unlimited };
     const confidence = numberIn(row.confidence);
-    expect(meanChangeShotsToDecide(baseline, now, claim, confidence, slack)).toBe(expected);
+    expect(newShotsToDecide(baseline, now, claim, confidence)).toBe(expected);
     const fails = { ...now, mean: 20 - gap };
-    expect(meanChangeShotsToDecide(baseline, fails, claim, confidence, slack)).toBe(expected);
+    expect(newShotsToDecide(baseline, fails, claim, confidence)).toBe(expected);
   });
 
   test("never and not with so many are two things", () => {
     const baseline = { n: 10, mean: 0, sd: 6 };
     const now = { n: 10, mean: 1.9, sd: 6 };
     const claim = { low: 0, high: unlimited };
-    expect(meanChangeShotsToDecide(baseline, now, claim, 0.8, slack, 29)).toBeUndefined();
-    expect(meanChangeShotsToDecide(baseline, now, claim, 0.8, slack)).toBe(30);
-    expect(meanChangeShotsToDecide({ ...baseline, n: 8 }, now, claim, 0.8, slack)).toBe("never");
+    expect(newShotsToDecide(baseline, now, claim, 0.8, 29)).toBeUndefined();
+    expect(newShotsToDecide(baseline, now, claim, 0.8)).toBe(30);
+    expect(newShotsToDecide({ ...baseline, n: 8 }, now, claim, 0.8)).toBe("never");
   });
 });
 
@@ -144,9 +140,6 @@ test("single shots, readings that are all equal, and a confidence that is none",
   expect(meanChangeLimits(many, one, 0.9)).toBeUndefined();
   expect(meanChangeLimits(one, many, 0.9)).toBeUndefined();
   expect(smallestChangeShown(many, many, 1)).toBeUndefined();
-  expect(meanChangeShotsToDecide(many, { ...many, mean: 170 }, { low: 1, high: unlimited }, 1, slack)).toBe(
-    "never",
-  );
   const equal: Sample = { n: 5, mean: 0.1 + 0.2, sd: 0 };
   expect(meanChangeLimits(equal, equal, 0.9)).toEqual({ low: 0, high: 0 });
   expect(judge({ ...equal, mean: 0.1 }, equal, { low: -unlimited, high: 0.2 }, 0.9)).toBe("met");
@@ -168,4 +161,18 @@ test("exchanged blocks have the mirrored limits", () => {
 function judge(baseline: Sample, now: Sample, claim: Interval, confidence: number) {
   const limitsAt = (level: number) => meanChangeLimits(baseline, now, level);
   return judgeByLimits(limitsAt, claim, confidence, slack).decision;
+}
+
+/** How many new shots in all would decide against a baseline that stays as it is. */
+function newShotsToDecide(
+  baseline: Sample,
+  now: Sample,
+  claim: Interval,
+  confidence: number,
+  most = MOST_SHOTS,
+) {
+  return newShotsThatDecide(now.n, most, (n) => {
+    const limitsAt = (level: number) => meanChangeLimits(baseline, { ...now, n }, level);
+    return verdictByLimits(limitsAt, claim, confidence, slack) !== "undecided";
+  });
 }

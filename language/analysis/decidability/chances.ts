@@ -4,13 +4,19 @@
  */
 import { claimOf } from "../../../shared/condition.ts";
 import { unitOf } from "../../../shared/interval.ts";
-import type { ChangeCriterion, Metric, StatisticCriterion, Unit } from "../../../shared/plan-model.ts";
+import type {
+  ChangeCriterion,
+  Metric,
+  Movement,
+  StatisticCriterion,
+  Unit,
+} from "../../../shared/plan-model.ts";
 import { writeAmount } from "../../../shared/quantity.ts";
 import { meanChances, meanChangeChances } from "../../../shared/statistics/mean-chances.ts";
 import { shareChances } from "../../../shared/statistics/share-chances.ts";
-import { spreadChances } from "../../../shared/statistics/spread-chances.ts";
+import { spreadChances, spreadRatioChances } from "../../../shared/statistics/spread-chances.ts";
 import type { Bound } from "../../../shared/statistics/verdict.ts";
-import { claimOfMovement } from "../../criteria/change/movement.ts";
+import { claimOfMovement, measureOf } from "../../criteria/change/movement.ts";
 import { percent } from "../../criteria/wording.ts";
 import type { AssumedSpread } from "./assumed-spread.ts";
 import type { AbilityGoal, Counts } from "./reach.ts";
@@ -126,6 +132,7 @@ function ofChange(
   spreadOf: (metric: string) => AssumedSpread | undefined,
   metricCalled: (name: string) => Metric | undefined,
 ): Comfortable | undefined {
+  if (statistic.kind === "spread") return ofSpreadChange(movement, metricCalled(name), confidence);
   const spread = spreadOf(name);
   const { unit } = movement.amount;
   if (statistic.kind !== "average" || spread === undefined || unit.symbol === "%") return undefined;
@@ -139,6 +146,33 @@ function ofChange(
       meanChangeChances({ n: baseline, mean: 0, sd }, { n: shots, mean: change, sd }, claim, confidence).met,
     isSteady: true,
     assumed: spread,
+  };
+}
+
+/** A spread as a share of what it was, so that its size makes no difference: changed by the share asked for, and by it again. */
+function ofSpreadChange(
+  movement: Movement,
+  metric: Metric | undefined,
+  confidence: number,
+): Comfortable | undefined {
+  if (metric === undefined || measureOf(movement, metric) !== "share") return undefined;
+  const { low, high } = claimOfMovement(movement, "share", "right").interval;
+  const isFall = high !== Number.POSITIVE_INFINITY;
+  if (isFall && low !== Number.NEGATIVE_INFINITY) return undefined;
+  const limit = 1 + (isFall ? high : low);
+  const isAsked = isFall ? limit < 1 : limit > 1;
+  const ratio = isAsked ? limit * limit : 1;
+  if (limit <= 0) return undefined;
+  return {
+    who: isAsked
+      ? `whose true spread is ${percent(Number(ratio.toPrecision(2)))} of what it was`
+      : "whose true spread has not changed",
+    chance: ({ shots, baseline }) => {
+      const { met, missed } = spreadRatioChances({ baseline, now: shots }, ratio, limit, confidence);
+      return isFall ? met : missed;
+    },
+    isSteady: true,
+    assumed: undefined,
   };
 }
 

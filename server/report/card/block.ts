@@ -2,6 +2,7 @@
 import type { Block, Criterion, Shots } from "../../../shared/plan-model.ts";
 import { html, type Markup, said } from "../html/markup.ts";
 import { groupHead } from "../sections/goal.ts";
+import { shotsInWords } from "../words.ts";
 
 /** More boxes than this nobody ticks. */
 const MOST_BOXES = 60;
@@ -33,18 +34,14 @@ ${
 }
 
 /** `12 shots with 7-iron at 50 % effort`, and a box for each. */
-function shotsLine({ count, open, club, effort }: Shots): Markup {
-  const words = [
-    `${open ? "at least " : ""}${count} ${count === 1 ? "shot" : "shots"}`,
-    ...(club === null ? [] : [`with ${club}`]),
-    ...(effort === null ? [] : [`at ${Math.round(100 * effort)} % effort`]),
-  ].join(" ");
+function shotsLine(shots: Shots): Markup {
+  const { count } = shots;
   const boxes = Array.from({ length: Math.ceil(Math.min(count, MOST_BOXES) / GROUP) }, (_, group) => {
     const inGroup = Math.min(GROUP, Math.min(count, MOST_BOXES) - group * GROUP);
     return html`<span class="group">${Array.from({ length: inGroup }, box)}</span>`;
   });
   const more = count > MOST_BOXES ? ` and ${count - MOST_BOXES} more` : "";
-  return html`<p><strong>${words}</strong> <span class="boxes">${boxes}</span>${more}</p>\n`;
+  return html`<p><strong>${shotsInWords(shots)}</strong> <span class="boxes">${boxes}</span>${more}</p>\n`;
 }
 
 function goalLine(goal: Criterion): Markup {

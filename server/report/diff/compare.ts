@@ -1,6 +1,7 @@
 /** Compares two lists of plans by what they mean. */
-import type { Block, Plan, Shots } from "../../../shared/plan-model.ts";
+import type { Block, Plan } from "../../../shared/plan-model.ts";
 import { plural } from "../../../shared/plural.ts";
+import { shotsInWords } from "../words.ts";
 import { partOf } from "./effect.ts";
 import { type Part, type PartDifference, pairParts } from "./pair.ts";
 import type { Difference } from "./plan-diff.ts";
@@ -135,12 +136,4 @@ const BLOCK_PARTS: readonly PartsOf<Block>[] = [
 
 function blockInWords({ name, kind, shots }: Block): string {
   return `"${name}" (${[kind, ...shots.map(shotsInWords)].join(", ")})`;
-}
-
-function shotsInWords({ count, open, club, effort }: Shots): string {
-  return [
-    `${open ? "at least " : ""}${plural(count, "shot")}`,
-    ...(club === null ? [] : [`with ${club}`]),
-    ...(effort === null ? [] : [`at ${Math.round(100 * effort)} % effort`]),
-  ].join(" ");
 }

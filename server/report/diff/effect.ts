@@ -1,6 +1,7 @@
 /** Statements and goals as parts to compare: what they are about, and how wide they are. */
 import { intervalOf } from "../../../shared/interval.ts";
 import type { Bounds, Condition, Criterion, Statement, Subject } from "../../../shared/plan-model.ts";
+import { onlyNumber } from "../one-number.ts";
 import type { Part } from "./pair.ts";
 import { meaningOf } from "./same.ts";
 
@@ -53,7 +54,7 @@ function aboutGoal(goal: Criterion): string {
 
 /** Of a tolerance with two ends, how far they are apart, SI; null for others. */
 function widthOf(part: Statement | Criterion): number | null {
-  const bounds = "condition" in part ? onlyBounds(part.condition) : boundsOf(part);
+  const bounds = "condition" in part ? (onlyNumber(part.condition)?.bounds ?? null) : boundsOf(part);
   if (bounds === null) return null;
   const { low, high } = intervalOf(bounds, "right"); // the other hand mirrors it, and has the same width
   return Number.isFinite(high - low) ? high - low : null;
@@ -61,10 +62,6 @@ function widthOf(part: Statement | Criterion): number | null {
 
 function boundsOf(goal: Criterion): Bounds | null {
   if (goal.kind === "statistic" || goal.kind === "ellipse") return goal.bounds;
-  return "subject" in goal && goal.subject.kind === "meeting" ? onlyBounds(goal.subject.condition) : null;
-}
-
-function onlyBounds({ anyOf: [first, second] }: Condition): Bounds | null {
-  const [test, another] = first?.allOf ?? [];
-  return second === undefined && another === undefined && test?.kind === "number" ? test.bounds : null;
+  if (!("subject" in goal) || goal.subject.kind !== "meeting") return null;
+  return onlyNumber(goal.subject.condition)?.bounds ?? null;
 }

@@ -6,6 +6,7 @@ import type { ReportedSession } from "../reported-session.ts";
 import { planVersion } from "../sections/session.ts";
 import { type Limits, sectionsAfterBlocks } from "../sections.ts";
 import { sessionTitle } from "../summary.ts";
+import { handInWords } from "../words.ts";
 import { blockMarkup } from "./block.ts";
 import { inShort } from "./in-short.ts";
 import { html, type Markup, said } from "./markup.ts";
@@ -18,7 +19,7 @@ export function reportMarkup(session: ReportedSession, limits: Limits): Markup {
   return html`<article>
 <header>
 <h1>${said(sessionTitle(report))}${report.verdict === null ? null : html` ${badge(report.verdict)}`}</h1>
-<p>${said(report.player.name)}, ${handOf(report)} · plan “${said(report.plan.name)}”${input.plan.clubs.length === 0 ? null : html` · ${input.plan.clubs.join(", ")}`}</p>
+<p>${said(report.player.name)}, ${handInWords(report.player.hand)} · plan “${said(report.plan.name)}”${input.plan.clubs.length === 0 ? null : html` · ${input.plan.clubs.join(", ")}`}</p>
 </header>
 ${inShort(session)}
 ${hasShots ? evidence(session, limits) : html`<p>There are no shots, so nothing is scored.</p>`}
@@ -38,10 +39,6 @@ ${details([
 </div>
 </article>
 `;
-}
-
-function handOf({ player: { hand } }: ScoreReport): string {
-  return hand === null ? "hand not stated" : `${hand}-handed`;
 }
 
 /** How to read the pictures, once for all of them. */

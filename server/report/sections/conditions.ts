@@ -1,5 +1,6 @@
 /** The air and the ball of a session, as it states them. */
 import { formatNumber } from "../../../shared/quantity.ts";
+import { ZERO_CELSIUS } from "../../flight/constants.ts";
 import type { ReportedSession } from "../reported-session.ts";
 import { remarks, type Section } from "../section.ts";
 
@@ -10,7 +11,7 @@ export function conditionsSection({ input }: ReportedSession): Section | null {
     value === null ? [] : [`${name} ${formatNumber(value, { symbol, factor }, step)}`];
   return remarks("Conditions", [
     ...(wind === null ? [] : [windInWords(wind)]),
-    ...shown(temperature === null ? null : temperature - 273.15, "temperature", "°C", 1),
+    ...shown(temperature === null ? null : temperature - ZERO_CELSIUS, "temperature", "°C", 1),
     ...shown(pressure, "pressure", "hPa", 1, 100),
     ...shown(altitude, "altitude", "m", 1),
     ...shown(humidity, "humidity", "%", 1, 0.01),

@@ -3,11 +3,11 @@ import type { ScoreReport } from "../../../shared/score-report.ts";
 import { placeOf } from "../places.ts";
 import { type Detail, remark, type Section } from "../section.ts";
 import { goalSummary, sessionTitle } from "../summary.ts";
+import { handInWords } from "../words.ts";
 import { shortHash } from "./data.ts";
 
 export function sessionSection(report: ScoreReport): Section {
   const { plan, player, data, instrument } = report;
-  const hand = player.hand === null ? "hand not stated" : `${player.hand}-handed`;
   const shots = data.reduce((sum, file) => sum + file.shots, 0);
   return {
     title: sessionTitle(report),
@@ -15,7 +15,7 @@ export function sessionSection(report: ScoreReport): Section {
     mark: report.verdict,
     entries: [
       remark(`plan "${plan.name}"`, placeOf(plan.location), planVersion(report)),
-      remark(`player "${player.name}", ${hand}`),
+      remark(`player "${player.name}", ${handInWords(player.hand)}`),
       ...(instrument === null ? [] : [remark(`accuracy of readings as stated for "${instrument}"`)]),
     ],
   };

@@ -3,6 +3,7 @@ import { confidencesOf } from "../../../language/criteria/group/evaluate.ts";
 import { listed, percent, roundedPercent } from "../../../language/criteria/wording.ts";
 import type { Criterion, Plan } from "../../../shared/plan-model.ts";
 import type { BlockResult, CriterionResult } from "../../../shared/score-report.ts";
+import { chanceAllRight } from "../../../shared/statistics/several-criteria.ts";
 
 /**
  * That several verdicts about ability, each of which may be wrong, are less sure together. Each is right with a
@@ -23,7 +24,7 @@ export function abilityCautions(plan: Plan, results: readonly BlockResult[]): st
     .flatMap(confidencesOf);
   if (confidences.length < 2) return [];
   const levels = [...new Set(confidences)].sort((one, other) => one - other).map(percent);
-  const together = confidences.reduce((product, confidence) => product * confidence, 1);
+  const together = chanceAllRight(confidences);
   const all = confidences.length === 2 ? "both" : `all ${confidences.length}`;
   return [
     `Each of the ${confidences.length} verdicts about ability, at ${listed(levels)} confidence, can be wrong on its own: the chance that ${all} are right may be no more than ${roundedPercent(together)}.`,
