@@ -292,7 +292,7 @@ plan "Gate" {
     success «spread of carry falls by at least 20 % against "Before" at 95 % confidence»
   }
 }`,
-    code: SELDOM,
+    code: BASELINE,
     says: ["whose true spread is 64 % of what it was", "estimate"],
     right: `
 plan "Gate" {
