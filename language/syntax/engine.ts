@@ -86,7 +86,15 @@ export function engineOf(parser: LangiumParser): Engine {
   return (parser as unknown as { wrapper: Engine }).wrapper;
 }
 
-/** The name of a rule without the invisible character by which the framework marks it. */
-export function ruleName(marked: string | undefined): string {
-  return (marked ?? "").replace(/\u200B$/, "");
+/** The invisible character by which the framework marks the names of rules. */
+const MARK = "\u200B";
+
+/** The name of a rule as the parser has it. */
+export function markedName(rule: string): string {
+  return rule + MARK;
+}
+
+/** The name of a rule as the grammar has it. */
+export function ruleName(marked: string): string {
+  return marked.endsWith(MARK) ? marked.slice(0, -MARK.length) : marked;
 }

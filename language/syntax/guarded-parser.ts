@@ -10,7 +10,7 @@ import {
   prepareLangiumParser,
 } from "langium";
 import type { NotingLinker } from "../names/linker.ts";
-import { engineOf, ruleName } from "./engine.ts";
+import { engineOf, markedName } from "./engine.ts";
 import type { DrillwrightParserErrorMessages } from "./error-messages.ts";
 import { finalize } from "./finalize.ts";
 import { recoverByStatement } from "./recovery.ts";
@@ -69,11 +69,10 @@ function createRecoveringParser(services: LangiumCoreServices): LangiumParser {
  */
 function limitComplexity(parser: LangiumParser, grammar: Grammar): void {
   const engine = engineOf(parser);
-  const chains = new Set(grammar.rules.filter(GrammarAST.isInfixRule).map(({ name }) => name));
+  const chains = new Set(grammar.rules.filter(GrammarAST.isInfixRule).map(({ name }) => markedName(name)));
   const repeat = engine.manyInternal.bind(engine);
   engine.manyInternal = (occurrence, round) => {
-    const rule = ruleName(engine.getCurrRuleFullName());
-    if (!chains.has(rule)) return repeat(occurrence, round);
+    if (!chains.has(engine.getCurrRuleFullName())) return repeat(occurrence, round);
     const once = typeof round === "function" ? round : round.DEF;
     let operators = 0;
     repeat(occurrence, () => {

@@ -49,6 +49,10 @@ class Recovery {
   private readonly grammar: GrammarWords;
   /** The rules of statements. */
   private readonly items: ReadonlySet<string>;
+  /** The statements of a rule, by the name that the parser has for it: this is asked at every step. */
+  private readonly loopOf = new Map<string, StatementLoop | undefined>();
+  /** Whether a repetition stands before a closing brace, by its rule and its place in it. */
+  private readonly endsAtBrace = new Map<string, boolean>();
   /** The token with which a repetition last went round, by the depth of the rule it stands in. */
   private readonly rounds: number[] = [];
   private errors = 0;
@@ -116,7 +120,7 @@ class Recovery {
 
   /** Whether a line starts here that can only be one between braces that may be left out, and are. */
   private lacksBrace(): boolean {
-    const own = this.grammar.loops.get(ruleName(this.engine.getCurrRuleFullName()));
+    const own = this.ownLoop();
     if (own === undefined || isFile(own) || !own.anchors.has(this.next()) || !this.startsLine()) return false;
     return !this.loopsAround().some((loop) => loop !== own && loop.starters.has(this.next()));
   }
@@ -124,26 +128,49 @@ class Recovery {
   /** Reads on behind statements that cannot be read, up to the end of their block or of the file. */
   private afterRepetition([, [, round], goesOn, , occurrence, Walker, moved]: Repetition): void {
     const { engine } = this;
-    const rule = engine.getHumanReadableRuleStack().at(-1) ?? "";
-    const loop = this.grammar.loops.get(ruleName(rule));
+    const loop = this.ownLoop();
     if (loop === undefined) return;
-    const { token: next } = new Walker(engine.getGAstProductions()[rule], occurrence).startWalking();
-    const isBlock = next !== undefined && nameOf(next) === "}";
+    const isBlock = this.isBeforeBrace(occurrence, Walker);
     if (!isBlock && engine.RULE_STACK_IDX > 0) return; // a list of something within the header
 
-    const outer = this.loopsAround().slice(0, -1);
     if (moved === false) this.skip(1); // a statement failed at its first token, and was reported there
     while (!this.atEndOfFile()) {
       if (isBlock && engine.LA(1).image === "}") return;
       if (goesOn.call(engine)) {
         if (!engine.doSingleRepetition(actionOf(round))) this.skip(1);
-      } else if (this.startsLine() && outer.some(({ anchors }) => anchors.has(this.next()))) {
+      } else if (this.startsLine() && this.startsOuterStatement()) {
         return; // the brace that closes this block is missing, and the parser will say so
       } else {
         this.reportNoStatement(loop);
         this.skip(1);
       }
     }
+  }
+
+  /** Whether the next token starts a statement around the block at hand. */
+  private startsOuterStatement(): boolean {
+    const outer = this.loopsAround().slice(0, -1);
+    return outer.some(({ anchors }) => anchors.has(this.next()));
+  }
+
+  /** The statements of the rule at hand. */
+  private ownLoop(): StatementLoop | undefined {
+    const rule = this.engine.getCurrRuleFullName();
+    if (!this.loopOf.has(rule)) this.loopOf.set(rule, this.grammar.loops.get(ruleName(rule)));
+    return this.loopOf.get(rule);
+  }
+
+  /** Whether the repetition in the rule at hand is all that stands before its closing brace. */
+  private isBeforeBrace(occurrence: number, Walker: Repetition[5]): boolean {
+    const rule = this.engine.getCurrRuleFullName();
+    const place = `${rule} ${occurrence}`;
+    let isBefore = this.endsAtBrace.get(place);
+    if (isBefore === undefined) {
+      const { token } = new Walker(this.engine.getGAstProductions()[rule], occurrence).startWalking();
+      isBefore = token !== undefined && nameOf(token) === "}";
+      this.endsAtBrace.set(place, isBefore);
+    }
+    return isBefore;
   }
 
   private reportNoStatement(loop: StatementLoop): void {
