@@ -26,6 +26,8 @@ export interface ShownFlight {
    * bent to end where the ball landed. Empty where no launch was measured, or it is beyond the model.
    */
   readonly path: readonly Place[];
+  /** Why there is no path: a sentence; null where there is one. */
+  readonly noPath: string | null;
   /** As measured; null where carry or offline is not known. */
   readonly landing: Ground | null;
   /** By `standardCarry`, and its side by the same correction: an estimate, null where there is none. */
@@ -47,15 +49,19 @@ export function shownFlight(readings: Readings, conditions: Conditions): ShownFl
     "spin-rate",
     "spin-axis",
   ]);
-  if (typeof shot === "string") return { path: [], landing, standard: null };
+  if (typeof shot === "string") return { path: [], noPath: shot, landing, standard: null };
   const launch = launchFrom(shot);
   const place = placeOf(conditions);
   const surroundings = typeof place === "string" ? REFERENCE : place.surroundings;
-  if (validityOf(launch, surroundings).status === "unsupported") return { path: [], landing, standard: null };
+  const { status, reason } = validityOf(launch, surroundings);
+  if (status === "unsupported") {
+    return { path: [], noPath: `At this launch ${reason}.`, landing, standard: null };
+  }
   const path = pathOf(launch, surroundings, SS94_FLAT, EVERY);
   const standard = standardCarry(readings, conditions);
   return {
     path: landing === null ? path : bentTo(landing, path),
+    noPath: null,
     landing,
     standard:
       typeof place === "string" || standard.status === "not-measured" || offline === undefined

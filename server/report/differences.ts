@@ -3,18 +3,28 @@ import type { Hand, Metric } from "../../shared/plan-model.ts";
 import { formatAmount, wordFor } from "../../shared/quantity.ts";
 import type { Interval } from "../../shared/statistics/interval.ts";
 
-/** `2.4° farther in-to-out`, `3 yd less`, `no difference` */
+/** `2.4° farther in-to-out`, `3 yd less`; what rounds to nothing is not said to be nothing: `less than 0.1°`. */
 export function differenceInWords(value: number, metric: Metric, hand: Hand): string {
-  const amount = formatAmount(Math.abs(value), metric);
-  return amount === formatAmount(0, metric) ? "no difference" : `${amount} ${sideOf(value, metric, hand)}`;
+  const { step, unit } = metric;
+  return isShown(value, metric)
+    ? sided(value, metric, hand)
+    : `less than ${formatAmount(step * unit.factor, metric)}`;
 }
 
 /** `1.2° to 3.1° farther in-to-out`; with both sides where zero lies between. */
 export function differencesInWords({ low, high }: Interval, metric: Metric, hand: Hand): string {
   const [less, more] = Math.abs(low) < Math.abs(high) ? [low, high] : [high, low];
-  if (low * high > 0)
-    return `${formatAmount(Math.abs(less), metric)} to ${differenceInWords(more, metric, hand)}`;
-  return `${differenceInWords(low, metric, hand)} to ${differenceInWords(high, metric, hand)}`;
+  if (low * high > 0) return `${formatAmount(Math.abs(less), metric)} to ${sided(more, metric, hand)}`;
+  return `${sided(low, metric, hand)} to ${sided(high, metric, hand)}`;
+}
+
+function sided(value: number, metric: Metric, hand: Hand): string {
+  const amount = formatAmount(Math.abs(value), metric);
+  return isShown(value, metric) ? `${amount} ${sideOf(value, metric, hand)}` : amount;
+}
+
+function isShown(value: number, metric: Metric): boolean {
+  return formatAmount(Math.abs(value), metric) !== formatAmount(0, metric);
 }
 
 function sideOf(value: number, { directions }: Metric, hand: Hand): string {

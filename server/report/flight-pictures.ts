@@ -2,7 +2,7 @@
 import type { Metric } from "../../shared/plan-model.ts";
 import type { Shot } from "../../shared/session-data.ts";
 import { placeOf } from "../flight/conditions.ts";
-import { shownFlight } from "../flight/shown-flight.ts";
+import { type ShownFlight, shownFlight } from "../flight/shown-flight.ts";
 import { type PicturedBlock, pointsOf, shownAs } from "./goal-picture.ts";
 import { html, type Markup } from "./html/markup.ts";
 import { cloudPicture } from "./pictures/cloud.ts";
@@ -55,7 +55,9 @@ function flights(
   );
 }
 
-function picturedShots(name: string, { counted, session }: Around): PicturedShot[] {
+type Flown = PicturedShot & Pick<ShownFlight, "noPath">;
+
+function picturedShots(name: string, { counted, session }: Around): Flown[] {
   const { conditions } = session.input.session;
   return (counted.get(name) ?? []).slice(0, MOST_SHOTS).map((shot) => ({
     name: `line ${shot.row.line}`,
@@ -64,7 +66,7 @@ function picturedShots(name: string, { counted, session }: Around): PicturedShot
 }
 
 /** How to read the pictures; what of it is an estimate; and why something is not shown. Sentences. */
-function keyTo(shots: readonly PicturedShot[], { counted, session }: Around): string {
+function keyTo(shots: readonly Flown[], { counted, session }: Around): string {
   const place = placeOf(session.input.session.conditions);
   const has = {
     landing: shots.some(({ landing }) => landing !== null),
@@ -83,7 +85,7 @@ function keyTo(shots: readonly PicturedShot[], { counted, session }: Around): st
       ? `Thin curves are the model's ways through ${air}, fitted to where the balls landed: an estimate.`
       : "",
     has.landing && !has.path
-      ? "Without ball speed, launch angle, start direction, spin rate and spin axis, the ways through the air are not estimated."
+      ? `The ways through the air are not estimated. ${shots.find(({ noPath }) => noPath !== null)?.noPath ?? ""}`
       : "",
     has.path && typeof place === "string" ? `Nothing is brought to reference air: ${uncapital(place)}` : "",
     [...counted.values()].some(({ length }) => length > MOST_SHOTS)

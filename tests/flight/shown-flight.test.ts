@@ -68,7 +68,11 @@ describe("what is not known is not shown", () => {
     const readings = shot(
       "carry 20 yd, ball-speed 12 m/s, launch-angle 40°, start-direction 0°, spin-rate 4000 rpm, spin-axis 0°, offline 0 yd",
     );
-    expect(shownFlight(readings, WINDY)).toMatchObject({ path: [], standard: null });
+    expect(shownFlight(readings, WINDY)).toMatchObject({
+      path: [],
+      standard: null,
+      noPath: "At this launch the ball starts slower through the air than the flight model is made for.",
+    });
   });
 
   test("without a side there is no landing, and the way is the model's own", () => {

@@ -87,7 +87,7 @@ describe("how the ball flew", () => {
     const section = await flights(without(/ {2}column "Spin" .*\n/));
     expect(section).toContain('class="landed"');
     expect(section).not.toMatch(/class="way"|flights of/);
-    expect(section).toContain("the ways through the air are not estimated");
+    expect(section).toContain("The ways through the air are not estimated. The shot has no spin-rate.");
   });
 });
 
