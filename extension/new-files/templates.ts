@@ -1,7 +1,7 @@
 /** What new files begin with, in the editor's snippet syntax. Each reads without a mistake as soon as it is inserted. */
+import { FIRST_CAUTIONS } from "../../shared/care.ts";
 
-const CARE = `	caution "Warm up and build up slowly. Stop on pain, dizziness or numbness, and see a licensed clinician before you go on."
-	caution "Keep clear space, and follow the rules of the range."`;
+const CARE = FIRST_CAUTIONS.map((caution) => `	caution ${text(caution)}`).join("\n");
 
 /** A plan in the order of a lesson: warm up, see where the player is, change one thing, prove it. */
 export const PLAN = `plan "\${1:Name}" {
@@ -35,7 +35,7 @@ $0`;
 /** A block to be used again, with one width to choose. */
 export const DRILL = `/** \${1:What it trains, and how to set it up.} */
 drill "\${2:Name}" (width: angle = \${3:3°}) \${4|blocked,serial,random,test|} {
-	caution "Build up slowly, and stop on pain, dizziness or numbness."
+${CARE}
 	cue "\${5:A few words to think of}"
 	15 shots
 	target \${6:start-direction} within ±width
@@ -66,6 +66,34 @@ export function sessionTemplate({ uses, name, plan, player, source, date }: Sess
     `	player ${given(player, 3, "P-01")}`,
     `	date \${4:${date}}`,
     `	data "\${5:data/table.csv}" from ${given(source, 6, "Source")}`,
+    "}",
+    "$0",
+  ].join("\n");
+}
+
+/**
+ * Plans in the order in which they build on each other: each opens when every goal of the one before it is met.
+ * @param steps the plans by name, at least one.
+ */
+export function curriculumTemplate({
+  uses,
+  steps,
+}: {
+  readonly uses: readonly string[];
+  readonly steps: readonly string[];
+}): string {
+  const lines = steps.map((plan, index) => {
+    const before = steps[index - 1];
+    return `	step ${text(plan)}${before === undefined ? "" : ` after ${text(before)}`} {
+		review after 7 d, 28 d
+	}`;
+  });
+  return [
+    ...uses.map((path) => `use ${text(path)}`),
+    ...(uses.length > 0 ? [""] : []),
+    `curriculum "\${1:Name}" {`,
+    `	intent "\${2:What its plans build up to}"`,
+    ...lines.flatMap((line) => ["", line]),
     "}",
     "$0",
   ].join("\n");

@@ -1,4 +1,5 @@
 /** What a degree is worth at the launch of the shots that were hit: a sentence for hovers over targets and goals. */
+import { CAUTION } from "../../shared/care.ts";
 import type { ScoringInput } from "../../shared/plan-model.ts";
 import { plural } from "../../shared/plural.ts";
 import { formatAmount, formatReading } from "../../shared/quantity.ts";
@@ -7,6 +8,7 @@ import { DEGREE, RPM } from "../flight/constants.ts";
 import { deliveryFrom } from "../flight/derived-metrics.ts";
 import { type ClubDelivery, FACE_SHARE } from "../flight/impact.ts";
 import type { Launch } from "../flight/launch.ts";
+import { LABEL } from "../flight/limits.ts";
 import { launchFrom, measured } from "../flight/measured-launch.ts";
 import { type Effect, whatIfClub, whatIfLaunch } from "../flight/what-if.ts";
 
@@ -40,7 +42,8 @@ export function whatIfOf({ metrics, player }: ScoringInput, { shots }: SessionDa
       return parts.length === 0 ? [] : [`${step} more ${name} is about ${parts.join(", ")}`];
     });
     if (lines.length === 0) return undefined;
-    return `At the average launch of ${plural(average.count, "shot")}, everything else the same: ${lines.join("; ")}. An estimate of the flight model, in reference air.`;
+    const worth = `At the average launch of ${plural(average.count, "shot")} in reference air, everything else the same: ${lines.join("; ")}.`;
+    return `${worth} ${LABEL} ${CAUTION}`;
   };
 }
 

@@ -1,7 +1,7 @@
 /** `drillwright flight`: what is said of a launch and of a table, and what when they are wrong. */
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { CAUTION } from "../../server/report/caution.ts";
+import { CAUTION } from "../../shared/care.ts";
 import { type Answer, drillwright } from "./command-line.ts";
 
 const DRIVE = ["flight", "--ball-speed", "73 m/s", "--launch-angle", "12°", "--spin-rate", "2700 rpm"];

@@ -1,6 +1,6 @@
 /** `drillwright score`. */
 import { describe, expect, test } from "vitest";
-import { CAUTION } from "../../server/report/caution.ts";
+import { CAUTION } from "../../shared/care.ts";
 import { drillwright } from "./command-line.ts";
 import { CUT_SHORT, GOOD, PLAN, POOR, practice, session, table } from "./practice.ts";
 

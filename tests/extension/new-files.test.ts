@@ -1,9 +1,17 @@
 /** What new files begin with must be what the language accepts. */
 import { EmptyFileSystem, URI } from "langium";
 import { describe, expect, test } from "vitest";
-import { DRILL, PLAN, type SessionFacts, sessionTemplate } from "../../extension/new-files/templates.ts";
+import {
+  curriculumTemplate,
+  DRILL,
+  PLAN,
+  type SessionFacts,
+  sessionTemplate,
+} from "../../extension/new-files/templates.ts";
 import { usePath } from "../../extension/new-files/use-path.ts";
 import { createCoreServices } from "../../language/core-module.ts";
+import { SNIPPETS } from "../../language/editor/completion/snippets.ts";
+import { FIRST_CAUTIONS } from "../../shared/care.ts";
 
 /** The text as it stands right after it was inserted: every place filled with what it suggests. */
 function inserted(snippet: string): string {
@@ -46,8 +54,28 @@ test("a new drill is without a mistake, and can be used with another width", asy
   expect(await findings({ "/plan.drill": `${drill}\n${plan}` })).toEqual([]);
 });
 
-test("whatever asks to swing tells how to take care", () => {
-  for (const template of [PLAN, DRILL]) expect(template).toMatch(/^\tcaution ".*stop on pain/im);
+test("whatever asks to swing tells how to take care, in the same words", () => {
+  const offered = [SNIPPETS.Plan, SNIPPETS.Drill].map((snippets) => snippets?.[0]?.body ?? "");
+  for (const template of [PLAN, DRILL, ...offered]) {
+    const cautions = [...template.matchAll(/^\tcaution "(.*)"$/gm)].map(([, text]) => text);
+    expect(cautions).toEqual(FIRST_CAUTIONS);
+  }
+  expect(FIRST_CAUTIONS.join(" ")).toMatch(
+    /warm up.*stop on pain.*clinician.*clear space.*rules of the range/i,
+  );
+});
+
+test("a new curriculum of plans that exist is without a mistake, and each step opens the next", async () => {
+  const plan = (name: string) => `plan "${name}" {
+  for 7-iron
+  block "Warm" warm-up { 6 shots at 50 % effort }
+  block "Carry" test { 6 shots success average carry at least 140 m }
+}
+`;
+  const text = inserted(curriculumTemplate({ uses: ["./plans"], steps: ["Strike", 'The "cut"'] }));
+  const plans = plan("Strike") + plan('The \\"cut\\"');
+  expect(await findings({ "/plans.drill": plans, "/curriculum.drill": text })).toEqual([]);
+  expect(text).toContain('step "The \\"cut\\"" after "Strike" {');
 });
 
 describe("a new session", () => {

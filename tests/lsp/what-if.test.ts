@@ -54,8 +54,9 @@ async function hovers(hand: string): Promise<string[]> {
 test("as an estimate, at the launch of the shots that were hit, in the words of the hand", async () => {
   const [face, start, carry] = await hovers("right-handed");
   expect(face).toMatch(
-    /At the average launch of 2 shots, everything else the same: 1\.0° open more face-angle is about \d+ yd (less|more) carry, \d+ yd right of offline, \d+ yd fade of curve\. An estimate of the flight model/,
+    /At the average launch of 2 shots in reference air, everything else the same: 1\.0° open more face-angle is about \d+ yd (less|more) carry, \d+ yd right of offline, \d+ yd fade of curve\. An estimate of a flight model, not a measurement\./,
   );
+  expect(face).toContain("see a licensed clinician");
   expect(start).toMatch(/1\.0° right more start-direction is about .* yd right of offline/);
   expect(carry).not.toContain("At the average launch");
 });

@@ -2,6 +2,7 @@
 import { AstUtils, GrammarAST } from "langium";
 import { findFirstFeatures } from "langium/lsp";
 import { type CompletionItem, CompletionItemKind, InsertTextFormat } from "vscode-languageserver";
+import { FIRST_CAUTIONS } from "../../../shared/care.ts";
 import type { Expectation } from "./expectations.ts";
 import { NOTHING, type Offers, type Place, RANK, sortText, wordEdit } from "./place.ts";
 
@@ -13,6 +14,8 @@ export interface Snippet {
   readonly body: string;
 }
 
+const CARE = FIRST_CAUTIONS.map((caution) => `	caution "${caution}"`).join("\n");
+
 /** By the rule of the grammar that reads them. */
 export const SNIPPETS: Readonly<Record<string, readonly Snippet[]>> = {
   Use: [{ label: "use", detail: "Bring in another file", body: `use "./\${1:library/sources}"` }],
@@ -23,7 +26,7 @@ export const SNIPPETS: Readonly<Record<string, readonly Snippet[]>> = {
       body: `plan "\${1:Name}" {
 	intent "\${2:What it is meant to bring about}"
 	for \${3:7-iron}
-	caution "Build up slowly. Stop on pain, dizziness or numbness."
+${CARE}
 
 	block "Wake up" warm-up {
 		8 shots at 50 % effort
@@ -128,6 +131,7 @@ export const SNIPPETS: Readonly<Record<string, readonly Snippet[]>> = {
       label: "drill",
       detail: "A block to be used again, with a parameter",
       body: `drill "\${1:Name}" (\${2:width}: \${3:angle} = \${4:3°}) blocked {
+${CARE}
 	\${5:12} shots
 	target \${6:start-direction} within ±\${2}
 	success at least \${7:8} of \${5} shots on target

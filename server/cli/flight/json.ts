@@ -1,7 +1,8 @@
 /** Flights for other programs: SI, target frame, radians. */
+
+import { CAUTION } from "../../../shared/care.ts";
 import type { Hand } from "../../../shared/plan-model.ts";
 import { LABEL, LIMITS, UNCERTAINTY } from "../../flight/limits.ts";
-import { CAUTION } from "../../report/caution.ts";
 import type { FlightEstimates } from "../../report/flight-estimates.ts";
 import type { StatedAir } from "./conditions.ts";
 import type { Bounds, LaunchEstimates, Worth } from "./estimates.ts";

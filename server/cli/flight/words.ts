@@ -1,10 +1,11 @@
 /** Words that texts about one flight and about many have in common. */
+
+import { CAUTION } from "../../../shared/care.ts";
 import type { Hand, Metric } from "../../../shared/plan-model.ts";
 import { formatAmount, formatNumber, formatReading } from "../../../shared/quantity.ts";
 import { ZERO_CELSIUS } from "../../flight/constants.ts";
 import type { Estimated } from "../../flight/estimate.ts";
 import { LABEL, LIMITS, UNCERTAINTY } from "../../flight/limits.ts";
-import { CAUTION } from "../../report/caution.ts";
 import type { Palette } from "../../report/palette.ts";
 import type { StatedAir } from "./conditions.ts";
 

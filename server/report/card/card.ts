@@ -1,7 +1,8 @@
 /** The card of a plan for the range: what to hit, what to think of, what to tick. For paper, a page or two. */
+
+import { CARE } from "../../../shared/care.ts";
 import type { Plan } from "../../../shared/plan-model.ts";
 import { plural } from "../../../shared/plural.ts";
-import { CARE } from "../caution.ts";
 import { html, type Markup, said } from "../html/markup.ts";
 import { page } from "../html/page.ts";
 import { blockCard, box, minutes } from "./block.ts";

@@ -1,6 +1,7 @@
 /** A cohort as text for people. */
+
+import { CAUTION } from "../../../shared/care.ts";
 import { plural } from "../../../shared/plural.ts";
-import { CAUTION } from "../caution.ts";
 import type { Cohort } from "../overview/cohort.ts";
 import type { Palette } from "../palette.ts";
 import { printable } from "../printable.ts";

@@ -1,5 +1,5 @@
 /** Score reports as Markdown (CommonMark), for places that show it. */
-import { CAUTION } from "../caution.ts";
+import { CAUTION } from "../../../shared/care.ts";
 import { printable } from "../printable.ts";
 import type { ReportedSession } from "../reported-session.ts";
 import { type Entry, markWords, type Section } from "../section.ts";

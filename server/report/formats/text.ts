@@ -1,5 +1,5 @@
 /** Score reports as text for people. */
-import { CAUTION } from "../caution.ts";
+import { CAUTION } from "../../../shared/care.ts";
 import type { Palette } from "../palette.ts";
 import { printable } from "../printable.ts";
 import type { ReportedSession } from "../reported-session.ts";

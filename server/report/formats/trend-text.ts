@@ -1,7 +1,8 @@
 /** A trend as text for people. */
+
+import { CAUTION } from "../../../shared/care.ts";
 import type { Hand, Metric } from "../../../shared/plan-model.ts";
 import { formatRange, formatReading } from "../../../shared/quantity.ts";
-import { CAUTION } from "../caution.ts";
 import type { Trend } from "../overview/trend.ts";
 import type { Palette } from "../palette.ts";
 import { printable } from "../printable.ts";

@@ -1,7 +1,8 @@
 /** The first thing on the page, for the player: what was the goal, what happened, what next? */
+
+import { CAUTION } from "../../../shared/care.ts";
 import { plural } from "../../../shared/plural.ts";
 import type { CriterionResult, Verdict } from "../../../shared/score-report.ts";
-import { CAUTION } from "../caution.ts";
 import type { ReportedSession } from "../reported-session.ts";
 import { groupHead } from "../sections/goal.ts";
 import { nextWords } from "../sections/next.ts";

@@ -1,6 +1,0 @@
-/** The words of care that stand wherever somebody is asked to swing. */
-export const CARE =
-  "Warm up, build effort gradually, keep clear space around you and follow the rules of the range. Stop on pain, dizziness or numbness, and see a licensed clinician before you go on: nothing here is medical advice. Minors practise with a guardian's consent.";
-
-/** The same beside verdicts. */
-export const CAUTION = `Verdicts and estimates are about numbers, not about health. ${CARE}`;
