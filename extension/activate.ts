@@ -10,8 +10,11 @@ import { SessionStatus } from "./status-bar.ts";
 import { GoalTests } from "./test-explorer/goal-tests.ts";
 import type { TestingApi } from "./testing-api.ts";
 import { ToldScores } from "./told-scores.ts";
+import { cardPanels } from "./views/cards.ts";
+import { CurriculaView } from "./views/curricula/curricula-view.ts";
 import { drawnTree } from "./views/drawn-tree.ts";
 import { PlayersView } from "./views/players/players-view.ts";
+import { reportPanels } from "./views/reports.ts";
 import { followWalkthrough } from "./walkthrough-progress.ts";
 
 let server: LanguageServer | undefined;
@@ -27,7 +30,10 @@ export function activateWith(
   const picked = new PickedSessions(languageServer, context.workspaceState);
   const status = new SessionStatus(scores);
   const players = new PlayersView(languageServer);
+  const curricula = new CurriculaView(languageServer);
   const goalTests = new GoalTests(languageServer);
+  const reports = reportPanels(languageServer, scores, output);
+  const cards = cardPanels(languageServer, output);
 
   const start = async () => {
     // The client itself tells people that its server does not start.
@@ -44,7 +50,10 @@ export function activateWith(
     picked,
     status,
     players,
+    curricula,
     goalTests,
+    reports,
+    cards,
     followWalkthrough(scores),
     showProjectStatus(languageServer),
     registerCommands({
@@ -54,6 +63,8 @@ export function activateWith(
       output,
       scores,
       picked,
+      reports,
+      cards,
     }),
     workspace.onDidOpenTextDocument((document) => {
       if (isDrillDocument(document)) void start();
@@ -64,6 +75,7 @@ export function activateWith(
     scoresAbout: (uri) => scores.about(uri),
     statusText: () => status.text,
     players: drawnTree(players),
+    curricula: drawnTree(curricula),
     goalTests: goalTests.controller,
     shownGoals: goalTests.shown,
   };

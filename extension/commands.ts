@@ -3,6 +3,7 @@ import { COMMANDS, type CommandName } from "../shared/commands.ts";
 import { createSample } from "./commands/create-sample.ts";
 import { getStarted } from "./commands/get-started.ts";
 import { importTable } from "./commands/import-table.ts";
+import { newCurriculum } from "./commands/new-curriculum.ts";
 import { newDrill } from "./commands/new-drill.ts";
 import { newPlan } from "./commands/new-plan.ts";
 import { newSession } from "./commands/new-session.ts";
@@ -39,6 +40,7 @@ const RUN: Readonly<Record<CommandName, Run>> = {
   newPlan,
   newDrill,
   newSession,
+  newCurriculum,
   importTable,
   showOutput,
   restartServer,

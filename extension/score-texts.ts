@@ -9,11 +9,19 @@ export type Translate = (sentence: string, ...values: (string | number)[]) => st
 /** The longest session name that leaves room for others in a status bar. */
 const LONGEST_NAME = 32;
 
-/** Which of a document's scores somebody looks at whose cursor is in a line: that of the plan there, else the first. */
-export function scoreAt(scores: readonly PlanScore[], file: string, line: number): PlanScore | undefined {
-  const isHere = ({ plan, range }: PlanScore) =>
-    plan.file === file && range.start.line <= line && line <= range.end.line;
-  return scores.find(isHere) ?? scores[0];
+/** What is known of a plan that stands somewhere. */
+type OfPlan = Pick<PlanScore, "plan" | "range">;
+
+/** Of what is known of a document's plans, what is known of the plan that stands in a line. */
+export function planIn<Of extends OfPlan>(plans: readonly Of[], file: string, line: number): Of | undefined {
+  return plans.find(
+    ({ plan, range }) => plan.file === file && range.start.line <= line && line <= range.end.line,
+  );
+}
+
+/** The same for whoever looks at a line: where no plan stands there, the first. */
+export function planAt<Of extends OfPlan>(plans: readonly Of[], file: string, line: number): Of | undefined {
+  return planIn(plans, file, line) ?? plans[0];
 }
 
 /** The session and how it came out, in a few words: `Missed · P-07: start line`. */

@@ -9,8 +9,9 @@ export interface TestingApi {
   scoresAbout(uri: Uri): readonly PlanScore[];
   /** What the status bar item says; undefined while it is hidden. */
   statusText(): string | undefined;
-  /** The view of players, as it is drawn. */
+  /** The views, as they are drawn. */
   readonly players: DrawnTree;
+  readonly curricula: DrawnTree;
   /** The goals in the test explorer, and what scores the sessions shown. */
   readonly goalTests: TestController;
   readonly shownGoals: TestRunProfile;

@@ -2,7 +2,7 @@ import { type Disposable, EventEmitter, type Uri } from "vscode";
 import type { PlanScore } from "../shared/protocol/plan-score.ts";
 import { scoresChanged } from "../shared/protocol/scores-changed.ts";
 import type { LanguageServer } from "./language-server.ts";
-import { scoreAt } from "./score-texts.ts";
+import { planAt } from "./score-texts.ts";
 
 /** The scores the server has told. They are gone when it stops. */
 export class ToldScores implements Disposable {
@@ -37,7 +37,7 @@ export class ToldScores implements Disposable {
 
   /** Of these, the one of the plan that stands in a line, else the first. */
   at(uri: Uri, line: number): PlanScore | undefined {
-    return scoreAt(this.about(uri), uri.toString(), line);
+    return planAt(this.about(uri), uri.toString(), line);
   }
 
   dispose(): void {

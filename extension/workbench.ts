@@ -2,6 +2,7 @@ import type { LogOutputChannel, Uri } from "vscode";
 import type { LanguageServer } from "./language-server.ts";
 import type { PickedSessions } from "./picked-sessions.ts";
 import type { ToldScores } from "./told-scores.ts";
+import type { PagePanels } from "./views/page-panels.ts";
 
 /** What commands work with. */
 export interface Workbench {
@@ -12,4 +13,6 @@ export interface Workbench {
   readonly output: LogOutputChannel;
   readonly scores: ToldScores;
   readonly picked: PickedSessions;
+  readonly reports: PagePanels;
+  readonly cards: PagePanels;
 }

@@ -149,6 +149,12 @@ export const COMMANDS = {
       "view/title": { when: "view == drillwright.players && workbenchState != empty", group: "navigation" },
     },
   },
+  newCurriculum: {
+    id: "drillwright.newCurriculum",
+    title: "New Curriculum",
+    palette: "workbenchState != empty",
+    menus: { "file/newFile": { when: "workbenchState != empty", group: "drillwright@4" } },
+  },
   importTable: {
     id: "drillwright.importTable",
     title: "Import a Table of Shots…",

@@ -3,13 +3,14 @@ import type { Declared } from "../../shared/protocol/message.ts";
 import { planCard } from "../../shared/protocol/plan-card.ts";
 import { sessions } from "../../shared/protocol/sessions.ts";
 import { spotOf } from "../drill-document.ts";
-import { showCard } from "../views/card-panel.ts";
+import { planAt } from "../score-texts.ts";
+import { cardPage } from "../views/cards.ts";
 import type { Workbench } from "../workbench.ts";
 
 /** Opens the card of the plan in the editor beside it. */
 export async function openCard(workbench: Workbench, given?: unknown): Promise<void> {
   const card = await cardFor(workbench, given);
-  if (card !== undefined) showCard(workbench, card.plan, card.page);
+  if (card !== undefined) workbench.cards.show(card.plan, cardPage(card.plan.name, card.page));
 }
 
 /** The card of the plan at the cursor, else of the first the document is about. Says so where there is none. */
@@ -18,13 +19,8 @@ export async function cardFor(
   given: unknown,
 ): Promise<{ readonly plan: Declared; readonly page: string } | undefined> {
   const spot = spotOf(given);
-  const file = spot?.uri.toString();
-  const plans = file === undefined ? [] : await server.ask(sessions, { file });
-  const here = plans.find(
-    ({ plan, range }) =>
-      plan.file === file && range.start.line <= (spot?.line ?? 0) && (spot?.line ?? 0) <= range.end.line,
-  );
-  const plan = (here ?? plans[0])?.plan;
+  const plans = spot === undefined ? [] : await server.ask(sessions, { file: spot.uri.toString() });
+  const plan = spot && planAt(plans, spot.uri.toString(), spot.line)?.plan;
   const card = plan === undefined ? null : await server.ask(planCard, { plan });
   if (plan === undefined || card === null) {
     void window.showInformationMessage(l10n.t("Open a plan to see its card."));

@@ -1,5 +1,6 @@
-import { l10n, Range, Uri, window, workspace } from "vscode";
+import { l10n, Uri, window, workspace } from "vscode";
 import { type DeclaredAt, project } from "../../shared/protocol/project.ts";
+import { startAt } from "../places.ts";
 import { shownBesideIcons } from "../shown-text.ts";
 import type { Workbench } from "../workbench.ts";
 
@@ -14,10 +15,7 @@ export async function openPlan({ server }: Workbench): Promise<void> {
   }
   const plan = plans.length === 1 ? plans[0] : await choose(plans);
   if (plan === undefined) return;
-  const { line, character } = plan.range.start;
-  await window.showTextDocument(Uri.parse(plan.file), {
-    selection: new Range(line, character, line, character),
-  });
+  await window.showTextDocument(Uri.parse(plan.file), { selection: startAt(plan.range) });
 }
 
 async function choose(plans: readonly DeclaredAt[]): Promise<DeclaredAt | undefined> {

@@ -3,13 +3,13 @@ import type { Declared } from "../../shared/protocol/message.ts";
 import { sessionReport } from "../../shared/protocol/session-report.ts";
 import { spotOf } from "../drill-document.ts";
 import { noSessionText } from "../score-texts.ts";
-import { showReport } from "../views/report-panel.ts";
+import { reportPage } from "../views/reports.ts";
 import type { Workbench } from "../workbench.ts";
 
 /** Opens the report on a session beside the plan: the one that the view of players gives, else the one that is shown. */
 export async function openReport(workbench: Workbench, given?: unknown): Promise<void> {
   const found = await reportFor(workbench, given);
-  if (found !== undefined) showReport(workbench, found.session, found);
+  if (found !== undefined) workbench.reports.show(found.session, reportPage(found.title, found.page));
 }
 
 /** The report on that session. Says so where there is none. */

@@ -2,7 +2,7 @@ import { l10n, type QuickPickItem, Uri, window } from "vscode";
 import type { Declared } from "../../shared/protocol/message.ts";
 import { type PlanSessions, type PracticedSession, sessions } from "../../shared/protocol/sessions.ts";
 import { spotOf } from "../drill-document.ts";
-import { noSessionText } from "../score-texts.ts";
+import { noSessionText, planIn } from "../score-texts.ts";
 import { sessionLabel } from "../session-label.ts";
 import { shown, shownBesideIcons } from "../shown-text.ts";
 import type { Workbench } from "../workbench.ts";
@@ -48,9 +48,7 @@ async function choosePlan(
   file: string,
   line: number,
 ): Promise<PlanSessions | undefined> {
-  const here = plans.find(
-    ({ plan, range }) => plan.file === file && range.start.line <= line && line <= range.end.line,
-  );
+  const here = planIn(plans, file, line);
   if (here !== undefined || plans.length <= 1) return here ?? plans[0];
   const item = await window.showQuickPick(
     plans.map((each) => ({ label: shownBesideIcons(each.plan.name), each })),

@@ -1,6 +1,6 @@
 import { l10n } from "vscode";
 import { savePage } from "../save-page.ts";
-import { withoutFolders } from "../views/report-panel.ts";
+import { withoutFolders } from "../views/reports.ts";
 import type { Workbench } from "../workbench.ts";
 import { reportFor } from "./open-report.ts";
 

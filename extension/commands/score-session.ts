@@ -2,7 +2,7 @@ import { l10n, ProgressLocation, type Uri, window } from "vscode";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 import { score } from "../../shared/protocol/score.ts";
 import { spotOf } from "../drill-document.ts";
-import { goalsText, noSessionText, scoreAt } from "../score-texts.ts";
+import { goalsText, noSessionText, planAt } from "../score-texts.ts";
 import type { Workbench } from "../workbench.ts";
 
 /** How long the outcome stands in the status bar, in milliseconds. */
@@ -20,7 +20,7 @@ export async function scoreSession({ server }: Workbench, given?: Uri): Promise<
     { location: ProgressLocation.Window, title: l10n.t("Scoring the session") },
     () => server.ask(score, { file }),
   );
-  tell(scoreAt(scores, file, spot.line));
+  tell(planAt(scores, file, spot.line));
 }
 
 function tell(score: PlanScore | undefined): void {

@@ -1,20 +1,18 @@
 import {
   commands,
   type DiagnosticRelatedInformation,
-  Location,
+  type Location,
   l10n,
   languages,
   Position,
-  Range,
   Uri,
   window,
 } from "vscode";
 import type { ShowRows } from "../../shared/protocol/show-rows.ts";
+import { VERDICT_SOURCE } from "../../shared/verdict.ts";
 import { spotOf } from "../drill-document.ts";
+import { locationAt } from "../places.ts";
 import type { Workbench } from "../workbench.ts";
-
-/** `source` of the diagnostics that carry verdicts. */
-const VERDICTS = "drillwright score";
 
 /**
  * Opens the rows that decided a verdict beside the line that set the goal: those that a code lens gives, else those of
@@ -23,11 +21,7 @@ const VERDICTS = "drillwright score";
 export async function showRows(_workbench: Workbench, given?: ShowRows | Uri): Promise<void> {
   if (given !== undefined && !(given instanceof Uri)) {
     const { file, position, rows } = given;
-    const locations = rows.map(
-      ({ file, range: { start, end } }) =>
-        new Location(Uri.parse(file), new Range(start.line, start.character, end.line, end.character)),
-    );
-    await peek(Uri.parse(file), new Position(position.line, position.character), locations);
+    await peek(Uri.parse(file), new Position(position.line, position.character), rows.map(locationAt));
     return;
   }
   const spot = spotOf(given);
@@ -48,7 +42,9 @@ export async function showRows(_workbench: Workbench, given?: ShowRows | Uri): P
 function rowsAt(uri: Uri, line: number): readonly DiagnosticRelatedInformation[] {
   return languages
     .getDiagnostics(uri)
-    .filter(({ source, range }) => source === VERDICTS && range.start.line <= line && line <= range.end.line)
+    .filter(
+      ({ source, range }) => source === VERDICT_SOURCE && range.start.line <= line && line <= range.end.line,
+    )
     .flatMap(({ relatedInformation }) => relatedInformation ?? []);
 }
 

@@ -1,6 +1,7 @@
-import { l10n, Range, Uri, window } from "vscode";
-import type { Declared } from "../../shared/protocol/message.ts";
+import { l10n, Uri, window } from "vscode";
+import { type Declared, keyOf } from "../../shared/protocol/message.ts";
 import { project } from "../../shared/protocol/project.ts";
+import { startAt } from "../places.ts";
 import type { Workbench } from "../workbench.ts";
 
 /** Opens the plan that a session practised, and shows the session on it. The view of players says which. */
@@ -11,15 +12,13 @@ export async function showSession(
   const given = of?.session;
   if (given === undefined) return;
   const { sessions, plans } = await server.ask(project, null);
-  const session = sessions.find(({ file, name }) => file === given.file && name === given.name);
-  const plan = plans.find(({ file, name }) => file === session?.plan?.file && name === session.plan.name);
+  const session = sessions.find((each) => keyOf(each) === keyOf(given));
+  const practised = session?.plan && keyOf(session.plan);
+  const plan = plans.find((each) => keyOf(each) === practised);
   if (plan === undefined) {
     void window.showInformationMessage(l10n.t("The plan of this session is not known."));
     return;
   }
-  const { start } = plan.range;
-  await window.showTextDocument(Uri.parse(plan.file), {
-    selection: new Range(start.line, start.character, start.line, start.character),
-  });
+  await window.showTextDocument(Uri.parse(plan.file), { selection: startAt(plan.range) });
   await picked.pick({ file: plan.file, name: plan.name }, { file: given.file, name: given.name });
 }

@@ -1,17 +1,7 @@
 /** How a goal came out, as the editor's test explorer tells it. */
-import {
-  Location,
-  l10n,
-  Position,
-  Range,
-  type TestItem,
-  TestMessage,
-  TestMessageStackFrame,
-  type TestRun,
-  Uri,
-} from "vscode";
-import type { Location as Place } from "../../shared/plan-model.ts";
+import { type Location, l10n, type TestItem, TestMessage, TestMessageStackFrame, type TestRun } from "vscode";
 import type { GoalScore } from "../../shared/protocol/session-score.ts";
+import { locationAt } from "../places.ts";
 import { verdictText } from "../score-texts.ts";
 import { shown } from "../shown-text.ts";
 
@@ -23,7 +13,7 @@ const LONGEST = 400;
  * either way. What was observed is in the output of each.
  */
 export function tell(run: TestRun, item: TestItem, goal: GoalScore): void {
-  const location = locationOf(goal.location);
+  const location = locationAt(goal.location);
   log(run, outcomeLines(goal), location, item);
   if (goal.verdict === "met") run.passed(item);
   else if (goal.verdict === "missed") run.failed(item, failure(goal, location));
@@ -49,12 +39,8 @@ function failure({ observed, required, details, rows }: GoalScore, location: Loc
   message.actualOutput = observed;
   message.location = location;
   message.stackTrace = rows.map(({ location, text }) => {
-    const { line, character } = location.range.start;
-    return new TestMessageStackFrame(text, Uri.parse(location.file), new Position(line, character));
+    const { uri, range } = locationAt(location);
+    return new TestMessageStackFrame(text, uri, range.start);
   });
   return message;
-}
-
-function locationOf({ file, range: { start, end } }: Place): Location {
-  return new Location(Uri.parse(file), new Range(start.line, start.character, end.line, end.character));
 }

@@ -1,10 +1,10 @@
 /** The tree of plans, their blocks, and the goals of those, as the editor's test explorer knows it. */
-import { Range, type TestController, type TestItem, Uri, workspace } from "vscode";
-import type { Range as TextRange } from "../../shared/plan-model.ts";
-import type { Declared } from "../../shared/protocol/message.ts";
+import { type TestController, type TestItem, Uri, workspace } from "vscode";
+import { type Declared, keyOf } from "../../shared/protocol/message.ts";
 import { type BlockGoals, planGoals } from "../../shared/protocol/plan-goals.ts";
 import { type DeclaredAt, project } from "../../shared/protocol/project.ts";
 import type { LanguageServer } from "../language-server.ts";
+import { rangeAt, startAt } from "../places.ts";
 import { shownBesideIcons } from "../shown-text.ts";
 
 export class TestTree {
@@ -59,9 +59,9 @@ export class TestTree {
   }
 
   private planItem(plan: DeclaredAt, index: number): TestItem {
-    const id = `${plan.file}#${plan.name}`;
+    const id = keyOf(plan);
     const item = this.controller.items.get(id) ?? this.create(id, plan.name, plan.file);
-    item.range = rangeOf({ start: plan.range.start, end: plan.range.start });
+    item.range = startAt(plan.range);
     item.sortText = orderText(index);
     item.description = workspace.asRelativePath(Uri.parse(plan.file));
     item.canResolveChildren = true;
@@ -71,11 +71,11 @@ export class TestTree {
 
   private blockItem(plan: TestItem, { name, location, goals }: BlockGoals, index: number): TestItem {
     const item = this.below(plan, name, name, location.file);
-    item.range = rangeOf(location.range);
+    item.range = rangeAt(location.range);
     item.sortText = orderText(index);
     const items = goals.map((goal, place) => {
       const child = this.below(item, goal.id, goal.text, goal.location.file);
-      child.range = rangeOf(goal.location.range);
+      child.range = rangeAt(goal.location.range);
       child.sortText = orderText(place);
       return child;
     });
@@ -99,10 +99,6 @@ export class TestTree {
 /** The items below an item, or the first. */
 export function* childrenOf(of: TestController | TestItem): Iterable<TestItem> {
   for (const [, item] of "items" in of ? of.items : of.children) yield item;
-}
-
-function rangeOf({ start, end }: TextRange): Range {
-  return new Range(start.line, start.character, end.line, end.character);
 }
 
 /** Orders as the text does, not by the alphabet. */

@@ -2,6 +2,7 @@
 import { type AstNode, AstUtils, type LangiumDocument } from "langium";
 import type {
   Club as ClubModel,
+  Curriculum as CurriculumModel,
   Metric as MetricModel,
   PlanModel,
   ScoringInput,
@@ -9,6 +10,7 @@ import type {
 import type { DrillwrightServices } from "../core-module.ts";
 import {
   Club,
+  type Curriculum,
   type Document,
   type Instrument,
   isClub,
@@ -124,6 +126,12 @@ export class Lowering {
       metrics: this.metrics(files),
       clubs: this.clubs(files),
     };
+  }
+
+  /** The steps of a curriculum, with the plans by their names. @throws IncompleteError */
+  curriculum(curriculum: Curriculum): CurriculumModel {
+    assertReadable([AstUtils.getDocument<Document>(curriculum)]);
+    return lowerCurriculum(curriculum, this.fileName, (node) => this.documentation(node));
   }
 
   /** What a session says of itself. @throws IncompleteError where it does not say its plan or its player */

@@ -48,8 +48,7 @@ import { type FileName, placeOf } from "./place.ts";
 import { IncompleteError, resolved } from "./unresolved.ts";
 
 export function lowerPlayer(player: Player, fileName: FileName): PlayerModel {
-  const handedness = player.statements.find(isHandedness);
-  const hand = handedness === undefined ? null : handedness.hand === "left-handed" ? "left" : "right";
+  const hand = handOf(player);
   return {
     name: player.name,
     hand,
@@ -63,6 +62,13 @@ export function lowerPlayer(player: Player, fileName: FileName): PlayerModel {
     })),
     location: placeOf(player, fileName),
   };
+}
+
+/** Null where it is not stated. */
+export function handOf(player: Player): Hand | null {
+  const stated = player.statements.find(isHandedness);
+  if (stated === undefined) return null;
+  return stated.hand === "left-handed" ? "left" : "right";
 }
 
 function lowerUsual(line: Usual, hand: Hand, fileName: FileName): UsualModel {

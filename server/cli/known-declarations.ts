@@ -1,6 +1,7 @@
 /** What the `.drill` files of the working folder declare that a proposal can refer to. */
 import { URI } from "langium";
-import { isHandedness, isPlan, isPlayer } from "../../language/generated/tree/ast.ts";
+import { isPlan, isPlayer } from "../../language/generated/tree/ast.ts";
+import { handOf } from "../../language/lowering/session.ts";
 import { usePath } from "../../language/names/use-target.ts";
 import type { ProposalOptions } from "../import/propose/propose.ts";
 import { findFiles } from "../node/find-files.ts";
@@ -64,13 +65,9 @@ async function declarationsIn(cwd: string) {
     plans: all.flatMap(({ file, declaration }) =>
       isPlan(declaration) ? [{ name: declaration.name, file }] : [],
     ),
-    players: all.flatMap(({ file, declaration }) => {
-      if (!isPlayer(declaration)) return [];
-      const stated = declaration.statements.find(isHandedness)?.hand;
-      const hand =
-        stated === undefined ? null : stated === "left-handed" ? ("left" as const) : ("right" as const);
-      return [{ name: declaration.name, file, hand }];
-    }),
+    players: all.flatMap(({ file, declaration }) =>
+      isPlayer(declaration) ? [{ name: declaration.name, file, hand: handOf(declaration) }] : [],
+    ),
   };
 }
 

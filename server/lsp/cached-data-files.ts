@@ -19,6 +19,7 @@ export class CachedDataFiles implements DataFiles {
   private readonly contents = new Map<string, Promise<Uint8Array | Pieces | undefined>>();
   /** The tables among them that are followed while they are written. */
   private readonly followed = new Map<string, FollowedTable>();
+  private changesSeen = 0;
 
   constructor(
     fileSystem: FileSystemProvider,
@@ -28,6 +29,11 @@ export class CachedDataFiles implements DataFiles {
     this.fileSystem = fileSystem;
     this.sha256 = sha256;
     this.growingFiles = growingFiles;
+  }
+
+  /** How often what was read has turned out to be another, or was forgotten. */
+  get changes(): number {
+    return this.changesSeen;
   }
 
   /** The URI of a table, from its path as the session at `sessionFile` writes it. */
@@ -48,16 +54,21 @@ export class CachedDataFiles implements DataFiles {
   async look(uri: string, closely = false): Promise<boolean> {
     const table = this.followed.get(uri);
     if (table === undefined || !(await table.look(closely))) return false;
+    this.changesSeen++;
     if (this.followed.get(uri) === table) this.contents.set(uri, Promise.resolve(this.held(table)));
     return true;
   }
 
   /** Somebody says that a file has changed. False where it is not one that was read, or it reads as before. */
   async changed(uri: string): Promise<boolean> {
-    return this.followed.has(uri) ? this.look(uri, true) : this.contents.delete(uri);
+    if (this.followed.has(uri)) return this.look(uri, true);
+    const wasRead = this.contents.delete(uri);
+    if (wasRead) this.changesSeen++;
+    return wasRead;
   }
 
   forgetAll(): void {
+    this.changesSeen++;
     this.contents.clear();
     this.followed.clear();
   }

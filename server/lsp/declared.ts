@@ -1,8 +1,15 @@
 /** Plans and sessions as messages name them, and what a session says of itself. */
-import { AstUtils, type LangiumDocument, type Reference } from "langium";
+import {
+  AstUtils,
+  DocumentState,
+  type LangiumDocument,
+  type LangiumDocuments,
+  type Reference,
+} from "langium";
 import {
   type Declaration,
   type Document,
+  isSession,
   isSessionDate,
   isSessionPlan,
   isSessionPlayer,
@@ -12,6 +19,7 @@ import {
 } from "../../language/generated/tree/ast.ts";
 import type { Range } from "../../shared/plan-model.ts";
 import type { Declared } from "../../shared/protocol/message.ts";
+import type { DeclaredAt } from "../../shared/protocol/project.ts";
 
 export type File = LangiumDocument<Document>;
 
@@ -23,14 +31,23 @@ export function declared(node: Declaration): Declared {
   return { file: fileOf(node).uri.toString(), name: node.name };
 }
 
-export function keyOf({ file, name }: Declared): string {
-  return `${file}#${name}`;
-}
-
 /** All of a declaration, from its first word to its closing brace. */
 export function rangeOf(node: Declaration): Range {
   const start = { line: 0, character: 0 };
   return node.$cstNode?.range ?? { start, end: start };
+}
+
+/** The sessions of the workspace, as far as it is read. Linear in its declarations. */
+export function sessionsOf(documents: LangiumDocuments): Session[] {
+  return (documents.all.toArray() as File[])
+    .filter(({ state }) => state >= DocumentState.ComputedScopes)
+    .flatMap(({ parseResult }) => parseResult.value.declarations ?? [])
+    .filter(isSession);
+}
+
+/** A declaration, and where it stands. */
+export function declaredAt(node: Declaration): DeclaredAt {
+  return { ...declared(node), range: rangeOf(node) };
 }
 
 export function planOf(session: Session): Plan | undefined {

@@ -1,11 +1,11 @@
 /** The sessions of the workspace that others may be held against. */
-import { DocumentState, type LangiumDocuments } from "langium";
-import { isSession, type Session } from "../../language/generated/tree/ast.ts";
+import type { LangiumDocuments } from "langium";
+import type { Session } from "../../language/generated/tree/ast.ts";
 import type { Lowering } from "../../language/lowering/document.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
 import type { DataFiles } from "../import/import-files.ts";
 import type { OtherSession, ReadSession } from "../scoring/earlier/other-sessions.ts";
-import type { File } from "./declared.ts";
+import { sessionsOf } from "./declared.ts";
 
 /** All but this one, as the trees are now. Nothing is read before somebody asks for it. Linear in the sessions. */
 export function otherSessions(
@@ -14,16 +14,9 @@ export function otherSessions(
   lowering: Lowering,
   dataFiles: DataFiles,
 ): OtherSession[] {
-  const others: OtherSession[] = [];
-  for (const file of documents.all) {
-    if (file.state < DocumentState.ComputedScopes) continue;
-    for (const declaration of (file as File).parseResult.value.declarations ?? []) {
-      if (!isSession(declaration) || declaration === session) continue;
-      const other = otherSession(declaration, lowering, dataFiles);
-      if (other !== undefined) others.push(other);
-    }
-  }
-  return others;
+  return sessionsOf(documents)
+    .filter((other) => other !== session)
+    .flatMap((other) => otherSession(other, lowering, dataFiles) ?? []);
 }
 
 /** Undefined where mistakes leave open what the session is. */

@@ -1,5 +1,5 @@
 /** Which sessions practised a plan, and which of them is shown on it. */
-import { DocumentState, type LangiumDocuments, URI } from "langium";
+import { type LangiumDocuments, URI } from "langium";
 import {
   type Declaration,
   isPlan,
@@ -7,9 +7,18 @@ import {
   type Plan,
   type Session,
 } from "../../language/generated/tree/ast.ts";
-import type { Declared } from "../../shared/protocol/message.ts";
+import { type Declared, keyOf } from "../../shared/protocol/message.ts";
 import type { PlanSessions, PracticedSession } from "../../shared/protocol/sessions.ts";
-import { dateOf, declared, type File, keyOf, latestFirst, planOf, playerOf, rangeOf } from "./declared.ts";
+import {
+  dateOf,
+  declared,
+  type File,
+  latestFirst,
+  planOf,
+  playerOf,
+  rangeOf,
+  sessionsOf,
+} from "./declared.ts";
 
 /** The session that is shown on a plan, and whether somebody picked it. */
 export interface Shown {
@@ -73,14 +82,7 @@ export class Practice {
 
   /** Latest first. Linear in the sessions of the workspace. */
   private practised(plan: Plan): Session[] {
-    const sessions: Session[] = [];
-    for (const file of this.documents.all) {
-      if (file.state < DocumentState.ComputedScopes) continue;
-      for (const declaration of (file as File).parseResult.value.declarations ?? []) {
-        if (isSession(declaration) && planOf(declaration) === plan) sessions.push(declaration);
-      }
-    }
-    return latestFirst(sessions);
+    return latestFirst(sessionsOf(this.documents).filter((session) => planOf(session) === plan));
   }
 
   private declarations(uri: string): readonly Declaration[] {

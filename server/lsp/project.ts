@@ -1,8 +1,7 @@
 /** What the files of the workspace declare, for people to choose from. */
 import { DocumentState, type LangiumDocuments } from "langium";
 import {
-  type Declaration,
-  isHandedness,
+  isCurriculum,
   isPlan,
   isPlayer,
   isSession,
@@ -11,8 +10,9 @@ import {
   type Session,
 } from "../../language/generated/tree/ast.ts";
 import { LIBRARY_SCHEME } from "../../language/library/library.ts";
+import { handOf } from "../../language/lowering/session.ts";
 import type { DeclaredAt, Project, ProjectPlayer, ProjectSession } from "../../shared/protocol/project.ts";
-import { dateOf, declared, type File, latestFirst, planOf, playerOf, rangeOf } from "./declared.ts";
+import { dateOf, declared, declaredAt, type File, latestFirst, planOf, playerOf } from "./declared.ts";
 
 /** Linear in the declarations of the workspace. */
 export function projectOf(documents: LangiumDocuments): Project {
@@ -32,18 +32,14 @@ function declaredIn(files: readonly File[]): Omit<Project, "files"> {
   return {
     plans: byName(declarations.filter(isPlan).map(declaredAt)),
     players: byName(declarations.filter(isPlayer).map(player)),
+    curricula: byName(declarations.filter(isCurriculum).map(declaredAt)),
     sources: byName(declarations.filter(isSource).map(declaredAt)),
     sessions: latestFirst(declarations.filter(isSession)).map(session),
   };
 }
 
-function declaredAt(node: Declaration): DeclaredAt {
-  return { ...declared(node), range: rangeOf(node) };
-}
-
 function player(node: Player): ProjectPlayer {
-  const hand = node.statements.find(isHandedness)?.hand;
-  return { ...declaredAt(node), hand: hand === undefined ? null : hand === "left-handed" ? "left" : "right" };
+  return { ...declaredAt(node), hand: handOf(node) };
 }
 
 function session(node: Session): ProjectSession {

@@ -1,5 +1,5 @@
 /** Scores one session as its files stand, with tables that are read once until they change. */
-import type { DocumentValidator, LangiumDocuments } from "langium";
+import { DocumentState, type DocumentValidator, type LangiumDocuments } from "langium";
 import { type Diagnostic, DiagnosticSeverity } from "vscode-languageserver";
 import type { DrillwrightServices } from "../../language/core-module.ts";
 import type { Session } from "../../language/generated/tree/ast.ts";
@@ -41,6 +41,8 @@ export class Scorer {
   private readonly validator: DocumentValidator;
   /** Whether a file without diagnostics is free of errors; known only where `check` was asked to find out. */
   private readonly soundness = new WeakMap<File, boolean>();
+  /** What came out, and how often tables had changed by then. Forgotten when a text changes. */
+  private known = new WeakMap<Session, { readonly scored: ScoredSession; readonly changes: number }>();
 
   constructor(
     services: DrillwrightServices,
@@ -53,6 +55,13 @@ export class Scorer {
     this.validator = services.validation.DocumentValidator;
     this.lowering = lowering;
     this.version = version;
+    const { DocumentBuilder } = services.shared.workspace;
+    const forget = () => {
+      this.known = new WeakMap();
+    };
+    DocumentBuilder.onUpdate(forget);
+    // The sessions that others are held against come to be known while the workspace is read.
+    DocumentBuilder.onBuildPhase(DocumentState.Linked, forget);
   }
 
   /**
@@ -64,6 +73,10 @@ export class Scorer {
     if (plan === undefined || !this.isSound(fileOf(session)))
       return "The session's file has mistakes. Mend them to see the score.";
     if (!this.isSound(fileOf(plan))) return "The plan is scored when its mistakes are mended.";
+    const { known } = this; // a text that changes meanwhile puts another in its place
+    const { changes } = this.dataFiles;
+    const before = known.get(session);
+    if (before?.changes === changes) return before.scored;
     try {
       const input = this.lowering.session(session);
       const others = otherSessions(session, this.documents, this.lowering, this.dataFiles);
@@ -72,7 +85,15 @@ export class Scorer {
       const around = { version: this.version, others };
       const { report, data } = await runSession(input, this.dataFiles, around, watcher);
       const { whatIfOf } = await import("./what-if.ts");
-      return { report, input, data, readingsAt: readingsAt(input, data), whatIf: whatIfOf(input, data) };
+      const scored = {
+        report,
+        input,
+        data,
+        readingsAt: readingsAt(input, data),
+        whatIf: whatIfOf(input, data),
+      };
+      known.set(session, { scored, changes });
+      return scored;
     } catch (error) {
       if (!(error instanceof IncompleteError)) throw error;
       return "A file that the plan or its session uses has mistakes. Mend them to see the score.";

@@ -1,12 +1,12 @@
 /** Keeps the scores of the plans that open files are about, and says when they change. */
 import type { Plan, Session } from "../../language/generated/tree/ast.ts";
-import type { Declared } from "../../shared/protocol/message.ts";
+import { type Declared, keyOf } from "../../shared/protocol/message.ts";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 import type { SessionScore } from "../../shared/protocol/session-score.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
 import type { Watcher } from "../import/import-files.ts";
 import { goalSummary, goalTally } from "../report/summary.ts";
-import { declared, keyOf, planOf, rangeOf } from "./declared.ts";
+import { declared, planOf, rangeOf } from "./declared.ts";
 import type { Practice, Shown } from "./practice.ts";
 import { type ReadingProgress, STOPPED } from "./reading-progress.ts";
 import { type ScoredSession, type Scorer, unreadData } from "./scorer.ts";

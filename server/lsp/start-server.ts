@@ -31,6 +31,7 @@ import { Lowering } from "../../language/lowering/document.ts";
 import type { ClientOptions } from "../../shared/protocol/client-options.ts";
 import { DiagnosticsPublisher } from "./diagnostics-publisher.ts";
 import { EditorSettings } from "./editor-settings.ts";
+import { handleCurriculumPlayers } from "./handlers/curriculum-players.ts";
 import { handleImportTables } from "./handlers/import-tables.ts";
 import { handlePlanCard } from "./handlers/plan-card.ts";
 import { handlePlanGoals } from "./handlers/plan-goals.ts";
@@ -89,6 +90,7 @@ export function startServer(
   handlePlanCard(connection, services.drillwright, lowering);
   handlePlanGoals(connection, shared, lowering);
   handleSessions(connection, practice);
+  handleCurriculumPlayers(connection, shared, lowering, scores);
   handleSessionScore(connection, shared, scores);
   handleSessionReport(connection, shared, scores);
   handleSelectSession(connection, practice, scores);

@@ -14,13 +14,11 @@ import type {
   Verdict,
 } from "../../shared/score-report.ts";
 import type { DataFinding, Row } from "../../shared/session-data.ts";
-import { inWords } from "../../shared/verdict.ts";
+import { inWords, VERDICT_SOURCE } from "../../shared/verdict.ts";
 import { blockSummary, goalSummary } from "../report/summary.ts";
 import { details, type Lead, leads, lineRange } from "./evidence.ts";
 import type { ScoredSession } from "./scorer.ts";
 
-/** `source` of verdicts, so that nobody takes them for mistakes in the text. */
-export const VERDICT_SOURCE = "drillwright score";
 /** `source` of what is wrong with a data file. */
 export const DATA_SOURCE = "drillwright data";
 

@@ -23,3 +23,8 @@ export interface Declared {
   readonly file: string;
   readonly name: string;
 }
+
+/** A text that two of them share exactly where they are the same. */
+export function keyOf({ file, name }: Declared): string {
+  return `${file}#${name}`;
+}

@@ -9,6 +9,7 @@ export interface Project {
   readonly files: number;
   readonly plans: readonly DeclaredAt[];
   readonly players: readonly ProjectPlayer[];
+  readonly curricula: readonly DeclaredAt[];
   readonly sources: readonly DeclaredAt[];
   readonly sessions: readonly ProjectSession[];
 }

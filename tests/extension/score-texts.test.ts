@@ -3,7 +3,7 @@ import {
   goalsText,
   longText,
   noSessionText,
-  scoreAt,
+  planAt,
   shortText,
   type Translate,
 } from "../../extension/score-texts.ts";
@@ -92,12 +92,12 @@ describe("of several plans", () => {
   });
 
   test("the one at the cursor is meant, else the first", () => {
-    expect(scoreAt([score(), second], file, 25)).toBe(second);
-    expect(scoreAt([score(), second], file, 21)?.plan.name).toBe("Iron");
-    expect(scoreAt([], file, 0)).toBeUndefined();
+    expect(planAt([score(), second], file, 25)).toBe(second);
+    expect(planAt([score(), second], file, 21)?.plan.name).toBe("Iron");
+    expect(planAt([], file, 0)).toBeUndefined();
   });
 
   test("lines count only in the plan's own file", () => {
-    expect(scoreAt([score(), second], "file:///sessions/october.drill", 25)?.plan.name).toBe("Iron");
+    expect(planAt([score(), second], "file:///sessions/october.drill", 25)?.plan.name).toBe("Iron");
   });
 });

@@ -60,6 +60,20 @@ async function players(workbench: Workbench): Promise<void> {
   await workbench.goTo(45);
 }
 
+/** Where the players of a curriculum stand, beside it. */
+async function curricula(workbench: Workbench): Promise<void> {
+  await workbench.openFile("curricula/irons.drill");
+  await viewIcon(workbench).click();
+  const row = (name: string) =>
+    workbench.page.locator(".pane-body .monaco-list-row").filter({ hasText: name }).first();
+  for (const name of ["Seven-iron: a week later", "Five-iron: ball first"]) {
+    await row(name).click();
+    await workbench.page.keyboard.press("ArrowRight");
+    await workbench.openFile("curricula/irons.drill");
+  }
+  await row("P-12").waitFor();
+}
+
 /** A run of the goals in the test explorer, with a missed one opened. */
 async function goals(workbench: Workbench): Promise<void> {
   await workbench.openFile(PLAN);
@@ -155,6 +169,9 @@ const pictures: readonly Picture[] = [
   },
   { name: "players-light", theme: "light", folder: "examples", arrange: players },
   { name: "players-dark", theme: "dark", folder: "examples", arrange: players },
+  { name: "curricula-light", theme: "light", folder: "examples", arrange: curricula },
+  { name: "curricula-dark", theme: "dark", folder: "examples", arrange: curricula },
+  { name: "curricula-contrast", theme: "high contrast", folder: "examples", arrange: curricula },
   {
     name: "stale",
     theme: "dark",

@@ -1,5 +1,5 @@
 /** What the tree of players is made of: players, their sessions, and the blocks of those. */
-import type { Declared } from "../../../shared/protocol/message.ts";
+import { keyOf } from "../../../shared/protocol/message.ts";
 import type { Project, ProjectPlayer, ProjectSession } from "../../../shared/protocol/project.ts";
 import type { BlockScore } from "../../../shared/protocol/session-score.ts";
 
@@ -41,8 +41,4 @@ export function playersOf({ players, sessions }: Project): PlayerElement[] {
   });
   const unknown = elements(null);
   return unknown.length === 0 ? known : [...known, { kind: "player", player: null, sessions: unknown }];
-}
-
-export function keyOf({ file, name }: Declared): string {
-  return `${file}#${name}`;
 }

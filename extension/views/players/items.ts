@@ -1,17 +1,12 @@
 /** How the elements of the tree are shown. All texts are plain: a name is never read as markup. */
-import { l10n, Range, ThemeIcon, TreeItem, TreeItemCollapsibleState, Uri } from "vscode";
-import type { Location } from "../../../shared/plan-model.ts";
+import { l10n, ThemeIcon, TreeItem, TreeItemCollapsibleState } from "vscode";
+import { keyOf } from "../../../shared/protocol/message.ts";
 import type { SessionScore } from "../../../shared/protocol/session-score.ts";
+import { openCommand } from "../../places.ts";
 import { verdictText } from "../../score-texts.ts";
 import { shown } from "../../shown-text.ts";
 import { verdictIcon } from "../verdict-icon.ts";
-import {
-  type BlockElement,
-  keyOf,
-  type PlayerElement,
-  type ProblemElement,
-  type SessionElement,
-} from "./elements.ts";
+import type { BlockElement, PlayerElement, ProblemElement, SessionElement } from "./elements.ts";
 
 export function playerItem({ player, sessions }: PlayerElement): TreeItem {
   const name = player === null ? l10n.t("Player not known") : shown(player.name);
@@ -42,7 +37,7 @@ export function sessionItem({ session }: SessionElement, score: SessionScore | u
     .filter((line) => line)
     .join("\n");
   item.accessibilityInformation = { label: [name, session.date, outcome].filter((part) => part).join(", ") };
-  item.command = openCommand({ file: session.file, range: session.range });
+  item.command = openCommand(session);
   return item;
 }
 
@@ -87,9 +82,4 @@ function handText(hand: "left" | "right" | null): string {
 function sessionsText(count: number): string {
   if (count === 0) return l10n.t("no sessions yet");
   return count === 1 ? l10n.t("1 session") : l10n.t("{0} sessions", count);
-}
-
-function openCommand({ file, range: { start } }: Location) {
-  const selection = new Range(start.line, start.character, start.line, start.character);
-  return { command: "vscode.open", title: l10n.t("Open"), arguments: [Uri.parse(file), { selection }] };
 }

@@ -8,6 +8,7 @@ import {
 } from "../../../shared/protocol/import-tables.ts";
 import { CachedDataFiles } from "../cached-data-files.ts";
 import type { ScoringHost } from "../scorer.ts";
+import { signalOf } from "./signal.ts";
 
 export function handleImportTables(
   connection: Connection,
@@ -19,11 +20,9 @@ export function handleImportTables(
     async ({ tables }: ImportTablesParams, token: CancellationToken): Promise<TableImport> => {
       // What proposes is loaded with the first table.
       const { proposeTables } = await import("../import-tables.ts");
-      const controller = new AbortController();
-      token.onCancellationRequested(() => controller.abort());
       const dataFiles = new CachedDataFiles(FileSystemProvider, sha256); // nothing is kept: tables change
       const named = tables.map((uri) => ({ uri, name: UriUtils.basename(URI.parse(uri)) }));
-      return proposeTables(named, dataFiles, controller.signal);
+      return proposeTables(named, dataFiles, signalOf(token));
     },
   );
 }

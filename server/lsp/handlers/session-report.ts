@@ -8,6 +8,7 @@ import {
 } from "../../../shared/protocol/session-report.ts";
 import type { ScoredSession } from "../scorer.ts";
 import type { Scores } from "../scores.ts";
+import { signalOf } from "./signal.ts";
 
 export function handleSessionReport(
   connection: Connection,
@@ -18,9 +19,7 @@ export function handleSessionReport(
     sessionReport.method,
     async ({ session }: SessionReportParams, token: CancellationToken): Promise<SessionReport | null> => {
       await DocumentBuilder.waitUntil(DocumentState.IndexedReferences, token);
-      const controller = new AbortController();
-      token.onCancellationRequested(() => controller.abort());
-      const attempt = await scores.attemptAt(session, controller.signal);
+      const attempt = await scores.attemptAt(session, signalOf(token));
       if (attempt === null) return null;
       if (typeof attempt === "string") return { title: session.name, page: null, problem: attempt };
       return reportOn(attempt);

@@ -7,6 +7,7 @@ import {
   sessionScore,
 } from "../../../shared/protocol/session-score.ts";
 import type { Scores } from "../scores.ts";
+import { signalOf } from "./signal.ts";
 
 export function handleSessionScore(
   connection: Connection,
@@ -17,9 +18,7 @@ export function handleSessionScore(
     sessionScore.method,
     async ({ session }: SessionScoreParams, token: CancellationToken): Promise<SessionScore | null> => {
       await DocumentBuilder.waitUntil(DocumentState.IndexedReferences, token);
-      const controller = new AbortController();
-      token.onCancellationRequested(() => controller.abort());
-      return scores.scoreOf(session, controller.signal);
+      return scores.scoreOf(session, signalOf(token));
     },
   );
 }

@@ -4,6 +4,7 @@ import "./mistakes.ts";
 import "./library.ts";
 import "./verdicts.ts";
 import "./players.ts";
+import "./curricula.ts";
 import "./report.ts";
 import "./goal-tests.ts";
 import "./newcomer.ts";

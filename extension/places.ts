@@ -1,0 +1,22 @@
+/** Places in files, from the form of messages to that of the editor. */
+import { type Command, Location, l10n, Range, Uri } from "vscode";
+import type { Location as Place, Range as TextRange } from "../shared/plan-model.ts";
+
+export function rangeAt({ start, end }: TextRange): Range {
+  return new Range(start.line, start.character, end.line, end.character);
+}
+
+/** Where a cursor stands before the first character. */
+export function startAt({ start }: TextRange): Range {
+  return rangeAt({ start, end: start });
+}
+
+export function locationAt({ file, range }: Place): Location {
+  return new Location(Uri.parse(file), rangeAt(range));
+}
+
+/** What opens a file at the start of something in it. */
+export function openCommand({ file, range }: Place): Command {
+  const selection = startAt(range);
+  return { command: "vscode.open", title: l10n.t("Open"), arguments: [Uri.parse(file), { selection }] };
+}
