@@ -3,13 +3,12 @@ import { COEFFICIENTS, type CoefficientSet } from "./coefficients.ts";
 import { fly } from "./fly.ts";
 import type { Launch } from "./launch.ts";
 import { REFERENCE } from "./surroundings.ts";
-import { TOLERANCE } from "./trajectory.ts";
 
 /**
- * The tolerance of a step by which the carries of a coefficient set are compared: those of the second set only say how uncertain
- * the first is, and a centimetre is enough for that, in less than half of the steps.
+ * The tolerances of a step by which carries are compared with each other. The first set gives the number, to half a
+ * millimetre; the second only says how uncertain that is, and a centimetre is enough, in a third of the steps.
  */
-export const TOLERANCES: Readonly<Record<CoefficientSet, number>> = { ss94_flat: TOLERANCE, ss94: 1e-4 };
+export const TOLERANCES: Readonly<Record<CoefficientSet, number>> = { ss94_flat: 2e-5, ss94: 1e-3 };
 
 /**
  * m, by each set. Still air is the same in all directions, so that where the ball starts to makes no difference. The last answer is
