@@ -76,6 +76,7 @@ export function activateWith(
     statusText: () => status.text,
     players: drawnTree(players),
     curricula: drawnTree(curricula),
+    reports: () => reports.pages,
     goalTests: goalTests.controller,
     shownGoals: goalTests.shown,
   };

@@ -12,6 +12,8 @@ export interface TestingApi {
   /** The views, as they are drawn. */
   readonly players: DrawnTree;
   readonly curricula: DrawnTree;
+  /** The reports that are open, as pages. */
+  reports(): readonly string[];
   /** The goals in the test explorer, and what scores the sessions shown. */
   readonly goalTests: TestController;
   readonly shownGoals: TestRunProfile;

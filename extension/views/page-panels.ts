@@ -42,6 +42,11 @@ export class PagePanels implements Disposable {
     panel.show(page);
   }
 
+  /** What the panels hold, seen or not. */
+  get pages(): readonly string[] {
+    return [...this.panels.values()].map(({ html }) => html);
+  }
+
   dispose(): void {
     this.hearing.dispose();
   }
@@ -71,6 +76,10 @@ class PagePanel {
       this.panel = undefined;
       onClose();
     });
+  }
+
+  get html(): string {
+    return this.panel?.webview.html ?? "";
   }
 
   show(page: Page): void {

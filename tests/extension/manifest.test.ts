@@ -74,6 +74,13 @@ test("every text it refers to is there, and none is left over", () => {
   expect(Object.values(texts).filter((text) => text.trim() === "")).toEqual([]);
 });
 
+test("files of the language have an icon, light and dark", () => {
+  expect(contributes.languages[0].icon).toEqual({
+    light: expect.stringMatching(/\.svg$/),
+    dark: expect.stringMatching(/\.svg$/),
+  });
+});
+
 test("editor and language agree on the name of the language and of its files", () => {
   expect(contributes.languages[0]).toMatchObject({
     id: DrillwrightLanguageMetaData.languageId,
@@ -105,6 +112,15 @@ describe("commands", () => {
     for (const { when } of entries) {
       expect(when).toContain("resourceLangId == drillwright");
       expect(when).toContain(`resourceScheme != ${LIBRARY_SCHEME}`);
+    }
+  });
+
+  test("that read a table are offered on tables only, beside the editor's own", () => {
+    const entries: { when: string; group: string }[] = contributes.menus["explorer/context"];
+    expect(entries.length).toBeGreaterThan(0);
+    for (const { when, group } of entries) {
+      expect(when).toContain("resourceExtname =~ /");
+      expect(group).toMatch(/^drillwright@\d$/);
     }
   });
 

@@ -37,6 +37,30 @@ describe.each([
     await page.close();
   });
 
+  test.each(["light", "dark"] as const)(
+    "nor in the colours that somebody has set, %s",
+    async (colorScheme) => {
+      const { page } = await shown(name, { colorScheme, forcedColors: "active" });
+      expect(await violations(page)).toEqual([]);
+      await page.close();
+    },
+  );
+
+  test.each([
+    ["vscode-light", "dark", "AA"],
+    ["vscode-dark", "light", "AA"],
+    ["vscode-high-contrast", "light", "AAA"],
+    ["vscode-high-contrast vscode-high-contrast-light", "dark", "AAA"],
+  ] as const)(
+    "nor in an editor whose theme is %s while the system is %s",
+    async (theme, colorScheme, level) => {
+      const { page } = await shown(name, { colorScheme });
+      await page.evaluate(`document.body.className = ${JSON.stringify(theme)}`);
+      expect(await violations(page, level)).toEqual([]);
+      await page.close();
+    },
+  );
+
   test("a narrow window scrolls in one direction only", async () => {
     const { page } = await shown(name, { viewport: { width: 320, height: 640 } });
     expect(await page.evaluate("document.documentElement.scrollWidth")).toBeLessThanOrEqual(320);
@@ -51,9 +75,10 @@ describe.each([
   });
 });
 
-/** By rule, with the elements; colours against WCAG 2.2, level AA. */
-async function violations(page: Page): Promise<string[]> {
+/** By rule, with the elements; colours against WCAG 2.2, at a level. */
+async function violations(page: Page, level: "AA" | "AAA" = "AA"): Promise<string[]> {
   await page.evaluate(axeSource);
-  const results = (await page.evaluate("axe.run()")) as AxeResults;
+  const rules = { "color-contrast-enhanced": { enabled: level === "AAA" } };
+  const results = (await page.evaluate(`axe.run(${JSON.stringify({ rules })})`)) as AxeResults;
   return results.violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
 }

@@ -13,8 +13,16 @@ export type Run = SuiteRun & {
   readonly tells?: readonly RegExp[];
 };
 
-/** Of the two sample folders that are created. */
-const tells = [/^Info: The sample coaching folder was created in /, /wrenlow-practice-centre-2\.$/];
+/** Of the two sample folders that are created, and of the two pages that are saved. */
+const tells = [
+  /^Info: The sample coaching folder was created in /,
+  /wrenlow-practice-centre-2\.$/,
+  /^Info: Saved: plans\/.*\.html/,
+  /^Info: Saved: sessions\/.*\.html/,
+];
+
+/** Files are chosen in a list, which a suite can answer, and not in a window of the system. */
+const settings = { "files.simpleDialog.enable": true };
 
 export const runs: readonly Run[] = [
   {
@@ -23,6 +31,7 @@ export const runs: readonly Run[] = [
     extension,
     folder: folder("examples"),
     tells,
+    settings,
     trusted: true,
     host: "editor",
   },
@@ -56,6 +65,7 @@ export const runs: readonly Run[] = [
     extension,
     folder: folder("examples"),
     tells,
+    settings,
     trusted: true,
     host: "browser",
   },

@@ -16,8 +16,8 @@ export const STYLE = `
 :root, .vscode-light { ${LIGHT} }
 @media (prefers-color-scheme: dark) { :root { ${DARK} } }
 .vscode-dark { ${DARK} }
-.vscode-high-contrast { ${DARK} --paper: #000; --rule: #fff; --soft: #fff; --none: #fff; }
-.vscode-high-contrast-light { ${LIGHT} --paper: #fff; --ink: #000; --rule: #000; --soft: #000; --none: #000; }
+.vscode-high-contrast { ${DARK} --paper: #000; --card: #000; --ink: #fff; --rule: #fff; --soft: #fff; --none: #fff; }
+.vscode-high-contrast-light { ${LIGHT} --paper: #fff; --card: #fff; --ink: #000; --rule: #000; --soft: #000; --none: #000; }
 @media (prefers-contrast: more) {
   :root { --soft: var(--ink); --rule: var(--ink); --none: var(--ink); }
 }

@@ -1,5 +1,5 @@
 import assert from "node:assert/strict";
-import { commands, extensions, window, workspace } from "vscode";
+import { commands, extensions, TabInputWebview, window, workspace } from "vscode";
 import { COMMANDS } from "../../../shared/commands.ts";
 import { eventually, facts, test } from "../host/suite-runner.ts";
 import { drillwright, fileOf, PLAN } from "./support.ts";
@@ -19,6 +19,14 @@ test("a plan is known by its file name, and wakes the extension", async () => {
 
 test("the server starts", async () => {
   await drillwright();
+});
+
+test("no page opens by itself", () => {
+  const tabs = window.tabGroups.all.flatMap((group) => group.tabs);
+  assert.deepEqual(
+    tabs.filter(({ input }) => input instanceof TabInputWebview).map(({ label }) => label),
+    [],
+  );
 });
 
 test("the folder is trusted only when it was opened so", () => {

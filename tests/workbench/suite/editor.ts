@@ -8,3 +8,4 @@ import "./curricula.ts";
 import "./report.ts";
 import "./goal-tests.ts";
 import "./newcomer.ts";
+import "./dialogues.ts";

@@ -1,9 +1,9 @@
 /** The report beside the plan. What stands in it is shown by example in tests/report. */
 import assert from "node:assert/strict";
-import { commands, TabInputWebview, window } from "vscode";
+import { commands, type Diagnostic, TabInputWebview, window, workspace } from "vscode";
 import { COMMANDS } from "../../../shared/commands.ts";
 import { eventually, test } from "../host/suite-runner.ts";
-import { drillwright, PLAN, show } from "./support.ts";
+import { diagnostics, drillwright, fileOf, PLAN, replace, show, VERDICT } from "./support.ts";
 
 const reports = () =>
   window.tabGroups.all
@@ -23,4 +23,31 @@ test("the report on the session that is shown opens beside its plan, once", asyn
   const [report, another] = reports();
   assert.equal(another, undefined);
   if (report !== undefined) await window.tabGroups.close(report);
+});
+
+test("a report follows the plan where it is seen, and when it comes back into sight", async () => {
+  const api = await drillwright();
+  const plan = await show(PLAN);
+  const says = (text: string) => api.reports().some((page) => page.includes(text));
+  await eventually("the report is open", async () => {
+    await commands.executeCommand(COMMANDS.openReport.id);
+    return says("club-path within 2° of");
+  });
+  const report = await eventually("its tab is there", () => reports()[0]);
+  await replace(plan, "club-path within 2°", "club-path within 3°");
+  await eventually("it has followed", () => says("club-path within 3° of"));
+
+  const cover = await workspace.openTextDocument(fileOf("README.md"));
+  await window.showTextDocument(cover, { viewColumn: report.group.viewColumn, preview: false });
+  await replace(plan, "club-path within 3°", "club-path within 0°");
+  const isNone = ({ message }: Diagnostic) => message.includes("0 of 18 shots on target");
+  await diagnostics(plan, VERDICT, "the verdicts have followed", (all) => all.some(isNone));
+  assert.ok(says("club-path within 3° of"), "a page that nobody sees was made anew");
+  await commands.executeCommand("workbench.action.closeActiveEditor");
+  await eventually("it has followed when it was seen again", () => says("club-path within 0° of"));
+
+  await replace(plan, "club-path within 0°", "club-path within 2°");
+  await diagnostics(plan, VERDICT, "the verdicts are as before", (all) => !all.some(isNone));
+  await window.tabGroups.close(reports());
+  await eventually("it is closed", () => api.reports().length === 0);
 });
