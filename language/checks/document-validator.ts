@@ -1,4 +1,5 @@
 /** Turns what the parser and the checks have to say about a file into diagnostics. */
+
 import {
   type AstNode,
   type Cancellation,
@@ -8,6 +9,7 @@ import {
   type LangiumDocument,
   type ValidationOptions,
 } from "langium";
+import { comparePositions } from "../../shared/position.ts";
 import { once } from "../analysis/once.ts";
 import type { DrillwrightServices } from "../core-module.ts";
 import { CHECKS } from "../generated/checks.ts";
@@ -226,7 +228,5 @@ function weightiest(diagnostics: Diagnostic[]): Diagnostic[] {
 }
 
 function inOrder(diagnostics: Diagnostic[]): Diagnostic[] {
-  return diagnostics.sort(
-    ({ range: { start: a } }, { range: { start: b } }) => a.line - b.line || a.character - b.character,
-  );
+  return diagnostics.sort((one, other) => comparePositions(one.range.start, other.range.start));
 }

@@ -1,4 +1,5 @@
 /** What the plans, drills and windows of a file mean, for the checks that look at that. */
+
 import { type AstNode, AstUtils, type LangiumDocument } from "langium";
 import type {
   Against,
@@ -6,6 +7,7 @@ import type {
   Metric as MetricModel,
   Position,
 } from "../../shared/plan-model.ts";
+import { isBefore } from "../../shared/position.ts";
 import { Vocabulary } from "../analysis/possibility/vocabulary.ts";
 import type { BlockInPlan } from "../analysis/subject.ts";
 import {
@@ -279,10 +281,6 @@ function isWithin(node: AstNode): Meaning["isOwn"] {
 }
 
 const NOWHERE: Position = { line: 0, character: 0 };
-
-function isBefore(one: Position, other: Position): boolean {
-  return one.line < other.line || (one.line === other.line && one.character < other.character);
-}
 
 export const fileName = (uri: { toString(): string }) => uri.toString();
 

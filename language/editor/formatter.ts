@@ -1,4 +1,5 @@
 /** Lays out a file, a part of it, or what was just typed. The layout is the same for every team, so options are not asked. */
+
 import type { LangiumDocument, Lexer } from "langium";
 import type { Formatter } from "langium/lsp";
 import type {
@@ -9,6 +10,7 @@ import type {
   Range,
   TextEdit,
 } from "vscode-languageserver";
+import { isBefore } from "../../shared/position.ts";
 import type { Document } from "../generated/tree/ast.ts";
 import { layoutEdits } from "../layout/layout.ts";
 import type { DrillwrightEditorServices } from "./editor-module.ts";
@@ -61,10 +63,6 @@ export class DrillwrightFormatter implements Formatter {
 }
 
 const ORIGIN = { line: 0, character: 0 };
-
-function isBefore(one: Range["start"], other: Range["start"]): boolean {
-  return one.line < other.line || (one.line === other.line && one.character < other.character);
-}
 
 /** Where the line begins that holds the brace which the last character closes. */
 function openingOf(text: string): number {

@@ -1,4 +1,5 @@
 /** Colours that only the meaning of a word can give: which words are known metrics, units, sides, clubs and names. */
+
 import {
   type AstNode,
   AstUtils,
@@ -18,6 +19,7 @@ import {
   type SemanticTokensRangeParams,
   SemanticTokenTypes,
 } from "vscode-languageserver";
+import { comparePositions } from "../../shared/position.ts";
 import { cstOf } from "../checks/edits.ts";
 import { isLibraryUri } from "../library/library.ts";
 
@@ -125,5 +127,5 @@ function* token(cst: CstNode | undefined, declaration: AstNode, modifiers: numbe
 }
 
 function byPlace(a: Token, b: Token): number {
-  return a.range.start.line - b.range.start.line || a.range.start.character - b.range.start.character;
+  return comparePositions(a.range.start, b.range.start);
 }

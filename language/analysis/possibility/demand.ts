@@ -1,5 +1,7 @@
 /** The lines of a block that ask something of every shot that is to count. */
+
 import type { Condition, Location } from "../../../shared/plan-model.ts";
+import { comparePositions } from "../../../shared/position.ts";
 import { once } from "../once.ts";
 import type { Proposition } from "../reasoning/proposition.ts";
 import type { BlockInPlan } from "../subject.ts";
@@ -27,8 +29,7 @@ export const demandsOf = once(({ block, isOwn }: BlockInPlan): readonly Demand[]
   return demands.sort(
     (one, other) =>
       Number(isOwn(one.location)) - Number(isOwn(other.location)) ||
-      one.location.range.start.line - other.location.range.start.line ||
-      one.location.range.start.character - other.location.range.start.character,
+      comparePositions(one.location.range.start, other.location.range.start),
   );
 });
 

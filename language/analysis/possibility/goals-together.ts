@@ -1,5 +1,7 @@
 /** Goals of one block that no result meets together. */
+
 import type { Criterion } from "../../../shared/plan-model.ts";
+import { comparePositions } from "../../../shared/position.ts";
 import { once } from "../once.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { goalConflictsIn } from "./goal-conflicts.ts";
@@ -27,7 +29,7 @@ function remarkOn({ goals, why }: GoalsAtOdds, { isOwn, called = "goal" }: Block
   const inOrder = [...goals].sort(
     (one, other) =>
       Number(isOwn(one.location)) - Number(isOwn(other.location)) ||
-      one.location.range.start.line - other.location.range.start.line,
+      comparePositions(one.location.range.start, other.location.range.start),
   );
   const last = inOrder.at(-1) as Criterion;
   return {
