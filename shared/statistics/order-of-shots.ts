@@ -53,6 +53,16 @@ export function lag1Autocorrelation(values: readonly number[]): number | undefin
   return squares === 0 ? undefined : neighbours / squares;
 }
 
+/**
+ * How many independent shots say as much about the average as n shots of which each resembles the last by `correlation`:
+ * n/(1 + 2Σ (1 − k/n)ρᵏ), k = 1 … n − 1. O(n).
+ */
+export function worthInIndependentShots(n: number, correlation: number): number {
+  let sum = 0;
+  for (let k = 1, power = correlation; k < n; k++, power *= correlation) sum += (1 - k / n) * power;
+  return n / (1 + 2 * sum);
+}
+
 /** Least squares of the values over 0 … n − 1. */
 function lineThrough(values: readonly number[]): { readonly slope: number; readonly standardError: number } {
   const n = values.length;

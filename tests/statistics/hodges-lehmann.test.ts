@@ -1,8 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { shift, shiftLimits } from "../../shared/statistics/hodges-lehmann.ts";
+import {
+  pseudomedian,
+  pseudomedianLimits,
+  shift,
+  shiftLimits,
+} from "../../shared/statistics/hodges-lehmann.ts";
 import { type Interval, slackOf } from "../../shared/statistics/interval.ts";
 import { rankSumLimit } from "../../shared/statistics/rank-sum.ts";
+import { signedRankLimit } from "../../shared/statistics/signed-rank.ts";
 import { kthSmallest } from "../../shared/statistics/sorted-grid.ts";
 import { median } from "../../shared/statistics/summary.ts";
 import { judgeByLimits } from "../../shared/statistics/verdict.ts";
@@ -11,6 +17,34 @@ import { shotsFrom, unlimited } from "./samples.ts";
 
 const tolerance = { relative: 1e-9 };
 const nowhere: Interval = { low: -unlimited, high: unlimited };
+
+describe("one block: the reference table", () => {
+  const columns = [
+    "id",
+    "data",
+    "n",
+    "confidence",
+    "pseudomedian",
+    "rank_from_each_end",
+    "lower_each_side_C",
+    "upper_each_side_C",
+    "confidence_reached_each_side",
+  ] as const;
+
+  test.each(oracleRows("statistics/hodges_lehmann_one_sample.csv", columns))("$id at $confidence", (row) => {
+    const values = numbersIn(row.data);
+    const confidence = numberIn(row.confidence);
+    expectNear(pseudomedian(values), numberIn(row.pseudomedian), tolerance, row);
+
+    const limit = signedRankLimit(numberIn(row.n), confidence);
+    expect(limit?.rank ?? 0).toBe(numberIn(row.rank_from_each_end));
+    const reached = optionalNumberIn(row.confidence_reached_each_side);
+    if (reached !== undefined) expectNear(limit?.reached, reached, { absolute: 1e-12 }, row);
+
+    const limits = pseudomedianLimits(values, confidence) ?? nowhere;
+    expectLimits(limits, numberIn(row.lower_each_side_C), numberIn(row.upper_each_side_C), row);
+  });
+});
 
 describe("two blocks: the reference table", () => {
   const columns = [
@@ -65,6 +99,8 @@ test("the ranks of the rank-sum law", () => {
 describe("many shots", () => {
   test("where the laws are no longer counted, the ranks go on as they did", () => {
     for (const confidence of [0.8, 0.9, 0.95, 0.975]) {
+      const ranks = [199, 200, 201, 202].map((n) => signedRankLimit(n, confidence)?.rank ?? Number.NaN);
+      expectSmooth(ranks);
       const sums = [157, 158, 159, 160].map((n) => rankSumLimit(n, n, confidence)?.rank ?? Number.NaN);
       expectSmooth(sums);
     }
@@ -78,6 +114,15 @@ describe("many shots", () => {
     const rank = rankSumLimit(70, 80, 0.9)?.rank ?? Number.NaN;
     expect(shiftLimits(before, after, 0.9)).toEqual({ low: pairs[rank - 1], high: pairs[5600 - rank] });
     expect(shift(before, after)).toBe(median(pairs));
+  });
+
+  test("ten thousand shots", () => {
+    const { normal } = shotsFrom(5);
+    const values = Array.from({ length: 10_000 }, () => 150 + 6 * normal());
+    const limits = pseudomedianLimits(values, 0.9);
+    // 1.2816·6·√(π/3)/√10000, Hodges–Lehmann's efficiency for normal shots being 3/π
+    expectNear(limits && (limits.high - limits.low) / 2, 0.0787, { relative: 0.05 }, {});
+    expect(pseudomedian(values)).toBeGreaterThan(limits?.low ?? Number.NaN);
   });
 
   /** Second differences of a rank that grows with a little more than n: none jumps. */
@@ -116,9 +161,13 @@ test("the k-th entry of a sorted grid, with equal entries and without", () => {
 });
 
 test("no shots, or a confidence that is none", () => {
+  expect(pseudomedian([])).toBeUndefined();
+  expect(pseudomedianLimits([], 0.8)).toBeUndefined();
+  expect(pseudomedianLimits([1, 2, 3], 0.3)).toBeUndefined();
   expect(shift([], [1])).toBeUndefined();
   expect(shiftLimits([1], [], 0.8)).toBeUndefined();
   expect(shiftLimits([1, 2], [3, 4], 1)).toBeUndefined();
+  expect(signedRankLimit(1000, 1)).toBeUndefined();
 });
 
 function expectLimits({ low, high }: Interval, expectedLow: number, expectedHigh: number, row: object) {

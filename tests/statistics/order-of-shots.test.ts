@@ -1,5 +1,9 @@
 import { expect, test } from "vitest";
-import { lag1Autocorrelation, orderOfShots } from "../../shared/statistics/order-of-shots.ts";
+import {
+  lag1Autocorrelation,
+  orderOfShots,
+  worthInIndependentShots,
+} from "../../shared/statistics/order-of-shots.ts";
 import { expectNear, numberIn, numbersIn, oracleRows } from "../support/oracle.ts";
 import { nistData } from "./nist.ts";
 import { shotsFrom } from "./samples.ts";
@@ -22,6 +26,14 @@ test.each(oracleRows("statistics/nist_univariate_certified.csv", ["data_set", "l
     expectNear(actual, numberIn(row.lag1_17_digits), { relative: 10 ** -digits }, row);
   },
 );
+
+test("what they are worth in independent shots", () => {
+  const columns = ["n", "rho", "effective_n"] as const;
+  for (const row of oracleRows("statistics/autocorrelation_inflation.csv", columns)) {
+    const actual = worthInIndependentShots(numberIn(row.n), numberIn(row.rho));
+    expectNear(actual, numberIn(row.effective_n), { relative }, row);
+  }
+});
 
 test("a drift, a swing from side to side, and neither", () => {
   const rising = [1, 2.2, 2.8, 4.1, 5, 5.9, 7.2, 8, 9.1, 9.8];

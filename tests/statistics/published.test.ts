@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { conformanceProbability } from "../../shared/statistics/conformance.ts";
 import { normalQuantile, studentQuantile } from "../../shared/statistics/distributions.ts";
 import { guardBand } from "../../shared/statistics/guard-band.ts";
+import { toleranceFactor } from "../../shared/statistics/tolerance-limits.ts";
 import { expectNear, numberIn, oracleRows } from "../support/oracle.ts";
 
 const columns = ["what", "inputs", "published", "tolerance"] as const;
@@ -26,6 +27,12 @@ test("coverage factors of Student's t", () => {
     expectNear(actual, numberIn(row.published), { absolute: numberIn(row.tolerance) }, row);
   }
   expect(rows.length).toBeGreaterThan(20);
+});
+
+test("the factor of a one-sided normal tolerance limit", () => {
+  const { row, value, tolerance } = published("normal tolerance factor, one-sided");
+  expect(row.inputs).toContain("n 40, content 0.90, confidence 0.99");
+  expectNear(toleranceFactor(40, 0.9, 0.99), value, tolerance, row);
 });
 
 test("the scales of the modified z-score", () => {
