@@ -53,7 +53,13 @@ describe("shots in the order they were hit", () => {
     expect(cautions(rising, sure)).toEqual([
       'Block "Gate": carry drifts from the first shot to the last, so goals about ability are less sure than they say.',
     ]);
+    // r₁ = 0.709, by which 16 shots are worth 16/(1 + 2Σ(1 − k/16)·0.709ᵏ) = 3.3
     expect(cautions(waves, sure)).toEqual([
+      'Block "Gate": carry of a shot is not independent of the one before (about an average, 16 shots say as much as about 3 independent ones would: an estimate), so goals about ability are less sure than they say.',
+    ]);
+    // Neighbours that are unlike each other take nothing away from an average.
+    const seesaw = [150, 140, 151, 139, 150, 141, 149, 140, 151, 139, 150, 141];
+    expect(cautions(seesaw, sure)).toEqual([
       'Block "Gate": carry of a shot is not independent of the one before, so goals about ability are less sure than they say.',
     ]);
     expect(cautions(steady, sure)).toEqual([]);
