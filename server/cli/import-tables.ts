@@ -41,7 +41,7 @@ export async function importInto(
   const { cwd } = io;
   const output = options.output === undefined ? undefined : pathOfName(options.output, cwd);
   const paths = tables.map((table) => pathOfName(table, cwd));
-  if (output !== undefined) assertNewFile(output, paths, options.force, cwd);
+  if (output !== undefined) assertNewProposal(output, paths, options.force, cwd);
   const home = output === undefined ? cwd : dirname(output);
   const known = await knownDeclarations(
     { plan: options.plan, player: options.player },
@@ -65,6 +65,15 @@ export async function importInto(
 /** Whether a player is called by letters and a number, and not by a name. */
 function isCode(player: string): boolean {
   return /^\p{L}{0,4}[-_ ]?\d+$/u.test(player.trim());
+}
+
+/** A name without the ending is a slip, and may be that of another table. @throws PathError */
+function assertNewProposal(path: string, tables: readonly string[], force: boolean, cwd: string): void {
+  assertNewFile(path, tables, force, cwd);
+  if (extname(path).toLowerCase() === ".drill") return;
+  throw new PathError(
+    `${nameOfPath(path, cwd)} is no name of a .drill file, which is what a proposal is. Give a name that ends in .drill.`,
+  );
 }
 
 /** @throws PathError */

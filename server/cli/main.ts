@@ -1,5 +1,6 @@
 /** The process around the command line: the only place that reads its words, streams and signals, and sets its exit code. */
 import { EXIT_CODES } from "../../shared/exit-codes.ts";
+import { isSystemError, reasonOf } from "../node/system-errors.ts";
 import { faultText } from "./fault.ts";
 import type { Io, Output } from "./io.ts";
 import { runCli } from "./run.ts";
@@ -29,10 +30,13 @@ void runCli(words, io).then((code) => {
   process.exitCode = code;
 });
 
-/** A stream that whoever reads it may close at any time: `drillwright check | head` is no mistake. */
+/** A stream that whoever reads it may close at any time: `drillwright check | head` is no mistake. A full disk is one of others. */
 function outputOf(stream: NodeJS.WriteStream): Output {
   stream.on("error", (error: NodeJS.ErrnoException) => {
-    if (error.code !== "EPIPE") throw error;
+    if (error.code === "EPIPE") return;
+    if (stream !== process.stdout || !isSystemError(error)) throw error;
+    io.stderr.write(`drillwright: Standard output cannot be written: ${reasonOf(error)}.\n`);
+    process.exit(EXIT_CODES.usage.code);
   });
   return { write: (text) => void stream.write(text), isTTY: stream.isTTY === true };
 }

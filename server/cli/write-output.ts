@@ -1,7 +1,9 @@
 /** Results that may go to a file. */
-import { existsSync, writeFileSync } from "node:fs";
+import { existsSync, statSync, writeFileSync } from "node:fs";
+import { dirname } from "node:path";
 import { PathError } from "../node/path-error.ts";
 import { nameOfPath, pathOfName } from "../node/path-names.ts";
+import { isMissing, reasonOf } from "../node/system-errors.ts";
 import { UsageError } from "./command.ts";
 import type { Io } from "./io.ts";
 
@@ -32,9 +34,12 @@ export function assertWritable({ output, force }: OutputChoice, io: Io): void {
   assertFree(pathOfName(output, io.cwd), force, io.cwd);
 }
 
-/** Says that a file must not be overwritten. @throws PathError */
+/** Says that a file must not be overwritten, or cannot be where a folder is. @throws PathError */
 export function assertFree(path: string, force: boolean, cwd: string): void {
-  if (force || !existsSync(path)) return;
+  if (!existsSync(path)) return;
+  if (statSync(path).isDirectory())
+    throw new PathError(`${nameOfPath(path, cwd)} is a folder. Give the name of a file in it.`);
+  if (force) return;
   throw new PathError(
     `${nameOfPath(path, cwd)} is there already. Give another name, or --force to overwrite it.`,
   );
@@ -66,7 +71,9 @@ export function writeWhole(path: string, text: string, cwd: string): void {
     writeFileSync(path, text);
   } catch (error) {
     const name = nameOfPath(path, cwd);
-    const reason = error instanceof Error ? error.message.replaceAll(path, name) : "";
+    const reason = isMissing(error)
+      ? `there is no folder ${nameOfPath(dirname(path), cwd)}. Create it, or give another name`
+      : reasonOf(error);
     throw new PathError(`${name} cannot be written: ${reason}.`);
   }
 }

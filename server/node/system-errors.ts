@@ -11,16 +11,18 @@ export function isSystemError(error: unknown): boolean {
   return codeOf(error) !== "";
 }
 
-/** Why a file could not be read: `permission denied`. */
+/** Why a file could not be read or written: `permission denied`. */
 export function reasonOf(error: unknown): string {
   const code = codeOf(error);
-  return REASONS[code] ?? (code === "" ? "it cannot be read" : `the system answered ${code}`);
+  return REASONS[code] ?? (code === "" ? "it could not be opened" : `the system answered ${code}`);
 }
 
 const REASONS: Readonly<Record<string, string>> = {
   EACCES: "permission denied",
   EPERM: "permission denied",
   EISDIR: "it is a folder",
+  EROFS: "the disk can only be read",
+  ENOSPC: "no space is left on the disk",
   EMFILE: "too many files are open",
   ELOOP: "its symbolic links go round in a circle",
   ENAMETOOLONG: "its name is too long",

@@ -35,7 +35,9 @@ test("standard input goes to standard output", async () => {
 });
 
 test("what is no text stays, and is said", async () => {
-  const { code, stderr } = await drillwright({ "a.drill": new Uint8Array([0xff, 0xfe, 0]) }, ["format"]);
-  expect(code).toBe(3);
+  const { code, stdout, stderr } = await drillwright({ "a.drill": new Uint8Array([0xff, 0xfe, 0]) }, [
+    "format",
+  ]);
+  expect([code, stdout]).toEqual([3, ""]);
   expect(stderr).toMatch(/^a\.drill: This file is not written in UTF-8/);
 });

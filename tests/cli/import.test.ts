@@ -134,6 +134,16 @@ describe("what is there is not overwritten", () => {
     });
     expect(readFileSync(join(folder, "monday.csv"), "utf8")).toBe(TABLE);
   });
+
+  test("and a slip of the name does not reach another table", async () => {
+    const folder = folderWith({ "monday.csv": TABLE, "tuesday.csv": TABLE });
+    const words = ["import", "monday.csv", "--output", "tuesday.csv", "--force"];
+    expect(await drillwright(folder, words)).toMatchObject({
+      code: 2,
+      stderr: expect.stringContaining("Give a name that ends in .drill."),
+    });
+    expect(readFileSync(join(folder, "tuesday.csv"), "utf8")).toBe(TABLE);
+  });
 });
 
 test.each([

@@ -85,6 +85,17 @@ test.skipIf(process.platform === "win32")("a reader that goes away early is no f
   expect(output).toBe("{answered 3\n");
 });
 
+test.runIf(process.platform === "linux")("a full disk is no fault of the program", () => {
+  const command = `"${process.execPath}" "${PROGRAM}" check >/dev/full; echo "answered $?" >&2`;
+  const output = execFileSync("bash", ["-c", `{ ${command}; } 2>&1`], {
+    cwd: folderWith(MANY),
+    encoding: "utf8",
+  });
+  expect(output).toBe(
+    "drillwright: Standard output cannot be written: no space is left on the disk.\nanswered 2\n",
+  );
+});
+
 test("an interruption answers 130 and says nothing", async () => {
   const child = start(folderWith({}), ["check", "-"]);
   // More than a pipe holds: once it is gone, the command is at work, waiting for the rest.

@@ -59,3 +59,15 @@ test("nothing is written where there is nothing to report on", async () => {
   const { code } = await drillwright(folder, ["report", "--output", "out.html"]);
   expect([code, existsSync(join(folder, "out.html"))]).toEqual([3, false]);
 });
+
+test.each([
+  ["data", "data is a folder. Give the name of a file in it."],
+  [
+    "lost/out.html",
+    "lost/out.html cannot be written: there is no folder lost. Create it, or give another name.",
+  ],
+])("a page cannot go to %s", async (output, expected) => {
+  const { code, stderr } = await drillwright(practice(), ["report", "--force", "--output", output]);
+  expect(code).toBe(2);
+  expect(stderr).toContain(expected);
+});

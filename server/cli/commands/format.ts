@@ -41,11 +41,12 @@ export const format = defineCommand({
       return unreadable.length > 0 ? EXIT_CODES.planErrors.code : EXIT_CODES.ok.code;
     }
     const changed = files.filter(({ text, laidOut }) => text !== laidOut);
-    for (const { name } of changed) io.stdout.write(`${name}\n`);
     if (!options.check && changed.length > 0) {
-      const { writeFileSync } = await import("node:fs");
-      for (const { document, laidOut } of changed) writeFileSync(document.uri.fsPath, laidOut);
+      const { writeWhole } = await import("../write-output.ts");
+      for (const { document, laidOut } of changed) writeWhole(document.uri.fsPath, laidOut, io.cwd);
     }
+    for (const { name } of changed) io.stdout.write(`${name}\n`);
+    if (files.length === 0) return EXIT_CODES.planErrors.code; // none could be read, as was said
     const what = options.check ? "not laid out" : "laid out anew";
     io.stdout.write(
       `${palette.strong(`${plural(files.length, "file")} looked at, ${changed.length === 0 ? "all were laid out" : `${changed.length} ${what}`}.`)}\n`,

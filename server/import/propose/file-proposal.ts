@@ -194,11 +194,11 @@ export class FileProposal {
 }
 
 function whyNothing(text: string, form: Form | undefined): string {
-  if (text.trim() === "") return "The file is empty.";
+  if (text.trim() === "") return "The file is empty. Export the shots again, or leave the file out.";
   const why = whyNoTable(text);
   if (why !== undefined) return why;
   if (form === undefined)
-    return "This is no table of text: no line looks like column names with rows under it.";
+    return "This is no table of text: no line looks like column names with rows under it. Export the shots as CSV and name that file.";
   return `No column is known to mean anything. The column names were taken from line ${form.headerRow}: ${form.names
     .slice(0, 12)
     .map(quote)

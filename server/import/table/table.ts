@@ -74,7 +74,7 @@ export class TableReader {
   end(): void {
     if (this.failed) return;
     if (this.#isBlank) {
-      this.#fail("file-empty", "The file is empty. Export the shots again, or take it out of the session.");
+      this.#fail("file-empty", "The file is empty. Export the shots again, or leave the file out.");
       return;
     }
     if (this.#json === undefined && this.#delimited === undefined) this.#begin(true);
