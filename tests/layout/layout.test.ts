@@ -139,7 +139,7 @@ describe("beside a mistake", () => {
 const checks = Object.values(CHECKS as Readonly<Record<string, Check>>);
 const sound = [
   ...checks.map(({ silent, files = {} }) => ({ name: undefined, text: silent, files })),
-  ...["plans", "sessions", "library"].flatMap((folder) =>
+  ...["curricula", "library", "plans", "sessions"].flatMap((folder) =>
     readdirSync(new URL(`../../examples/${folder}/`, import.meta.url)).map((name) => ({
       name,
       text: readFileSync(new URL(`../../examples/${folder}/${name}`, import.meta.url), "utf8"),
