@@ -216,6 +216,12 @@ const pictures: readonly Picture[] = [
   },
   { name: "report-dark", theme: "dark", folder: "examples", arrange: beside("Drillwright: Open the Report") },
   {
+    name: "report-contrast",
+    theme: "high contrast",
+    folder: "examples",
+    arrange: beside("Drillwright: Open the Report"),
+  },
+  {
     name: "card-light",
     theme: "light",
     folder: "examples",
