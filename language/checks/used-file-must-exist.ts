@@ -35,7 +35,8 @@ export const check = defineCheck({
       });
       return;
     }
-    const sameName = files.filter((uri) => UriUtils.basename(uri) === UriUtils.basename(target));
+    const name = `/${UriUtils.basename(target)}`;
+    const sameName = files.filter((uri) => uri.path.endsWith(name));
     const meant = new Set([...sameName.map((uri) => usePath(document.uri, uri)), ...nearest(stated, paths)]);
     const [first] = meant;
     report({

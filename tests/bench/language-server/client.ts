@@ -14,6 +14,7 @@ import { SCHEMA } from "./texts.ts";
 const KEYSTROKES = 60;
 const WARM_UP = 15;
 const PAUSE = 5; // milliseconds: nobody types without
+const SETTLED = 2_000; // milliseconds: diagnostics still on their way would be taken for those of the first key
 
 /** A server with one file open. */
 export interface Session {
@@ -132,6 +133,7 @@ export function middleOf(text: string, word: string) {
 
 /** From a digit that is typed in the middle to the diagnostics, in milliseconds. */
 export async function keystrokes(session: Session): Promise<number[]> {
+  await pause(SETTLED);
   const range = middleOf(session.text, "12");
   const times: number[] = [];
   for (let key = 0; key < WARM_UP + KEYSTROKES; key++) {
@@ -192,6 +194,6 @@ function typed({ connection, uri }: Session, range: unknown, text: string): Prom
   });
 }
 
-function pause(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve, PAUSE));
+function pause(milliseconds = PAUSE): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, milliseconds));
 }
