@@ -62,7 +62,7 @@ test("what is no table, damaged or not there is said, and the rest is proposed a
   expect(columns).toHaveLength(3);
   expect(problems).toEqual([
     "gone.csv: There is no such file, or it cannot be read.",
-    "prose.txt: The file is empty.",
+    "prose.txt: The file is empty. Export the shots again, or leave the file out.",
     expect.stringMatching(/^cut\.csv\.gz: It is packed with gzip, but /),
   ]);
   expect(await proposalFor("gone.csv")).toMatchObject({ text: "", columns: [] });
