@@ -1,6 +1,6 @@
-import { AstUtils } from "langium";
-import { isWindow, isWindowTest, type Window } from "../generated/tree/ast.ts";
+import { isWindow, type Window } from "../generated/tree/ast.ts";
 import { MOST_WINDOWS } from "../lowering/amounts.ts";
+import { windowsNamedIn } from "../types/windows.ts";
 import { defineCheck } from "./check.ts";
 import { quoted } from "./wording.ts";
 
@@ -14,7 +14,7 @@ export const check = defineCheck({
     for (const window of declarations.filter(isWindow)) {
       if (windowsIn(window, known) <= MOST_WINDOWS) continue;
       // What is made of such a window is no other mistake.
-      if (namedIn(window).some((other) => windowsIn(other, known) > MOST_WINDOWS)) continue;
+      if (windowsNamedIn(window).some((other) => windowsIn(other, known) > MOST_WINDOWS)) continue;
       report({
         message: `${quoted(window.name)} is made of more than ${MOST_WINDOWS} windows, each counted as often as it is named. Write what a shot inside it must be with fewer of them.`,
         node: window,
@@ -41,15 +41,8 @@ function windowsIn(window: Window, known: Map<Window, number>): number {
   let count = known.get(window);
   if (count === undefined) {
     known.set(window, 0);
-    count = namedIn(window).reduce((sum, other) => sum + 1 + windowsIn(other, known), 0);
+    count = windowsNamedIn(window).reduce((sum, other) => sum + 1 + windowsIn(other, known), 0);
     known.set(window, count);
   }
   return count;
-}
-
-function namedIn(window: Window): Window[] {
-  return AstUtils.streamAst(window)
-    .filter(isWindowTest)
-    .flatMap(({ window: named }) => named?.ref ?? [])
-    .toArray();
 }

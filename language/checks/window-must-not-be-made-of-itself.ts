@@ -1,6 +1,7 @@
 import { AstUtils } from "langium";
-import { isWindowTest, type Window } from "../generated/tree/ast.ts";
+import { isWindowTest } from "../generated/tree/ast.ts";
 import { circleOver } from "../types/cycles.ts";
+import { windowsNamedIn } from "../types/windows.ts";
 import { defineCheck } from "./check.ts";
 import { quoted } from "./wording.ts";
 
@@ -11,7 +12,7 @@ export const check = defineCheck({
   run(window, { report }) {
     for (const test of AstUtils.streamAst(window).filter(isWindowTest)) {
       const other = test.window?.ref;
-      if (other === undefined || circleOver(window, other, madeOf) === undefined) continue;
+      if (other === undefined || circleOver(window, other, windowsNamedIn) === undefined) continue;
       report({
         message: `${quoted(window.name)} is made of itself here. Write what a shot inside it must be.`,
         node: test,
@@ -26,10 +27,3 @@ window "B" is carry at least 100 m and inside «"A"»`,
 window "A" is inside "B" or carry at least 120 m
 window "B" is carry at least 100 m`,
 });
-
-function madeOf(window: Window): Window[] {
-  return AstUtils.streamAst(window)
-    .filter(isWindowTest)
-    .flatMap(({ window: named }) => named?.ref ?? [])
-    .toArray();
-}
