@@ -6,7 +6,7 @@ import { DEGREE } from "./constants.ts";
 import { curveFrom, deliveryFrom, type Values } from "./derived-metrics.ts";
 import { type Flight, fly } from "./fly.ts";
 import { type ClubDelivery, FACE_SHARE, type Strike, startByShare, strikeOf } from "./impact.ts";
-import { launchFrom, measured, type Readings } from "./measured-launch.ts";
+import { LAUNCH, launchFrom, measured, type Readings } from "./measured-launch.ts";
 import { validityOf } from "./validity.ts";
 
 /** A reading outside what the others allow. SI, target frame. */
@@ -32,7 +32,6 @@ const READ_TO: ClubDelivery = {
 };
 
 const CLUB = ["dynamic-loft", "face-angle", "attack-angle", "club-path"];
-const LAUNCH = ["ball-speed", "launch-angle", "start-direction", "spin-rate", "spin-axis"] as const;
 const OFF_CENTRE =
   "A strike away from the middle of the face does that, a wet face does, and so does a misread angle.";
 

@@ -8,7 +8,7 @@ import { placeOf } from "./conditions.ts";
 import { type Estimate, estimated, LENGTH_STEP, notMeasured, RATIO_STEP } from "./estimate.ts";
 import { fly } from "./fly.ts";
 import { type ClubDelivery, strikeOf } from "./impact.ts";
-import { launchFrom, measured, type Readings } from "./measured-launch.ts";
+import { LAUNCH, launchFrom, measured, type Readings } from "./measured-launch.ts";
 import { validityOf } from "./validity.ts";
 
 export type Values = Readonly<Record<string, number>>;
@@ -85,13 +85,7 @@ export function estimatedFlight(
   conditions: Conditions,
   windExponent = 0,
 ): Readonly<Record<FlightMetric, Estimate>> {
-  const shot = measured(readings, [
-    "ball-speed",
-    "launch-angle",
-    "start-direction",
-    "spin-rate",
-    "spin-axis",
-  ]);
+  const shot = measured(readings, LAUNCH);
   const place = placeOf(conditions, windExponent);
   const obstacle = [shot, place].find((part) => typeof part === "string");
   if (typeof shot === "string" || typeof place === "string") {

@@ -18,6 +18,15 @@ const MOST = {
 
 export type Input = keyof typeof MOST;
 
+/** The readings that a launch is made of. */
+export const LAUNCH = [
+  "ball-speed",
+  "launch-angle",
+  "start-direction",
+  "spin-rate",
+  "spin-axis",
+] as const satisfies readonly Input[];
+
 /**
  * The readings, or a sentence that says which is missing. A reading that was computed from others is as good as missing: what a
  * formula filled in would come back as if it had been measured.

@@ -3,7 +3,7 @@ import type { Conditions } from "../../shared/plan-model.ts";
 import { SS94_FLAT } from "./coefficients.ts";
 import { placeOf } from "./conditions.ts";
 import { fly } from "./fly.ts";
-import { launchFrom, measured, type Readings } from "./measured-launch.ts";
+import { LAUNCH, launchFrom, measured, type Readings } from "./measured-launch.ts";
 import { pathOf } from "./path.ts";
 import { standardCarry } from "./standard-carry.ts";
 import { REFERENCE } from "./surroundings.ts";
@@ -42,13 +42,7 @@ export function shownFlight(readings: Readings, conditions: Conditions): ShownFl
   const { carry, offline } = values;
   const isCarryKnown = carry !== undefined && !derived.includes("carry") && offline !== undefined;
   const landing = isCarryKnown ? groundAt(carry, offline) : null;
-  const shot = measured(readings, [
-    "ball-speed",
-    "launch-angle",
-    "start-direction",
-    "spin-rate",
-    "spin-axis",
-  ]);
+  const shot = measured(readings, LAUNCH);
   if (typeof shot === "string") return { path: [], noPath: shot, landing, standard: null };
   const launch = launchFrom(shot);
   const place = placeOf(conditions);

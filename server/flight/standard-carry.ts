@@ -4,7 +4,7 @@ import { COEFFICIENTS, type CoefficientSet } from "./coefficients.ts";
 import { placeOf } from "./conditions.ts";
 import { type Estimate, estimated, LENGTH_STEP, notMeasured } from "./estimate.ts";
 import { fly } from "./fly.ts";
-import { launchFrom, measured, type Readings } from "./measured-launch.ts";
+import { LAUNCH, launchFrom, measured, type Readings } from "./measured-launch.ts";
 import { referenceCarry, TOLERANCES } from "./reference-carry.ts";
 import { REFERENCE } from "./surroundings.ts";
 import { validityOf, worse } from "./validity.ts";
@@ -18,14 +18,7 @@ import { validityOf, worse } from "./validity.ts";
  * the level is not. Not measured where a reading or a condition is missing, or the launch is beyond the model.
  */
 export function standardCarry(readings: Readings, conditions: Conditions, windExponent = 0): Estimate {
-  const shot = measured(readings, [
-    "carry",
-    "ball-speed",
-    "launch-angle",
-    "start-direction",
-    "spin-rate",
-    "spin-axis",
-  ]);
+  const shot = measured(readings, ["carry", ...LAUNCH]);
   if (typeof shot === "string") return notMeasured(shot);
   const place = placeOf(conditions, windExponent);
   if (typeof place === "string") return notMeasured(place);

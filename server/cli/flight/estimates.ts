@@ -20,7 +20,7 @@ import {
 import type { Estimate } from "../../flight/estimate.ts";
 import type { Launch } from "../../flight/launch.ts";
 import { launchEfficiency } from "../../flight/launch-efficiency.ts";
-import { launchFrom, measured, type Readings } from "../../flight/measured-launch.ts";
+import { LAUNCH, launchFrom, measured, type Readings } from "../../flight/measured-launch.ts";
 import type { Moment } from "../../flight/moment.ts";
 import { pathOf } from "../../flight/path.ts";
 import { standardCarry } from "../../flight/standard-carry.ts";
@@ -139,7 +139,6 @@ const LAUNCH_CHANGES = [
 ] as const;
 
 function launchIn({ values }: StatedLaunch): Launch | null {
-  const names = ["ball-speed", "launch-angle", "start-direction", "spin-rate", "spin-axis"] as const;
-  const launch = measured({ values, derived: [] }, names);
+  const launch = measured({ values, derived: [] }, LAUNCH);
   return typeof launch === "string" || launch["launch-angle"] <= 0 ? null : launchFrom(launch);
 }

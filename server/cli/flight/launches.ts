@@ -1,5 +1,6 @@
 /** Launches from options or from a table. */
 import type { Source } from "../../../shared/plan-model.ts";
+import { LAUNCH } from "../../flight/measured-launch.ts";
 import { parseHeader } from "../../import/propose/header.ts";
 import { TextDecoding } from "../../import/table/decode.ts";
 import { TableReader, type TableRow } from "../../import/table/table.ts";
@@ -8,11 +9,7 @@ import type { AmountReader, Column } from "./amounts.ts";
 
 /** What can be stated of a launch, as options and as columns. */
 export const LAUNCH_METRICS = [
-  "ball-speed",
-  "launch-angle",
-  "start-direction",
-  "spin-rate",
-  "spin-axis",
+  ...LAUNCH,
   "carry",
   "dynamic-loft",
   "face-angle",

@@ -1,8 +1,9 @@
 /** The views of balls in the air, one under the other. */
 import { unitSuffix } from "../../../shared/quantity.ts";
 import { cloudOf, ellipseOf, factorForNextShot } from "../../../shared/statistics/ellipse.ts";
+import type { Ground } from "../../flight/shown-flight.ts";
 import { html, type Markup } from "../html/markup.ts";
-import type { FlightDrawing, Ground, PicturedShot } from "./flight.ts";
+import type { FlightDrawing, PicturedShot } from "./flight.ts";
 import { scaleOf, tenth } from "./scale.ts";
 
 export interface Panel {

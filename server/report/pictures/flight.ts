@@ -8,22 +8,18 @@
 import type { Unit } from "../../../shared/plan-model.ts";
 import { plural } from "../../../shared/plural.ts";
 import { formatNumber, unitSuffix } from "../../../shared/quantity.ts";
+import { mean } from "../../../shared/statistics/summary.ts";
+import type { Ground, Place } from "../../flight/shown-flight.ts";
 import { html, type Markup } from "../html/markup.ts";
 import type { Drawing } from "./figure.ts";
 import { type Panel, panelsOf } from "./flight-panels.ts";
 import { tenth } from "./scale.ts";
 
-/** On the ground in metres: towards the target, and to the right. */
-export interface Ground {
-  readonly x: number;
-  readonly z: number;
-}
-
 export interface PicturedShot {
   /** What it is called: `shot 3`, `line 14`. */
   readonly name: string;
-  /** Its way through the air, `y` up, as the model has it; empty where there is none. */
-  readonly path: readonly (Ground & { readonly y: number })[];
+  /** Its way through the air, as the model has it; empty where there is none. */
+  readonly path: readonly Place[];
   /** Where it landed; null where that is not known. */
   readonly landing: Ground | null;
   /** Where it would have landed in reference air; null where that is not known. */
@@ -120,28 +116,25 @@ function inWords({ shots, unit, landing }: FlightDrawing) {
     { name: landing, places: shots.flatMap((shot) => shot.landing ?? []) },
     { name: "in reference air, an estimate", places: shots.flatMap(({ standard }) => standard ?? []) },
   ].filter(({ places }) => places.length > 0);
+  const onAverage = (meters: readonly number[]) => spoken(mean(meters) as number); // of one at least
   const carriesOf = (places: readonly Ground[]) => places.map(({ x, z }) => Math.sqrt(x * x + z * z));
   const tops = shots.flatMap(({ path }) => (path.length === 0 ? [] : Math.max(...path.map(({ y }) => y))));
-  const onAverage = tops.length === 1 ? "" : " on average";
+  const many = tops.length === 1 ? "" : " on average";
   return {
     carries: known.map(({ name, places }) => {
       const carries = carriesOf(places);
       const sides = places.map(({ z }) => z);
       const [least, most] = [Math.min(...carries), Math.max(...carries)].map(spoken);
       const carry =
-        least === most ? `carry ${least}` : `carry ${least} to ${most}, on average ${spoken(mean(carries))}`;
+        least === most ? `carry ${least}` : `carry ${least} to ${most}, on average ${onAverage(carries)}`;
       const [left, right] = [side(Math.min(...sides)), side(Math.max(...sides))];
       return `${capital(name)}: ${carry}; ${left === right ? left : `from ${left} to ${right}`}.`;
     }),
     averages: [
-      `Average carry ${known.map(({ name, places }) => `${spoken(mean(carriesOf(places)))} ${name}`).join("; ")}.`,
+      `Average carry ${known.map(({ name, places }) => `${onAverage(carriesOf(places))} ${name}`).join("; ")}.`,
     ],
-    top: tops.length === 0 ? [] : [`Highest point ${spoken(mean(tops))}${onAverage}, an estimate.`],
+    top: tops.length === 0 ? [] : [`Highest point ${onAverage(tops)}${many}, an estimate.`],
   };
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }
 
 function capital(text: string): string {
