@@ -1,7 +1,8 @@
 /** What new files begin with, in the editor's snippet syntax. Each reads without a mistake as soon as it is inserted. */
-import { FIRST_CAUTIONS } from "../../shared/care.ts";
+import { CAUTION_LINES } from "../../shared/care.ts";
+import { textLiteral } from "../../shared/text-literal.ts";
 
-const CARE = FIRST_CAUTIONS.map((caution) => `	caution ${text(caution)}`).join("\n");
+const CARE = placeholder(CAUTION_LINES);
 
 /** A plan in the order of a lesson: warm up, see where the player is, change one thing, prove it. */
 export const PLAN = `plan "\${1:Name}" {
@@ -101,7 +102,7 @@ export function curriculumTemplate({
 
 /** A text of the language, with nothing in it that a snippet would take for a place. */
 function text(value: string): string {
-  return placeholder(`"${value.replace(/["\\]/g, "\\$&")}"`);
+  return placeholder(textLiteral(value));
 }
 
 function placeholder(value: string): string {

@@ -2,7 +2,7 @@
 import { AstUtils, GrammarAST } from "langium";
 import { findFirstFeatures } from "langium/lsp";
 import { type CompletionItem, CompletionItemKind, InsertTextFormat } from "vscode-languageserver";
-import { FIRST_CAUTIONS } from "../../../shared/care.ts";
+import { CAUTION_LINES } from "../../../shared/care.ts";
 import type { Expectation } from "./expectations.ts";
 import { NOTHING, type Offers, type Place, RANK, sortText, wordEdit } from "./place.ts";
 
@@ -14,8 +14,6 @@ export interface Snippet {
   readonly body: string;
 }
 
-const CARE = FIRST_CAUTIONS.map((caution) => `	caution "${caution}"`).join("\n");
-
 /** By the rule of the grammar that reads them. */
 export const SNIPPETS: Readonly<Record<string, readonly Snippet[]>> = {
   Use: [{ label: "use", detail: "Bring in another file", body: `use "./\${1:library/sources}"` }],
@@ -26,7 +24,7 @@ export const SNIPPETS: Readonly<Record<string, readonly Snippet[]>> = {
       body: `plan "\${1:Name}" {
 	intent "\${2:What it is meant to bring about}"
 	for \${3:7-iron}
-${CARE}
+${CAUTION_LINES}
 
 	block "Wake up" warm-up {
 		8 shots at 50 % effort
@@ -131,7 +129,7 @@ ${CARE}
       label: "drill",
       detail: "A block to be used again, with a parameter",
       body: `drill "\${1:Name}" (\${2:width}: \${3:angle} = \${4:3°}) blocked {
-${CARE}
+${CAUTION_LINES}
 	\${5:12} shots
 	target \${6:start-direction} within ±\${2}
 	success at least \${7:8} of \${5} shots on target
