@@ -15,6 +15,11 @@ export interface OpenedModel {
   readonly model: PlanModel;
 }
 
+/** What is said where one file is asked for. */
+export function folderGiven(operand: string): string {
+  return `${operand} is a folder. Give a file.`;
+}
+
 /**
  * Undefined where there are errors, which are then reported. `noFolder` is said where it is no file.
  * @throws PathError, UsageError
@@ -24,7 +29,7 @@ export async function openModel(
   io: Io,
   stdinFilename: string,
   errorPalette: Palette,
-  noFolder = `${operand} is a folder. Give a file.`,
+  noFolder = folderGiven(operand),
 ): Promise<OpenedModel | undefined> {
   return modelOf(await openProject([operand], io, stdinFilename), io, errorPalette, noFolder);
 }
@@ -34,7 +39,7 @@ export function modelOf(
   project: Project,
   io: Io,
   errorPalette: Palette,
-  noFolder = "",
+  noFolder: string,
 ): OpenedModel | undefined {
   const [file, ...others] = project.files.filter(({ isGiven }) => isGiven);
   if (file === undefined || others.length > 0) throw new PathError(noFolder);

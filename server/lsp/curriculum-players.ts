@@ -8,6 +8,7 @@ import { type Declared, keyOf } from "../../shared/protocol/message.ts";
 import type { DeclaredAt } from "../../shared/protocol/project.ts";
 import type { Outcome, Practised } from "../scoring/curriculum-standing.ts";
 import {
+  byName,
   dateOf,
   declared,
   declaredAt,
@@ -57,7 +58,7 @@ export async function curriculumPlayersOf(
     const { standingsIn } = await import("../scoring/curriculum-standing.ts");
     const standings = standingsIn(model, practised, today);
 
-    const players = byName(taken.map(({ player }) => player));
+    const players = byName(new Map(taken.map(({ player }) => [keyOf(player), player])).values());
     return {
       steps: steps.map((plan, index) => ({
         plan,
@@ -107,10 +108,4 @@ function outcomeOf(attempt: ScoredSession | string | null): Outcome | null | und
   if (typeof attempt === "string" || unreadData(attempt.report) !== undefined) return null;
   const { verdict, blocks } = attempt.report;
   return { verdict, blocks };
-}
-
-/** Each once. */
-function byName(players: readonly Declared[]): Declared[] {
-  const distinct = new Map(players.map((player) => [keyOf(player), player]));
-  return [...distinct.values()].sort((one, other) => (one.name < other.name ? -1 : 1));
 }

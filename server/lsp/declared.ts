@@ -37,6 +37,11 @@ export function rangeOf(node: Declaration): Range {
   return node.$cstNode?.range ?? { start, end: start };
 }
 
+/** By name; those of the same name by file. */
+export function byName<Item extends Declared>(items: Iterable<Item>): Item[] {
+  return [...items].sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : a.file < b.file ? -1 : 1));
+}
+
 /** The sessions of the workspace, as far as it is read. Linear in its declarations. */
 export function sessionsOf(documents: LangiumDocuments): Session[] {
   return (documents.all.toArray() as File[])

@@ -11,8 +11,17 @@ import {
 } from "../../language/generated/tree/ast.ts";
 import { LIBRARY_SCHEME } from "../../language/library/library.ts";
 import { handOf } from "../../language/lowering/session.ts";
-import type { DeclaredAt, Project, ProjectPlayer, ProjectSession } from "../../shared/protocol/project.ts";
-import { dateOf, declared, declaredAt, type File, latestFirst, planOf, playerOf } from "./declared.ts";
+import type { Project, ProjectPlayer, ProjectSession } from "../../shared/protocol/project.ts";
+import {
+  byName,
+  dateOf,
+  declared,
+  declaredAt,
+  type File,
+  latestFirst,
+  planOf,
+  playerOf,
+} from "./declared.ts";
 
 /** Linear in the declarations of the workspace. */
 export function projectOf(documents: LangiumDocuments): Project {
@@ -51,8 +60,4 @@ function session(node: Session): ProjectSession {
     player: player === undefined ? null : declared(player),
     plan: plan === undefined ? null : declared(plan),
   };
-}
-
-function byName<Item extends DeclaredAt>(items: Item[]): Item[] {
-  return items.sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : a.file < b.file ? -1 : 1));
 }

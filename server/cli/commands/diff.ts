@@ -26,13 +26,13 @@ export const diff = defineCommand({
   ],
   async run({ operands: [old = STDIN, now = STDIN], options, palette, errorPalette }, io) {
     if (old === STDIN && now === STDIN) throw new UsageError("Only one of the two can be standard input.");
-    const { modelOf, openModel } = await import("../open-model.ts");
+    const { modelOf, folderGiven, openModel } = await import("../open-model.ts");
     const { isRevision, revisionText } = await import("../revision-text.ts");
     const open = async (operand: string) => {
       if (!isRevision(operand)) return openModel(operand, io, options["stdin-filename"], errorPalette);
       const { loadProject } = await import("../../node/load-project.ts");
       const project = await loadProject([await revisionText(operand, io.cwd)], io.cwd);
-      return modelOf(project, io, errorPalette);
+      return modelOf(project, io, errorPalette, folderGiven(operand));
     };
     const [before, after] = [await open(old), await open(now)];
     if (before === undefined || after === undefined) return EXIT_CODES.planErrors.code;
