@@ -113,7 +113,6 @@ export const plusMinusInWords: Recogniser = (misfit) => {
   };
 };
 
-/** `1st`, `2nd`, `3rd`, `90th`. */
 function insertionAt(token: Token, newText: string) {
   const { start } = rangeOf(token);
   return { range: { start, end: start }, newText };
