@@ -1,5 +1,6 @@
 /** What is looked at: one block of a plan, or a drill by itself, and what is known around it. */
 import type { Block, Location } from "../../shared/plan-model.ts";
+import { comparePositions } from "../../shared/position.ts";
 import type { Vocabulary } from "./possibility/vocabulary.ts";
 
 export interface BlockInPlan {
@@ -11,6 +12,18 @@ export interface BlockInPlan {
   readonly isOwn: (location: Location) => boolean;
   /** What is asked of its shots; a goal where nothing else is said. */
   readonly called?: "goal" | "line";
+}
+
+/** Lines in the order in which they stand: what comes from a drill first, then the block's own. */
+export function inOrder<Line extends { readonly location: Location }>(
+  lines: readonly Line[],
+  { isOwn }: BlockInPlan,
+): Line[] {
+  return lines.toSorted(
+    (one, other) =>
+      Number(isOwn(one.location)) - Number(isOwn(other.location)) ||
+      comparePositions(one.location.range.start, other.location.range.start),
+  );
 }
 
 /** Something to be said about a line of a block. */

@@ -9,8 +9,8 @@ import {
   type LangiumDocument,
   type ValidationOptions,
 } from "langium";
+import { once } from "../../shared/once.ts";
 import { comparePositions } from "../../shared/position.ts";
-import { once } from "../analysis/once.ts";
 import type { DrillwrightServices } from "../core-module.ts";
 import { CHECKS } from "../generated/checks.ts";
 import type { Document } from "../generated/tree/ast.ts";

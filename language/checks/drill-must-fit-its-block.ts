@@ -1,5 +1,5 @@
 import { AstUtils } from "langium";
-import { once } from "../analysis/once.ts";
+import { once } from "../../shared/once.ts";
 import {
   type Argument,
   type Count,

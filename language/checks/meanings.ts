@@ -1,6 +1,7 @@
 /** What the plans, drills and windows of a file mean, for the checks that look at that. */
 
 import { type AstNode, AstUtils, type LangiumDocument } from "langium";
+import { once } from "../../shared/once.ts";
 import type {
   Against,
   Block as BlockModel,
@@ -46,15 +47,7 @@ export class Meanings {
   private readonly names: Names;
   private readonly isBroken: (node: AstNode) => boolean;
   private readonly errorsFound: () => readonly TextRange[];
-  private readonly known = new Map<Block | Drill, Meaning | undefined>();
-  private readonly stated = new Map<Plan, Stated>();
-  private readonly models = new Map<Plan, ReadonlyMap<string, BlockModel>>();
-  private readonly vocabularies = new Map<LangiumDocument<Document>, Vocabulary>();
   private readonly memory: Memory;
-  private readonly answers = new Map<Block | Drill, Answers>();
-  private readonly answersWithOthers = new Map<Block | Drill, Answers>();
-  private readonly plansAround = new Map<Plan, number>();
-  private readonly blocksAround = new Map<Plan, number>();
   private readonly askedForOthers = new Set<Block | Drill>();
   private surroundings: number | undefined;
   private faulty: FaultyParts | undefined;
@@ -78,15 +71,18 @@ export class Meanings {
     return blocksOf(node).flatMap((block) => this.ofBlock(block) ?? []);
   }
 
-  private modelsOf(plan: Plan): ReadonlyMap<string, BlockModel> {
-    return recall(this.models, plan, () => new Map(this.of(plan).map(({ block }) => [block.name, block])));
-  }
+  private readonly modelsOf = once(
+    (plan: Plan): ReadonlyMap<string, BlockModel> =>
+      new Map(this.of(plan).map(({ block }) => [block.name, block])),
+  );
 
   /** Undefined for a block that has no meaning. */
-  ofBlock(node: Block | Drill): Meaning | undefined {
-    if (!this.known.has(node)) this.known.set(node, this.lower(node));
-    return this.known.get(node);
-  }
+  readonly ofBlock = once((node: Block | Drill): Meaning | undefined => {
+    const plan = isPlan(node.$container) ? node.$container : undefined;
+    const drill = isBlock(node) ? node.use?.drill?.ref : undefined;
+    const isSound = [node, plan, drill].every((part) => part === undefined || this.isSound(part));
+    return isSound ? this.lowered(node) : undefined;
+  });
 
   /**
    * The meaning of a block or drill, or of the lines of it that have no errors in them. What cannot be in part of a block
@@ -128,34 +124,31 @@ export class Meanings {
     return found;
   }
 
-  private answersAbout(node: Block | Drill): Answers {
-    return recall(this.answers, node, () => this.memory.about(this.keyOf(node)));
-  }
+  private readonly answersAbout = once((node: Block | Drill): Answers => this.memory.about(this.keyOf(node)));
 
-  private answersAmongOthers(node: Block | Drill): Answers {
+  private readonly answersAmongOthers = once((node: Block | Drill): Answers => {
     const plan = isPlan(node.$container) ? node.$container : undefined;
     if (plan === undefined) return this.answersAbout(node);
-    const blocks = recall(this.blocksAround, plan, () => {
-      const soundness = plan.statements.filter(isBlock).map((block) => Number(this.isSound(block)));
-      return this.memory.numberOf(`${soundness.join("")} ${blocksAround(plan)}`);
-    });
-    return recall(this.answersWithOthers, node, () => this.memory.about(`${this.keyOf(node)} ${blocks}`));
-  }
+    return this.memory.about(`${this.keyOf(node)} ${this.blocksOfPlan(plan)}`);
+  });
 
   /** All that the meaning of a block or drill hangs on, but for what its plan says in other blocks. */
-  private keyOf(node: Block | Drill): string {
-    const plan = isPlan(node.$container) ? node.$container : undefined;
-    const around =
-      plan === undefined
-        ? 0
-        : recall(this.plansAround, plan, () =>
-            this.memory.numberOf(`${Number(this.isSound(plan))} ${planAround(plan)}`),
-          );
+  private readonly keyOf = once((node: Block | Drill): string => {
+    const around = isPlan(node.$container) ? this.aroundBlocks(node.$container) : 0;
     this.surroundings ??= this.memory.numberOf(surroundingsOf(this.document, this.names));
     const faulty = [...(this.faults().lines.get(node) ?? [])].map(placedText);
     const isSound = Number(this.isSound(node));
     return `${placedText(node)} ${isSound} ${around} ${this.surroundings} ${faulty.join()}`;
-  }
+  });
+
+  private readonly aroundBlocks = once((plan: Plan): number =>
+    this.memory.numberOf(`${Number(this.isSound(plan))} ${planAround(plan)}`),
+  );
+
+  private readonly blocksOfPlan = once((plan: Plan): number => {
+    const soundness = plan.statements.filter(isBlock).map((block) => Number(this.isSound(block)));
+    return this.memory.numberOf(`${soundness.join("")} ${blocksAround(plan)}`);
+  });
 
   /** Every check has been asked. */
   complete(): void {
@@ -164,7 +157,7 @@ export class Meanings {
 
   /** The metrics that can be meant in a file. */
   vocabulary(document: LangiumDocument<Document> = this.document): Vocabulary {
-    return recall(this.vocabularies, document, () => this.vocabularyOf(document));
+    return this.vocabularyOf(document);
   }
 
   /** Whether nothing is known to be wrong with a node. Of other files no more is known than whether they can be read. */
@@ -198,7 +191,7 @@ export class Meanings {
   }
 
   /** Where a file declares and brings in no metric of its own, the words of the library are known from before. */
-  private vocabularyOf(document: LangiumDocument<Document>): Vocabulary {
+  private readonly vocabularyOf = once((document: LangiumDocument<Document>): Vocabulary => {
     const library = this.names.library();
     const own = this.names.visibleDocuments(document).filter((visible) => !library.includes(visible));
     const hasOwn = own.some((visible) => visible.parseResult.value.declarations.some(isMetric));
@@ -210,7 +203,7 @@ export class Meanings {
       builtInVocabulary.set(first, builtIn);
     }
     return builtIn;
-  }
+  });
 
   private metricsIn(document: LangiumDocument<Document>): Map<string, MetricModel> {
     const metrics = new Map<string, MetricModel>();
@@ -222,16 +215,7 @@ export class Meanings {
     return metrics;
   }
 
-  private statedBy(plan: Plan): Stated {
-    return recall(this.stated, plan, () => statedBy(plan));
-  }
-
-  private lower(node: Block | Drill): Meaning | undefined {
-    const plan = isPlan(node.$container) ? node.$container : undefined;
-    const drill = isBlock(node) ? node.use?.drill?.ref : undefined;
-    const isSound = [node, plan, drill].every((part) => part === undefined || this.isSound(part));
-    return isSound ? this.lowered(node) : undefined;
-  }
+  private readonly statedBy = once(statedBy);
 
   private lowered(node: Block | Drill, without?: ReadonlySet<AstNode>): Meaning | undefined {
     const plan = isPlan(node.$container) ? node.$container : undefined;
@@ -252,15 +236,6 @@ export class Meanings {
       isOwn: isWithin(node),
     };
   }
-}
-
-/** What is known of a thing, found out where it is not. */
-function recall<K, V>(known: Map<K, V>, key: K, findOut: () => V): V {
-  const found = known.get(key);
-  if (found !== undefined) return found;
-  const answer = findOut();
-  known.set(key, answer);
-  return answer;
 }
 
 const NO_OTHERS: ReadonlyMap<string, BlockModel> = new Map();

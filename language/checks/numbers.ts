@@ -1,6 +1,6 @@
 /** The plain numbers of a text, each with what it is a number of. */
 import { type AstNode, AstUtils } from "langium";
-import { once } from "../analysis/once.ts";
+import { once } from "../../shared/once.ts";
 import { type Count, type Drill, isCount, isQuantity, type Parameter } from "../generated/tree/ast.ts";
 import { parameterOf, placeOfNumber } from "../types/parameters.ts";
 import type { TextEdit } from "./check.ts";

@@ -1,6 +1,6 @@
 /** What a plan or a source speaks of, wherever that is written: in it, or in the drills, windows and findings that it names. */
 import { type AstNode, AstUtils, type Reference } from "langium";
-import { once } from "../analysis/once.ts";
+import { once } from "../../shared/once.ts";
 import {
   type ChangeCriterion,
   type EllipseCriterion,

@@ -1,6 +1,7 @@
 /** What a session brings to its plan: who practised, and what the readings were taken with. */
+
+import { once } from "../../shared/once.ts";
 import type { Instrument as InstrumentModel, Player as PlayerModel } from "../../shared/plan-model.ts";
-import { once } from "../analysis/once.ts";
 import {
   type Instrument,
   isInstrument,

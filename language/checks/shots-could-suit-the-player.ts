@@ -1,5 +1,5 @@
+import { once } from "../../shared/once.ts";
 import { seldomDecidedFor } from "../analysis/decidability/seldom-decided.ts";
-import { once } from "../analysis/once.ts";
 import { placeInWords } from "../analysis/words.ts";
 import { isUsual } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";

@@ -1,5 +1,5 @@
+import { once } from "../../shared/once.ts";
 import { type TooNarrow, tooNarrowFor } from "../analysis/decidability/resolution.ts";
-import { once } from "../analysis/once.ts";
 import { placeInWords } from "../analysis/words.ts";
 import { percent } from "../criteria/wording.ts";
 import { defineCheck } from "./check.ts";

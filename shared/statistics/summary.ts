@@ -3,6 +3,8 @@
  * and never NaN. Values must be finite.
  */
 
+import { once } from "../once.ts";
+
 /** What most methods need to know of a list of values. */
 export interface Sample {
   /** How many values, at least 1. */
@@ -80,16 +82,10 @@ function deviationFrom(average: number, values: readonly number[]): number | und
   return Math.sqrt(Math.max(0, squares - (left * left) / n) / (n - 1));
 }
 
-const SORTED = new WeakMap<readonly number[], readonly number[]>();
-
 /**
  * The values in order, the smallest first. Sorted once for each list, which nobody changes: several goals ask about the same
  * readings. A typed array sorts without asking a function which is smaller.
  */
-export function ascending(values: readonly number[]): readonly number[] {
-  const before = SORTED.get(values);
-  if (before !== undefined) return before;
-  const sorted = Array.from(Float64Array.from(values).sort());
-  SORTED.set(values, sorted);
-  return sorted;
-}
+export const ascending = once((values: readonly number[]): readonly number[] =>
+  Array.from(Float64Array.from(values).sort()),
+);

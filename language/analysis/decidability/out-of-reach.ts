@@ -1,7 +1,8 @@
 /** Sentences about ability that the shots asked for cannot show, or cannot refute, whatever the result. */
+
+import { once } from "../../../shared/once.ts";
 import { firstThatDecides, MOST_SHOTS } from "../../../shared/statistics/shots-to-decide.ts";
 import { percent, shots as shotsInWords } from "../../criteria/wording.ts";
-import { once } from "../once.ts";
 import { everyGoal, isOpen, shotsAsked } from "../possibility/goals.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { placeInWords } from "../words.ts";

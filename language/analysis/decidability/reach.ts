@@ -3,6 +3,7 @@
  * with the shots that speak most clearly for and against what is claimed.
  */
 import { claimOf } from "../../../shared/condition.ts";
+import { onceFor } from "../../../shared/once.ts";
 import type {
   ChangeCriterion,
   Criterion,
@@ -18,7 +19,6 @@ import { areaMethod } from "../../criteria/ellipse/ability.ts";
 import { orderOf } from "../../criteria/statistic/compute.ts";
 import { methodFor } from "../../criteria/statistic/methods/methods.ts";
 import { directionsIn } from "../../criteria/statistic/value.ts";
-import { onceFor } from "../once.ts";
 import type { Vocabulary } from "../possibility/vocabulary.ts";
 
 /** A sentence about ability, whichever confidence it was written with. */

@@ -1,9 +1,10 @@
 /** Sentences about ability that are seldom shown even when they are comfortably true. */
+
+import { once, onceFor } from "../../../shared/once.ts";
 import type { Player } from "../../../shared/plan-model.ts";
 import { fewestShotsFor } from "../../../shared/statistics/chances.ts";
 import { MOST_SHOTS } from "../../../shared/statistics/shots-to-decide.ts";
 import { shots as shotsInWords } from "../../criteria/wording.ts";
-import { once, onceFor } from "../once.ts";
 import { everyGoal, isOpen, shotsAsked } from "../possibility/goals.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { placeInWords } from "../words.ts";

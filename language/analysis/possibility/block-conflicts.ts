@@ -1,5 +1,5 @@
 /** The conflicts among the targets, requirements and left-out shots of a block. */
-import { once } from "../once.ts";
+import { once } from "../../../shared/once.ts";
 import type { BlockInPlan } from "../subject.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { type Conflict, findConflict } from "./conflict.ts";

@@ -1,10 +1,9 @@
 /** The lines of a block that ask something of every shot that is to count. */
 
+import { once } from "../../../shared/once.ts";
 import type { Condition, Location } from "../../../shared/plan-model.ts";
-import { comparePositions } from "../../../shared/position.ts";
-import { once } from "../once.ts";
 import type { Proposition } from "../reasoning/proposition.ts";
-import type { BlockInPlan } from "../subject.ts";
+import { type BlockInPlan, inOrder } from "../subject.ts";
 import type { Circumstances } from "./circumstances.ts";
 import { propose } from "./propose.ts";
 
@@ -18,19 +17,15 @@ export interface Demand {
   readonly location: Location;
 }
 
-/** What comes from a drill first, then the block's own lines, in the order of the text. */
-export const demandsOf = once(({ block, isOwn }: BlockInPlan): readonly Demand[] => {
-  const { targets, requirements, leaveOut } = block;
+/** In the order in which they stand. */
+export const demandsOf = once((subject: BlockInPlan): readonly Demand[] => {
+  const { targets, requirements, leaveOut } = subject.block;
   const demands: Demand[] = [
     ...targets.map((line) => ({ ...line, role: "target" as const, truth: true })),
     ...requirements.map((line) => ({ ...line, role: "require" as const, truth: true })),
     ...leaveOut.map((line) => ({ ...line, role: "leave out" as const, truth: false })),
   ];
-  return demands.sort(
-    (one, other) =>
-      Number(isOwn(one.location)) - Number(isOwn(other.location)) ||
-      comparePositions(one.location.range.start, other.location.range.start),
-  );
+  return inOrder(demands, subject);
 });
 
 /** That a shot does what it asks for. */

@@ -1,7 +1,8 @@
 /** Goals that need shots which the block's requirements and left-out shots rule out, or which no shot can be. */
+
+import { once } from "../../../shared/once.ts";
 import type { Criterion } from "../../../shared/plan-model.ts";
 import { listed } from "../../criteria/wording.ts";
-import { once } from "../once.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { sentence } from "../words.ts";
 import { conflictsIn } from "./block-conflicts.ts";
@@ -10,7 +11,7 @@ import { type Because, findConflict } from "./conflict.ts";
 import { type Demand, demandsOf, proposeDemand } from "./demand.ts";
 import { everyGoal, isOpen, shotsAsked } from "./goals.ts";
 import { type Need, needsOf } from "./need.ts";
-import { forWhom, named, relatedLines, since } from "./reasons.ts";
+import { calledGoal, forWhom, named, relatedLines, since } from "./reasons.ts";
 
 export interface GoalConflict {
   readonly goal: Criterion;
@@ -120,11 +121,8 @@ function message(found: Found, need: Need, subject: BlockInPlan): string {
   const { others, circumstances, because } = found;
   const at = circumstances[0] as Circumstances;
   const why = since(because, at, subject);
-  const line = subject.isOwn(need.goal.location)
-    ? `this ${subject.called ?? "goal"}`
-    : `the goal in ${named(need.goal, subject)}`;
   const shots = need.count === 1 ? "a shot" : `${need.count} shots`;
-  const needs = `${forWhom(found)}${line} needs ${shots} ${need.says(at)}`;
+  const needs = `${forWhom(found)}${calledGoal(need.goal, subject)} needs ${shots} ${need.says(at)}`;
   if (others.length === 0) return `${needs}, and there is none${why}. Check the numbers and their units.`;
   const lines = listed(others.map((other) => named(other, subject)));
   if (others.some(({ role }) => role === "target")) {

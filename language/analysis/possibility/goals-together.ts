@@ -1,13 +1,13 @@
 /** Goals of one block that no result meets together. */
 
+import { once } from "../../../shared/once.ts";
 import type { Criterion } from "../../../shared/plan-model.ts";
-import { comparePositions } from "../../../shared/position.ts";
-import { once } from "../once.ts";
-import type { BlockInPlan, Remark } from "../subject.ts";
+import { type BlockInPlan, inOrder, type Remark } from "../subject.ts";
 import { goalConflictsIn } from "./goal-conflicts.ts";
 import { goalsThatMustBeMet } from "./goals.ts";
 import { tooManyShots } from "./needs-together.ts";
 import { numbersAtOdds } from "./numbers-together.ts";
+import { relatedLines } from "./reasons.ts";
 
 export interface GoalsAtOdds {
   readonly goals: readonly Criterion[];
@@ -25,16 +25,13 @@ export const goalsAgainstEachOther = once((subject: BlockInPlan): readonly Remar
 });
 
 /** At the last of the goals. */
-function remarkOn({ goals, why }: GoalsAtOdds, { isOwn, called = "goal" }: BlockInPlan): Remark {
-  const inOrder = [...goals].sort(
-    (one, other) =>
-      Number(isOwn(one.location)) - Number(isOwn(other.location)) ||
-      comparePositions(one.location.range.start, other.location.range.start),
-  );
-  const last = inOrder.at(-1) as Criterion;
+function remarkOn({ goals, why }: GoalsAtOdds, subject: BlockInPlan): Remark {
+  const { called = "goal" } = subject;
+  const lines = inOrder(goals, subject);
+  const last = lines.at(-1) as Criterion;
   return {
     message: `No result meets these ${called}s together: ${why}`,
     location: last.location,
-    related: inOrder.slice(0, -1).map(({ text, location }) => ({ message: text, location })),
+    related: relatedLines(lines.slice(0, -1)),
   };
 }

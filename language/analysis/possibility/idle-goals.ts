@@ -13,7 +13,7 @@ import { type Demand, demandsOf, proposeDemand } from "./demand.ts";
 import { everyGoal } from "./goals.ts";
 import { idleWidth } from "./idle-widths.ts";
 import { propose } from "./propose.ts";
-import { named, relatedLines, since } from "./reasons.ts";
+import { calledGoal, isByOwnLines, named, relatedLines, since } from "./reasons.ts";
 
 /** A way in which a goal may be missed: a shot that is like this. */
 interface Miss {
@@ -93,15 +93,15 @@ function remarkOn(miss: Miss, demands: readonly Demand[], subject: BlockInPlan):
   if (conflict === undefined) return undefined;
   const others = conflict.demands.filter((asked) => "role" in asked);
   // A block may well require more than its drill, whose goals it takes along.
-  if (!subject.isOwn(goal.location) && others.some(({ location }) => subject.isOwn(location)))
-    return undefined;
+  if (isByOwnLines(goal, others, subject)) return undefined;
   const why = since(conflict.because, conflict.circumstances[0], subject);
   const lines = listed(others.map((other) => named(other, subject)));
-  const line = subject.isOwn(goal.location) ? "this goal" : `the goal in ${named(goal, subject)}`;
   const rules = others.length === 1 ? "rules" : "rule";
   const what = others.length === 0 ? "no shot would" : `${lines} ${rules} out every shot that would`;
   return {
-    message: sentence(`${line} cannot be missed: ${what}${why}. Ask for something stricter, or take it out.`),
+    message: sentence(
+      `${calledGoal(goal, subject)} cannot be missed: ${what}${why}. Ask for something stricter, or take it out.`,
+    ),
     location: goal.location,
     related: relatedLines(others),
   };

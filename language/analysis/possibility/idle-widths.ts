@@ -10,7 +10,7 @@ import { rangeInWords, sentence } from "../words.ts";
 import { circumstancesOf } from "./circumstances.ts";
 import { fewestOf, worldOf } from "./conflict.ts";
 import { type Demand, proposeDemand } from "./demand.ts";
-import { named, relatedLines } from "./reasons.ts";
+import { calledGoal, isByOwnLines, named, relatedLines } from "./reasons.ts";
 
 /** No standard deviation is larger, as a share of the range that values lie in: that of two at its ends. */
 const LARGEST_SPREAD = Math.SQRT1_2;
@@ -41,18 +41,13 @@ export function idleWidth(
   if (!isIdle(demands) || isIdle([])) return undefined;
   const lines = fewestOf(demands, isIdle);
   const metric = subject.vocabulary.metrics.get(goal.metric);
-  if (
-    metric === undefined ||
-    (!subject.isOwn(goal.location) && lines.some(({ location }) => subject.isOwn(location)))
-  )
-    return undefined;
+  if (metric === undefined || isByOwnLines(goal, lines, subject)) return undefined;
   const manner = { hand: "right" as const, unit: unitOf(goal.bounds), isPlain: true };
   const left = rangeInWords(readingsLeft(goal.metric, lines, subject), metric, manner);
-  const line = subject.isOwn(goal.location) ? "this goal" : `the goal in ${named(goal, subject)}`;
   const all = listed(lines.map((other) => named(other, subject)));
   return {
     message: sentence(
-      `${line} cannot be missed: ${all} ${lines.length === 1 ? "leaves" : "leave"} ${goal.metric} ${left}, and shots so close together never scatter more. Ask for something stricter, or take it out.`,
+      `${calledGoal(goal, subject)} cannot be missed: ${all} ${lines.length === 1 ? "leaves" : "leave"} ${goal.metric} ${left}, and shots so close together never scatter more. Ask for something stricter, or take it out.`,
     ),
     location: goal.location,
     related: relatedLines(lines),

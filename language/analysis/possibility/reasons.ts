@@ -13,6 +13,17 @@ export function named({ text, location }: Line, { block }: BlockInPlan): string 
   return `${placeInWords(location, block.location)} (${code(text)})`;
 }
 
+/** The goal that is spoken of: `this goal`, or which one of the drill. */
+export function calledGoal(goal: Line, subject: BlockInPlan): string {
+  const { isOwn, called = "goal" } = subject;
+  return isOwn(goal.location) ? `this ${called}` : `the goal in ${named(goal, subject)}`;
+}
+
+/** Whether lines of the block itself are to blame for what is said of a drill's goal: that is no mistake of the drill. */
+export function isByOwnLines(goal: Line, lines: readonly Line[], { isOwn }: BlockInPlan): boolean {
+  return !isOwn(goal.location) && lines.some(({ location }) => isOwn(location));
+}
+
 /** What it follows from, besides the lines of the plan: relations between metrics and plausible ranges. */
 function reasons(
   { relations, plausible }: Because,

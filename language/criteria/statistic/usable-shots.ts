@@ -1,4 +1,5 @@
 /** Which shots enter a number that sums up shots, and what is to be said of those it has to do without. */
+import { once, onceFor } from "../../../shared/once.ts";
 import type { CountedShots, Outcome } from "../criterion.ts";
 import { plannedShots } from "../hits.ts";
 import { notHitYet, readingsOf } from "../open-shots.ts";
@@ -23,15 +24,10 @@ export interface UsableShots {
 
 /** Worked out once for the same metrics and shots: several goals ask about them. */
 export function usableShots(metrics: readonly string[], shots: CountedShots): UsableShots {
-  const known = USABLE.get(shots) ?? new Map<string, UsableShots>();
-  USABLE.set(shots, known);
-  const key = metrics.join(" ");
-  const usable = known.get(key) ?? findUsable(metrics, shots);
-  known.set(key, usable);
-  return usable;
+  return usableOf(shots)(metrics.join(" "), () => findUsable(metrics, shots));
 }
 
-const USABLE = new WeakMap<CountedShots, Map<string, UsableShots>>();
+const usableOf = once((_: CountedShots) => onceFor<UsableShots>());
 
 function findUsable(metrics: readonly string[], shots: CountedShots): UsableShots {
   const columns = metrics.map((metric) => shots.values(metric));
@@ -56,21 +52,18 @@ function findUsable(metrics: readonly string[], shots: CountedShots): UsableShot
 
 /** The readings of these shots: the same list for the same metric and shots. */
 export function valuesAt(metric: string, usable: UsableShots, shots: CountedShots): readonly number[] {
-  const known = VALUES.get(usable) ?? new Map<string, readonly number[]>();
-  VALUES.set(usable, known);
-  const before = known.get(metric);
-  if (before !== undefined) return before;
-  const column = shots.values(metric);
-  const values: number[] = [];
-  for (const index of usable.indices) {
-    const value = column[index];
-    if (value !== undefined) values.push(value);
-  }
-  known.set(metric, values);
-  return values;
+  return valuesOf(usable)(metric, () => {
+    const column = shots.values(metric);
+    const values: number[] = [];
+    for (const index of usable.indices) {
+      const value = column[index];
+      if (value !== undefined) values.push(value);
+    }
+    return values;
+  });
 }
 
-const VALUES = new WeakMap<UsableShots, Map<string, readonly number[]>>();
+const valuesOf = once((_: UsableShots) => onceFor<readonly number[]>());
 
 /** Which readings would make more shots usable: `readings of carry`. */
 export function readingsWanted(metrics: readonly string[], shots: CountedShots): string {

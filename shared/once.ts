@@ -1,4 +1,4 @@
-/** Finds out about each thing once, since several checks ask the same. */
+/** Finds out about each thing once, since several ask the same. */
 export function once<T extends object, R>(findOut: (thing: T) => R): (thing: T) => R {
   const known = new WeakMap<T, { readonly answer: R }>();
   return (thing) => {
