@@ -1,11 +1,11 @@
 /** Plans beside look-alikes in which all is well. Marks `«…»` stand around what is to be reported. */
-import { expect } from "vitest";
+import { describe, expect, test } from "vitest";
 import type { Check } from "../../language/checks/check.ts";
 import { CHECKS } from "../../language/generated/checks.ts";
 import { check, type Found } from "../checks/checked-files.ts";
 import { underlined, unmark } from "../checks/marks.ts";
 
-export interface Case {
+interface Case {
   /** Lines of one block, or whole declarations where the first line begins one. */
   readonly wrong: string;
   /** The check that reports every marked place. */
@@ -38,8 +38,16 @@ async function foundIn(text: string, files: Readonly<Record<string, string>>): P
   return (await check(text, files)).filter(({ code }) => checks[code]?.isAboutPractice !== true);
 }
 
+/** Each case by its name, both ways. */
+export function expectCases(cases: Readonly<Record<string, Case>>): void {
+  describe.each(Object.entries(cases))("%s", (_, plans) => {
+    test("is reported at its line, in these words", () => expectReported(plans));
+    test("is not seen where there is none", () => expectSilence(plans));
+  });
+}
+
 /** Exactly what is marked is reported, by this check, in these words. */
-export async function expectReported({ wrong, code, says, files = {} }: Case): Promise<void> {
+async function expectReported({ wrong, code, says, files = {} }: Case): Promise<void> {
   const { text, ranges } = unmark(planAround(wrong));
   const found = await foundIn(text, files);
   const marked = ranges.map((range) => ({ range, message: code }));
@@ -50,7 +58,7 @@ export async function expectReported({ wrong, code, says, files = {} }: Case): P
   }
 }
 
-export async function expectSilence({ right, files = {} }: Case): Promise<void> {
+async function expectSilence({ right, files = {} }: Case): Promise<void> {
   const text = planAround(right);
   const found = await foundIn(text, files);
   expect(shown(text, found, true)).toBe(text);

@@ -1,6 +1,5 @@
 /** Sentences about ability that so few shots cannot answer, each beside one that they can. */
-import { describe, test } from "vitest";
-import { type Case, expectReported, expectSilence } from "./plans.ts";
+import { expectCases } from "./plans.ts";
 
 const REACH = "confidence-must-be-within-reach";
 const MISS = "confidence-could-allow-a-miss";
@@ -42,7 +41,7 @@ ${instrument === undefined ? "" : line("instrument", "Bay unit")}}
 `;
 };
 
-const CASES: Readonly<Record<string, Case>> = {
+expectCases({
   "a share that all hits do not show": {
     wrong: `10 shots
       success «at least 80 % of shots with carry at least 150 yd at 90 % confidence»`,
@@ -432,9 +431,4 @@ plan "Gate" {
       player: "  usual carry 148 yd spread 8 yd with 7-iron over 80 shots",
     }),
   },
-};
-
-describe.each(Object.entries(CASES))("%s", (_, plans) => {
-  test("is reported, with what would do", () => expectReported(plans));
-  test("is not seen where there is none", () => expectSilence(plans));
 });

@@ -1,0 +1,259 @@
+/** Goals that no result meets together, each beside look-alikes that one does. */
+import { expectCases } from "../plans.ts";
+
+const CODE = "goals-must-hold-together";
+
+expectCases({
+  "no average is shorter than the worst shot": {
+    wrong: `20 shots
+      success {
+        worst carry at least 150 yd
+        «average carry at most 145 yd»
+      }`,
+    code: CODE,
+    says: ["line 6 (`worst carry at least 150 yd`) needs 20 with carry at least 150 yd", "line 7"],
+    right: `20 shots
+      success {
+        worst carry at least 140 yd
+        average carry at most 145 yd
+      }`,
+  },
+  "no shot is longer than the best one": {
+    wrong: `20 shots
+      success {
+        best carry at most 150 yd
+        «at least 1 of 20 shots with carry at least 160 yd»
+      }`,
+    code: CODE,
+    says: ["needs 20 with carry at most 150 yd"],
+    right: `20 shots
+      success {
+        best carry at least 150 yd
+        at least 1 of 20 shots with carry at least 160 yd
+      }`,
+  },
+  "the worst of readings with two sides is the farthest from zero": {
+    wrong: `20 shots
+      success {
+        worst offline within ±10 yd
+        «average offline at least 12 yd left»
+      }`,
+    code: CODE,
+    says: ["needs 20 with offline 10 yd left to 10 yd right"],
+    right: `20 shots
+      success {
+        best offline within ±10 yd
+        average offline at least 12 yd left
+      }`,
+  },
+  "hits and bad shots, of which nothing else is said": {
+    wrong: `10 shots
+      target offline within ±8 yd
+      success {
+        at least 8 of 10 shots on target
+        «at least 4 of 10 shots with offline at least 10 yd right»
+      }`,
+    code: CODE,
+    says: ["needs 8 on target", "needs 4 with offline at least 10 yd right"],
+    right: `10 shots
+      target offline within ±8 yd
+      success {
+        at least 6 of 10 shots on target
+        at most 4 of 10 shots with offline at least 10 yd right
+      }`,
+  },
+  "averages of a quotient": {
+    wrong: `10 shots
+      success {
+        average ball-speed at least 130 mph
+        «average club-speed at most 75 mph»
+      }`,
+    code: CODE,
+    says: ["line 6", "since smash-factor is ball-speed / club-speed, with smash-factor at most 1.6"],
+    right: `10 shots
+      success {
+        average ball-speed at least 110 mph
+        average club-speed at most 75 mph
+      }`,
+  },
+  "averages of a quotient, as far as shots enter": {
+    wrong: `10 shots
+      require smash-factor at most 1.3
+      success {
+        average ball-speed at least 110 mph
+        «average club-speed at most 80 mph»
+      }`,
+    code: CODE,
+    says: ["with smash-factor at most 1.3"],
+    right: `10 shots
+      require smash-factor at most 1.3
+      success {
+        average ball-speed at least 100 mph
+        average club-speed at most 80 mph
+      }`,
+  },
+  "shares of however many shots": {
+    wrong: `at least 20 shots
+      success {
+        at least 60 % of shots with start-direction at least 1° left
+        «at least 50 % of shots with start-direction at least 2° right»
+      }`,
+    code: CODE,
+    says: ["needs 60 % of shots with start-direction at least 1° left", "needs 50 % of shots with"],
+    right: `at least 20 shots
+      success {
+        at least 50 % of shots with start-direction at least 1° left
+        at least 50 % of shots with start-direction at least 2° right
+      }`,
+  },
+  "goals for more shots than there are": {
+    wrong: `12 shots
+      success {
+        at least 8 of 12 shots with start-direction at least 1° right
+        «at least 5 of 12 shots with start-direction at least 1° left»
+      }`,
+    code: CODE,
+    says: ["needs 8", "needs 5", "only 12 count"],
+    right: `12 shots
+      success {
+        at least 7 of 12 shots with start-direction at least 1° right
+        at least 5 of 12 shots with start-direction at least 1° left
+      }`,
+  },
+  "at least and at most of the same": {
+    wrong: `12 shots
+      target carry at least 150 yd
+      success {
+        at least 8 of 12 shots on target
+        «at most 6 of 12 shots with carry at least 140 yd»
+      }`,
+    code: CODE,
+    says: ["needs 8 on target", "only 12 count"],
+    right: `12 shots
+      target carry at least 150 yd
+      success {
+        at least 8 of 12 shots on target
+        at most 6 of 12 shots with carry below 140 yd
+      }`,
+  },
+  "a run beside few hits": {
+    wrong: `12 shots
+      target carry at least 150 yd
+      success {
+        6 in a row on target
+        «at most 40 % of shots with carry at least 150 yd»
+      }`,
+    code: CODE,
+    says: ["needs 6 on target", "needs 8"],
+    right: `12 shots
+      target carry at least 150 yd
+      success {
+        4 in a row on target
+        at most 40 % of shots with carry at least 150 yd
+      }`,
+  },
+  "runs that need more shots than are hit": {
+    wrong: `10 shots
+      success {
+        6 in a row with start-direction at least 1° right
+        «6 in a row with start-direction at least 1° left»
+      }`,
+    code: CODE,
+    says: ["only 10 count"],
+    right: `at least 10 shots
+      success {
+        6 in a row with start-direction at least 1° right
+        6 in a row with start-direction at least 1° left
+      }`,
+  },
+  "three shapes in ten shots": {
+    wrong: `10 shots
+      success {
+        at least 4 of 10 shots with shape is draw
+        at least 4 of 10 shots with shape is fade
+        «at least 4 of 10 shots with shape is straight»
+      }`,
+    code: CODE,
+    says: ["two of these"],
+    right: `10 shots
+      success {
+        at least 4 of 10 shots with shape is draw
+        at least 3 of 10 shots with shape is fade
+        at least 3 of 10 shots with shape is straight
+      }`,
+  },
+  "averages that do not add up": {
+    wrong: `10 shots
+      success {
+        average face-angle within ±1°
+        average club-path at least 4° in-to-out
+        «average face-to-path at most 2° closed»
+      }`,
+    code: CODE,
+    says: ["line 6", "line 7", "face-to-path is face-angle − club-path"],
+    right: `10 shots
+      success {
+        average face-angle within ±1°
+        average club-path at least 4° in-to-out
+        average face-to-path at most 5° closed
+      }`,
+  },
+  "a median above the ninetieth percentile": {
+    wrong: `10 shots
+      success {
+        median carry at least 150 yd
+        «90th percentile of carry at most 140 yd»
+      }`,
+    code: CODE,
+    says: ["needs 5 with carry at least 150 yd", "needs 9 with carry at most 140 yd"],
+    right: `10 shots
+      success {
+        median carry at least 150 yd
+        90th percentile of carry at most 165 yd
+      }`,
+  },
+  "a spread that is both": {
+    wrong: `10 shots
+      success {
+        spread of carry at most 6 yd
+        «spread of carry above 8 yd»
+      }`,
+    code: CODE,
+    says: ["line 6"],
+    right: `10 shots
+      success {
+        spread of carry at most 6 yd
+        spread of offline above 8 yd
+      }`,
+  },
+  "a change and its opposite": {
+    wrong: `
+plan "Gate" {
+  block "Before" baseline {
+    10 shots
+  }
+  block "After" test {
+    10 shots
+    success {
+      spread of offline falls by at least 20 % against "Before"
+      «spread of offline stays within 10 % against "Before"»
+    }
+  }
+}`,
+    code: CODE,
+    says: ["line 9"],
+    right: `
+plan "Gate" {
+  block "Before" baseline {
+    10 shots
+  }
+  block "After" test {
+    10 shots
+    success {
+      spread of offline falls by at least 20 % against "Before"
+      carry stays within 10 % against "Before"
+    }
+  }
+}`,
+  },
+});
