@@ -16,7 +16,7 @@ const connection = createConnection(new BrowserMessageReader(self), new BrowserM
 const state = newServerState();
 const services = createEditorServices(
   { connection, fileSystemProvider: () => new ClientFileSystem(connection) },
-  { module: serverModule(state), sharedModule: sharedServerModule },
+  { module: serverModule(state), sharedModule: sharedServerModule(state) },
 );
 
 startServer(connection, services, state, {

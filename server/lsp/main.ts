@@ -21,7 +21,7 @@ const services = createEditorServices(
     fileSystemProvider: () =>
       new MixedFileSystem(NodeFileSystem.fileSystemProvider(), new ClientFileSystem(connection)),
   },
-  { module: serverModule(state), sharedModule: sharedServerModule },
+  { module: serverModule(state), sharedModule: sharedServerModule(state) },
 );
 
 startServer(connection, services, state, {

@@ -25,6 +25,7 @@ export class ScorePublisher {
   private told: ReadonlySet<string> = new Set();
   /** What was published last: nothing is sent again for a keystroke that changed no score. */
   private last = "";
+  private verdicts: DiagnosticsByFile = new DiagnosticsByFile();
 
   constructor(connection: Connection, diagnostics: DiagnosticsPublisher, settings: EditorSettings) {
     this.connection = connection;
@@ -42,9 +43,11 @@ export class ScorePublisher {
   publish(scores: CurrentScores): void {
     const { refreshes } = this;
     const state = JSON.stringify([published(scores), this.settings.state]);
-    if (state === this.last) return;
+    const isNew = state !== this.last;
+    if (isNew) this.verdicts = this.verdictsOf(scores);
+    this.diagnostics.setVerdicts(this.verdicts, versionsOf(scores));
+    if (!isNew) return;
     this.last = state;
-    this.diagnostics.setVerdicts(this.verdictsOf(scores));
     this.tell(scores);
     const ignored = () => {}; // an editor that is closing no longer answers
     if (refreshes.codeLens) this.connection.sendRequest(CodeLensRefreshRequest.type).catch(ignored);
@@ -84,6 +87,17 @@ export class ScorePublisher {
 /** All that the editor is told hangs on. The shots do so through the hashes of their tables, which a report names. */
 function published({ plans, sessions }: CurrentScores): unknown {
   return [plans.map(({ summary, before }) => [summary, before]), sessions.map(({ report }) => report)];
+}
+
+/** Of the open texts that scores rest on. Where they rest on several versions of a text, the oldest. */
+function versionsOf({ plans, sessions }: CurrentScores): ReadonlyMap<string, number> {
+  const oldest = new Map<string, number>();
+  for (const scored of [...plans.map(({ session }) => session), ...sessions]) {
+    for (const [uri, version] of scored?.versions ?? []) {
+      oldest.set(uri, Math.min(version, oldest.get(uri) ?? version));
+    }
+  }
+  return oldest;
 }
 
 const HIDDEN: Levels = { met: null, missed: null, undecided: null, "not-measured": null };

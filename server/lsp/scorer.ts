@@ -13,6 +13,7 @@ import { type ReadingsAt, readingsAt } from "../report/readings.ts";
 import { CachedDataFiles, type GrowingFiles } from "./cached-data-files.ts";
 import { type File, fileOf, planOf } from "./declared.ts";
 import { otherSessions } from "./other-sessions.ts";
+import { TextVersions } from "./text-versions.ts";
 import type { WhatIf } from "./what-if.ts";
 
 /** A session that was scored, and what was measured at the rows of its data, in words. */
@@ -20,6 +21,8 @@ export interface ScoredSession {
   readonly report: ScoreReport;
   /** What it was made from. */
   readonly input: ScoringInput;
+  /** Versions of the texts that were open, by their URIs. */
+  readonly versions: ReadonlyMap<string, number>;
   readonly data: SessionData;
   readonly readingsAt: ReadingsAt;
   readonly whatIf: WhatIf;
@@ -38,6 +41,7 @@ export class Scorer {
   private readonly documents: LangiumDocuments;
   private readonly lowering: Lowering;
   private readonly version: string;
+  private readonly versions: TextVersions;
   private readonly validator: DocumentValidator;
   /** Whether a file without diagnostics is free of errors; known only where `check` was asked to find out. */
   private readonly soundness = new WeakMap<File, boolean>();
@@ -48,6 +52,7 @@ export class Scorer {
     services: DrillwrightServices,
     lowering: Lowering,
     { sha256, version, growingFiles }: ScoringHost,
+    versions = new TextVersions(),
   ) {
     const { FileSystemProvider } = services.shared.workspace;
     this.dataFiles = new CachedDataFiles(FileSystemProvider, sha256, growingFiles);
@@ -55,6 +60,7 @@ export class Scorer {
     this.validator = services.validation.DocumentValidator;
     this.lowering = lowering;
     this.version = version;
+    this.versions = versions;
     const { DocumentBuilder } = services.shared.workspace;
     const forget = () => {
       this.known = new WeakMap();
@@ -79,6 +85,7 @@ export class Scorer {
     if (before?.changes === changes) return before.scored;
     try {
       const input = this.lowering.session(session);
+      const versions = this.versions.all();
       const others = otherSessions(session, this.documents, this.lowering, this.dataFiles);
       // Importing and scoring are loaded with the first session: most files are opened without one.
       const { runSession } = await import("../scoring/run-session.ts");
@@ -88,6 +95,7 @@ export class Scorer {
       const scored = {
         report,
         input,
+        versions,
         data,
         readingsAt: readingsAt(input, data),
         whatIf: whatIfOf(input, data),

@@ -7,6 +7,7 @@ import { EditorDocumentBuilder } from "./document-builder.ts";
 import { DrillwrightDocumentUpdateHandler } from "./document-update-handler.ts";
 import type { ServerState } from "./start-server.ts";
 import { ServerCodeActionProvider } from "./starts-fix.ts";
+import { VersionNotingDocumentFactory } from "./text-versions.ts";
 import { VerdictCodeLenses } from "./verdict-code-lenses.ts";
 import { VerdictHover } from "./verdict-hover.ts";
 import { VerdictInlayHints } from "./verdict-inlay-hints.ts";
@@ -43,10 +44,15 @@ export function serverModule(state: ServerState): Module<LangiumServices, DeepPa
   };
 }
 
-export const sharedServerModule: Module<LangiumSharedServices, DeepPartial<LangiumSharedServices>> = {
-  lsp: { DocumentUpdateHandler: (services) => new DrillwrightDocumentUpdateHandler(services) },
-  workspace: {
-    DocumentBuilder: (services) => new EditorDocumentBuilder(services),
-    WorkspaceManager: (services) => new EditorWorkspaceManager(services),
-  },
-};
+export function sharedServerModule({
+  versions,
+}: ServerState): Module<LangiumSharedServices, DeepPartial<LangiumSharedServices>> {
+  return {
+    lsp: { DocumentUpdateHandler: (services) => new DrillwrightDocumentUpdateHandler(services) },
+    workspace: {
+      DocumentBuilder: (services) => new EditorDocumentBuilder(services),
+      LangiumDocumentFactory: (services) => new VersionNotingDocumentFactory(services, versions),
+      WorkspaceManager: (services) => new EditorWorkspaceManager(services),
+    },
+  };
+}

@@ -49,6 +49,7 @@ import { ReadingProgress } from "./reading-progress.ts";
 import { ScorePublisher } from "./score-publisher.ts";
 import { Scorer, type ScoringHost } from "./scorer.ts";
 import { Scores } from "./scores.ts";
+import { TextVersions } from "./text-versions.ts";
 
 /** The part of the server that the services of the language see; filled when the server starts. */
 export interface ServerState {
@@ -56,10 +57,11 @@ export interface ServerState {
   settings: EditorSettings | undefined;
   /** Ids of the commands the editor can run. */
   commands: readonly string[];
+  readonly versions: TextVersions;
 }
 
 export function newServerState(): ServerState {
-  return { scores: undefined, settings: undefined, commands: [] };
+  return { scores: undefined, settings: undefined, commands: [], versions: new TextVersions() };
 }
 
 /** Wires connection, language and scores, and starts listening. */
@@ -73,7 +75,7 @@ export function startServer(
   const openDocuments = shared.workspace.TextDocuments;
   const lowering = new Lowering(services.drillwright, (uri) => uri.toString());
   const practice = new Practice(shared.workspace.LangiumDocuments);
-  const scorer = new Scorer(services.drillwright, lowering, host);
+  const scorer = new Scorer(services.drillwright, lowering, host, state.versions);
   const progress = new ReadingProgress(connection);
   const scores = new Scores(practice, scorer, progress, () => openDocuments.keys());
   const settings = new EditorSettings(connection);
@@ -84,7 +86,7 @@ export function startServer(
 
   addLanguageHandlers(connection, shared);
   handleSelectionRanges(connection, shared);
-  publishMistakes(shared, publisher);
+  publishMistakes(shared, publisher, state.versions);
   handleProject(connection, shared);
   handleImportTables(connection, shared, host);
   handlePlanCard(connection, services.drillwright, lowering);
@@ -159,13 +161,18 @@ function addLanguageHandlers(connection: Connection, shared: LangiumSharedServic
   addWorkspaceSymbolHandler(connection, shared);
 }
 
-function publishMistakes(shared: LangiumSharedServices, publisher: DiagnosticsPublisher): void {
+function publishMistakes(
+  shared: LangiumSharedServices,
+  publisher: DiagnosticsPublisher,
+  versions: TextVersions,
+): void {
   const builder = shared.workspace.DocumentBuilder;
   builder.onUpdate((_changed, deleted) => {
-    for (const uri of deleted) publisher.setMistakes(uri.toString(), []);
+    for (const uri of deleted) publisher.setMistakes(uri.toString(), undefined, []);
   });
   builder.onDocumentPhase(DocumentState.Validated, (document: LangiumDocument) => {
     if (isLibraryUri(document.uri)) return; // nobody can change it
-    publisher.setMistakes(document.uri.toString(), document.diagnostics ?? []);
+    const uri = document.uri.toString();
+    publisher.setMistakes(uri, versions.of(uri), document.diagnostics ?? []);
   });
 }

@@ -59,7 +59,7 @@ async function start() {
   const state = newServerState();
   const services = createEditorServices(
     { connection, fileSystemProvider: () => folder },
-    { module: serverModule(state), sharedModule: sharedServerModule },
+    { module: serverModule(state), sharedModule: sharedServerModule(state) },
   );
   startServer(connection, services, state, { sha256: String, version: "0.0.0" });
   const client = createProtocolConnection(

@@ -10,6 +10,7 @@ import {
   type Diagnostic,
   type InitializeResult,
   type ProtocolConnection,
+  type PublishDiagnosticsParams,
   type Range,
   StreamMessageReader,
   StreamMessageWriter,
@@ -165,6 +166,15 @@ export class LspClient {
       () => `diagnostics of ${path}: ${JSON.stringify(current(), null, 1)}`,
     );
     return current() ?? [];
+  }
+
+  /** Every list of diagnostics that was published of a file, the first first. */
+  published(path: string): PublishDiagnosticsParams[] {
+    const uri = this.uri(path);
+    return this.notifications
+      .filter(({ method }) => method === "textDocument/publishDiagnostics")
+      .map(({ params }) => params as PublishDiagnosticsParams)
+      .filter((published) => published.uri === uri);
   }
 
   /** Waits for something to become true. */
