@@ -9,8 +9,10 @@ import { NameOffers } from "./completion/names.ts";
 import { phrasesAt } from "./completion/phrases.ts";
 import { type ClientAbilities, NOTHING, type Offers, type Place } from "./completion/place.ts";
 import { snippetsAt } from "./completion/snippets.ts";
+import { Statements } from "./completion/statements.ts";
 import { type Token, type Typing, typingAt } from "./completion/typing.ts";
 import type { DrillwrightEditorServices } from "./editor-module.ts";
+import { withoutComments } from "./text-parts.ts";
 
 /**
  * Only the statement at the cursor and the openings of the braces around it are read. So a mistake elsewhere in the
@@ -19,6 +21,7 @@ import type { DrillwrightEditorServices } from "./editor-module.ts";
 export class DrillwrightCompletionProvider implements CompletionProvider {
   readonly completionOptions: CompletionProviderOptions = { triggerCharacters: ['"', "/"] };
   private readonly expectations: Expectations;
+  private readonly statements: Statements;
   private readonly names: NameOffers;
   private readonly files: FileOffers;
   private readonly matcher: FuzzyMatcher;
@@ -26,6 +29,7 @@ export class DrillwrightCompletionProvider implements CompletionProvider {
 
   constructor(services: DrillwrightEditorServices) {
     this.expectations = new Expectations(services);
+    this.statements = new Statements(this.expectations);
     this.names = new NameOffers(services);
     this.files = new FileOffers(services);
     this.matcher = services.shared.lsp.FuzzyMatcher;
@@ -55,30 +59,16 @@ export class DrillwrightCompletionProvider implements CompletionProvider {
   }
 
   private placeOf(document: LangiumDocument<Document>, typing: Typing, token: Token): Place {
-    const text = document.textDocument.getText();
     const before = token.quotes === "none" ? token.start : token.start - 1;
-    const around = typing.openings.join("\n");
-    // A statement mostly has a line of its own; one that goes on over several is read from the last brace on.
-    const onLine = text.slice(typing.lineStart, before);
-    const inBody = text.slice(typing.bodyStart, before);
-    let statement = onLine;
-    let expected = this.expectations.after(`${around}\n${onLine}`);
-    if (expected.length === 0 && inBody !== onLine) {
-      statement = inBody;
-      expected = this.expectations.after(`${around}\n${inBody}`);
-    }
-    // One statement a line: behind a statement that is complete the next one is not offered in the same line.
-    const mayEnd = expected.some((next) => GrammarAST.isKeyword(next) && next.value === "}");
-    const hasOwnLine = onLine.trim() !== "" && typing.lineStart > typing.bodyStart && mayEnd;
-    const startsAnew = new Set(
-      hasOwnLine ? this.expectations.after(around).filter(GrammarAST.isKeyword) : [],
-    );
+    const body = withoutComments(document.textDocument.getText().slice(typing.bodyStart, before));
+    const openings = this.statements.openings(typing.openings);
+    const { text: statement, expected } = this.statements.at(openings, body);
     return {
       document,
       token,
       statement,
-      openings: typing.openings,
-      expected: expected.filter((expectation) => !startsAnew.has(expectation as GrammarAST.Keyword)),
+      openings,
+      expected,
       client: this.client,
       matches: (name) => this.matcher.match(token.typed, name),
     };

@@ -20,3 +20,15 @@ export function* textParts(text: string): Iterable<TextPart> {
     else yield { kind: "text", ...place, isClosed: quote !== "" };
   }
 }
+
+/** The text with spaces in the place of its comments; its lines stay. */
+export function withoutComments(text: string): string {
+  let without = "";
+  let end = 0;
+  for (const part of textParts(text)) {
+    if (!part.kind.endsWith("comment")) continue;
+    without += text.slice(end, part.start) + text.slice(part.start, part.end).replace(/[^\r\n]/g, " ");
+    end = part.end;
+  }
+  return without + text.slice(end);
+}

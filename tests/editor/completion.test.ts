@@ -405,6 +405,49 @@ describe("circumstances of a session", () => {
   });
 });
 
+describe("a list that goes on in the next line", () => {
+  /** The names alone: a list goes on with nothing else. */
+  async function expectNames(text: string, some: readonly string[], none: readonly string[]): Promise<void> {
+    const offers = await offersIn(text);
+    expect(offers).toEqual(expect.arrayContaining([...some]));
+    expect(offers.filter((offer) => none.includes(offer))).toEqual([]);
+  }
+
+  test("goes on with what it is a list of, and with no statement", async () => {
+    const inPlan = (text: string) => `plan "P" {\n  time 40 min\n  ${text}\n}\n`;
+    const statements = ["for", "needs", "block", "time"];
+    await expectNames(inPlan("needs carry,\n      <|>"), ["club-path", "offline"], statements);
+    await expectNames(inPlan("needs carry,\n      <|>\n  for 7-iron"), ["club-path"], statements);
+    await expectNames(inPlan("needs carry, // and\n\n  <|>"), ["club-path"], statements);
+    await expectNames(inPlan("for driver,\n    7-iron,\n <|>"), ["3-wood"], [...statements, "carry"]);
+    expect(await offersIn(inPlan("needs carry,\n      club-p<|>"))).toEqual(["club-speed", "club-path"]);
+    expect(await offersIn(inPlan("needs carry,\n      club-path <|>"))).toEqual([]);
+    expect(await offersIn(inPlan("needs carry,\n      club-path\n  <|>"))).toContain("block");
+  });
+
+  test("has the units of what it is about", async () => {
+    await expectNames(
+      'curriculum "C" {\n  step "A" {\n    review after 7 d,\n        28 <|>\n  }\n}',
+      ["d", "h"],
+      ["yd", "°"],
+    );
+  });
+
+  test("is found behind what cannot be read", async () => {
+    const broken = 'plan "P" {\n  tiem 40 min,\n  for for\n  cue "open,\n';
+    expect(await offersIn(`${broken}  needs carry,\n    <|>`)).toContain("club-path");
+    expect(await offersIn(`${broken}  <|>`)).toContain("needs");
+  });
+
+  test("may stand between a name and its brace", async () => {
+    const step = 'curriculum "C" {\n  step "A" after "B",\n      "D" {\n    <|>\n  }\n}';
+    expect(await offersIn(step)).toEqual(expect.arrayContaining(["gate", "review after", "note"]));
+    const drill =
+      'drill "D" (width: angle = 3°,\n  far: length = 10 yd) blocked {\n  target offline within ±<|>\n}';
+    expect(await offersIn(drill)).toEqual(["far"]);
+  });
+});
+
 describe("a text that is not finished", () => {
   test("is read from the statement at the cursor, whatever is wrong elsewhere", async () => {
     const broken = `plan "A" {{ for \nblock "X" test {\n  shots 12 (\n  }\n}\n${line('cue "not closed\n    target <|>')}`;
@@ -414,6 +457,30 @@ describe("a text that is not finished", () => {
   test("can have a statement over several lines", async () => {
     expect(await offersIn(line("target club-path within ±2°\n      and face-angle <|>"))).toContain("within");
     expect(await offersIn(line("target club-path\n      within 2° of 1° <|>"))).toContain("in-to-out");
+    expect(await offersIn(line("target club-path\n    <|>"))).toEqual(
+      expect.arrayContaining(["within", "cue"]),
+    );
+    expect(await offersIn(line("10 shots with\n      7-iron <|>"))).toEqual(["at"]);
+    expect(await offersIn(line("target carry at least 140 yd\n      <|>"))).toContain("and");
+    expect(await offersIn(line("target carry at least 140 yd\n    <|>"))).not.toContain("and");
+  });
+
+  test("has no word for what no statement starts with", async () => {
+    const usual = "right-handed\n  usual carry 140 yd\n  misspelt <|>";
+    expect(await offersIn(`player "P-07" {\n  ${usual}\n}`)).toEqual([]);
+  });
+
+  test("is read between braces whose opening cannot be", async () => {
+    const inBlock = (opening: string) => `plan "P" {\n  ${opening} {\n    10 shots\n    <|>\n  }\n}`;
+    for (const opening of [
+      'block "B" tset',
+      'block "B" from',
+      'block "B" from "D" wth a = 1',
+      "block B",
+      "block",
+    ]) {
+      expect(await offersIn(inBlock(opening)), opening).toContain("target");
+    }
   });
 
   test("offers nothing in comments", async () => {

@@ -3,7 +3,7 @@
  * be meant at each place, and only units of the dimension that is spoken of.
  */
 import { readdirSync, readFileSync } from "node:fs";
-import { type CstNode, CstUtils, GrammarAST, GrammarUtils, type LangiumDocument } from "langium";
+import { AstUtils, type CstNode, CstUtils, GrammarAST, GrammarUtils, type LangiumDocument } from "langium";
 import { describe, expect, test } from "vitest";
 import { CompletionItemKind } from "vscode-languageserver";
 import {
@@ -13,10 +13,12 @@ import {
   type Metric,
   type UnitName,
 } from "../../language/generated/tree/ast.ts";
+import { DrillwrightGrammar } from "../../language/generated/tree/grammar.ts";
 import { mayBeShare } from "../../language/types/amounts.ts";
 import { metricAt } from "../../language/types/directions.ts";
 import { openEditor, type TestEditor } from "../support/editor.ts";
 import { SAMPLE } from "../support/sample.ts";
+import { LISTS } from "./lists.ts";
 
 const EXAMPLES = new URL("../../examples/", import.meta.url);
 
@@ -33,7 +35,6 @@ function wordsOf(document: LangiumDocument): Word[] {
   return CstUtils.flattenCst(root)
     .filter(({ hidden, text }) => !hidden && /[\p{L}°%]/u.test(text))
     .filter((leaf) => GrammarAST.isKeyword(leaf.grammarSource) || isReference(leaf))
-    .filter((leaf) => !isPartOfPhrase(leaf))
     .map((leaf) => ({ offset: leaf.offset, text: leaf.text, cst: leaf }))
     .toArray();
 }
@@ -41,11 +42,6 @@ function wordsOf(document: LangiumDocument): Word[] {
 function isReference(leaf: CstNode): boolean {
   const assignment = GrammarUtils.findAssignment(leaf);
   return GrammarAST.isCrossReference(assignment?.terminal);
-}
-
-/** `, for a right-hander` begins with a comma, which nobody needs to be offered. */
-function isPartOfPhrase(leaf: CstNode): boolean {
-  return GrammarAST.isKeyword(leaf.grammarSource) && leaf.text === "for" && leaf.astNode.$type !== "ForClubs";
 }
 
 function named(text: string): string {
@@ -98,6 +94,61 @@ describe("every word is offered while a text is typed: nothing stands behind it"
     expect(missing).toEqual([]);
   });
 });
+
+describe("every word of a list is offered where it goes on in the next line", () => {
+  const files = Object.fromEntries(Object.entries(LISTS).map(([path, text]) => [path, wrapped(text)]));
+
+  test("there is one of every list of the grammar", async () => {
+    const editor = await openEditor(files);
+    const written = Object.keys(files).flatMap((path) => {
+      const root = editor.file(path).parseResult.value.$cstNode;
+      return root === undefined
+        ? []
+        : CstUtils.flattenCst(root)
+            .map(({ grammarSource }) => grammarSource)
+            .toArray();
+    });
+    const lists = AstUtils.streamAst(DrillwrightGrammar())
+      .filter(GrammarAST.isKeyword)
+      .filter(({ value }) => value === ",")
+      .toArray();
+    expect(lists.length).toBeGreaterThan(10);
+    const lacking = lists.filter((comma) => !written.includes(comma));
+    expect(lacking.map((comma) => AstUtils.getContainerOfType(comma, GrammarAST.isParserRule)?.name)).toEqual(
+      [],
+    );
+  });
+
+  test.each(Object.keys(files))("%s, finished", async (path) => {
+    const editor = await openEditor(files);
+    expect(editor.file(path).parseResult.parserErrors).toEqual([]);
+    const missing: string[] = [];
+    for (const { offset, text } of wordsOf(editor.file(path))) {
+      if (!(await isOffered(editor.at(path, offset), text))) missing.push(`${offset}: ${text}`);
+    }
+    expect(missing).toEqual([]);
+  });
+
+  test.each(Object.keys(files))("%s, while it is typed", async (path) => {
+    const text = files[path] as string;
+    const whole = await openEditor(files);
+    const missing: string[] = [];
+    for (const word of wordsOf(whole.file(path))) {
+      const typed = `${text.slice(0, word.offset)}<|>`;
+      const editor = await openEditor({ ...files, [path]: typed });
+      if (!(await isOffered(editor, word.text))) missing.push(`${typed.slice(-30)} … ${word.text}`);
+    }
+    expect(missing).toEqual([]);
+  });
+});
+
+/** Broken behind every comma, as the layout does where a line is too wide. */
+function wrapped(text: string): string {
+  return text
+    .split(/("(?:\\.|[^"\\\r\n])*"|\/\/.*|\/\*[\s\S]*?\*\/)/)
+    .map((part, index) => (index % 2 === 0 ? part.replace(/, /g, ",\n      ") : part))
+    .join("");
+}
 
 test("where a unit stands, only units of that metric's dimension are offered, and the usual one first", async () => {
   const files = { ...examples(), ...SAMPLE };

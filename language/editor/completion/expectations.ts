@@ -1,6 +1,8 @@
 /** What the grammar lets follow a piece of text. */
-import { type Grammar, GrammarAST, GrammarUtils, type LangiumCompletionParser } from "langium";
+import { type Grammar, GrammarAST, GrammarUtils, type LangiumCompletionParser, type Lexer } from "langium";
 import { findFirstFeatures, findNextFeatures, type NextFeature } from "langium/lsp";
+import { namesOf } from "../../syntax/statement-loops.ts";
+import { nameOf } from "../../syntax/tokens.ts";
 import type { DrillwrightEditorServices } from "../editor-module.ts";
 
 /** A keyword, a reference or a terminal of the grammar. */
@@ -9,10 +11,12 @@ export type Expectation = NextFeature["feature"];
 export class Expectations {
   private readonly grammar: Grammar;
   private readonly parser: LangiumCompletionParser;
+  private readonly lexer: Lexer;
 
   constructor(services: DrillwrightEditorServices) {
     this.grammar = services.Grammar;
     this.parser = services.parser.CompletionParser;
+    this.lexer = services.parser.Lexer;
   }
 
   /** Each once; none where the text cannot be read. Cost: that of parsing the text. */
@@ -22,6 +26,12 @@ export class Expectations {
     if (tokenIndex === 0) return [];
     const stack = elementStack.map((feature) => ({ feature }));
     return distinct(findNextFeatures([stack], tokens.slice(tokenIndex)));
+  }
+
+  /** Whether the first word of a text is a name, and none that the grammar has another use for. */
+  startsWithName(text: string): boolean {
+    const [first] = this.lexer.tokenize(text, { mode: "partial" }).tokens;
+    return first !== undefined && namesOf(this.grammar).has(nameOf(first.tokenType));
   }
 
   /** The words that a declaration, or anything else at the top of a file, begins with. */

@@ -1,8 +1,9 @@
 /**
- * What is being typed, found in the text alone: the word or text at the cursor, the statement it belongs to, and the
- * braces around that. A mistake elsewhere in the file does not matter, and the file's length hardly does.
+ * What is being typed, found in the text alone: the word or text at the cursor, and the braces around it. A mistake
+ * elsewhere in the file does not matter, and the file's length hardly does.
  */
-import { textParts } from "../text-parts.ts";
+import { textParts, withoutComments } from "../text-parts.ts";
+import { statementStarts } from "./statement-starts.ts";
 
 /** The word or text at the cursor. Offsets into the file's text. */
 export interface Token {
@@ -19,11 +20,9 @@ export interface Token {
 export interface Typing {
   /** What may be meant at the cursor: the word that is being typed, and where that can be complete, the one after it. */
   readonly tokens: readonly Token[];
-  /** What opened the braces around the cursor, outermost first: `plan "Gate" {`. */
+  /** For each pair of braces around the cursor, outermost first: what stands between the brace before it and its own. */
   readonly openings: readonly string[];
-  /** Where the statement starts, when statements stand on lines of their own. */
-  readonly lineStart: number;
-  /** Before this no statement can have started: behind the last brace. */
+  /** Where the innermost body starts: behind the last brace. */
   readonly bodyStart: number;
 }
 
@@ -37,9 +36,8 @@ export function typingAt(
   offset: number,
   declarations: ReadonlySet<string>,
 ): Typing | undefined {
-  const openings: string[] = [];
+  const openings: { readonly from: number; readonly end: number }[] = [];
   let bodyStart = 0;
-  let lineStart = text.lastIndexOf("\n", offset - 1) + 1;
   let token: Token | undefined;
   for (const { kind, start, end, isClosed } of textParts(text)) {
     if (start >= offset) break;
@@ -47,21 +45,33 @@ export function typingAt(
     const isInside = offset < end || (offset === end && (!isClosed || kind === "line comment"));
     if (kind === "line comment" || kind === "comment") {
       if (isInside) return undefined;
-      if (text.slice(start, end).includes("\n")) lineStart = Math.max(lineStart, end);
     } else if (kind === "text") {
       if (isInside) token = textAt(text, start, isClosed ? end - 1 : undefined, offset);
     } else {
       if (kind === "{") {
-        const header = opening(text, bodyStart, end);
-        if (declarations.has(/\p{L}+/u.exec(header)?.[0] ?? "")) openings.length = 0;
-        openings.push(header);
+        const opening = { from: bodyStart, end };
+        if (declarations.has(firstWord(text, opening))) openings.length = 0;
+        openings.push(opening);
       } else openings.pop();
       bodyStart = end;
     }
   }
-  lineStart = Math.max(lineStart, bodyStart);
+  const lineStart = Math.max(bodyStart, text.lastIndexOf("\n", offset - 1) + 1);
   const tokens = token === undefined ? wordsAt(text, lineStart, offset) : [token];
-  return { tokens, openings, lineStart, bodyStart };
+  return {
+    tokens,
+    openings: openings.map(({ from, end }) => withoutComments(text.slice(from, end))),
+    bodyStart,
+  };
+}
+
+/** The first word of what opens a brace: mostly of its line. */
+function firstWord(text: string, { from, end }: { readonly from: number; readonly end: number }): string {
+  const lineStart = Math.max(from, text.lastIndexOf("\n", end - 1) + 1);
+  let statement = text.slice(lineStart, end);
+  const hasOwnLine = statement.trim() !== "{" && !text.slice(from, lineStart).trimEnd().endsWith(",");
+  if (!hasOwnLine) [statement = ""] = statementStarts(withoutComments(text.slice(from, end)));
+  return /\p{L}+/u.exec(statement)?.[0] ?? "";
 }
 
 /** @param end where the closing mark stands; without one nobody knows where the text was meant to end. */
@@ -72,14 +82,6 @@ function textAt(text: string, start: number, end: number | undefined, offset: nu
     typed: text.slice(start + 1, offset),
     quotes: end === undefined ? "open" : "closed",
   };
-}
-
-/** The line that opens a brace, or the line before it where the brace has one of its own. */
-function opening(text: string, from: number, end: number): string {
-  const line = text.slice(Math.max(from, text.lastIndexOf("\n", end - 2) + 1), end);
-  if (line.trim() !== "{") return line;
-  const lines = text.slice(from, end).trim().split("\n");
-  return lines.slice(-2).join("\n");
 }
 
 const WORD_BEFORE = /(?:[\p{L}\p{N}_°%][\p{L}\p{N}_°%/.-]*)?$/u;
