@@ -35,6 +35,10 @@ export interface MenuEntry {
 const inDrillFile = "editorLangId == drillwright && resourceScheme != drillwright-library";
 const onDrillFile = "resourceLangId == drillwright && resourceScheme != drillwright-library";
 
+/** A row of a view behind which stands a session of a plan. */
+const onSession =
+  "(view == drillwright.players || view == drillwright.curricula) && viewItem == session-of-plan";
+
 /** Every command by the last part of its id. */
 export const COMMANDS = {
   scoreSession: {
@@ -67,10 +71,7 @@ export const COMMANDS = {
     menus: {
       "editor/title": { when: onDrillFile, group: "drillwright@2" },
       "editor/context": { when: onDrillFile, group: "drillwright@4" },
-      "view/item/context": {
-        when: "view == drillwright.players && viewItem == session-of-plan",
-        group: "inline",
-      },
+      "view/item/context": { when: onSession, group: "inline" },
     },
   },
   saveReport: {
@@ -106,10 +107,7 @@ export const COMMANDS = {
     icon: "$(go-to-file)",
     palette: false,
     menus: {
-      "view/item/context": {
-        when: "view == drillwright.players && viewItem == session-of-plan",
-        group: "inline",
-      },
+      "view/item/context": { when: onSession, group: "inline" },
     },
   },
   getStarted: {
@@ -153,7 +151,11 @@ export const COMMANDS = {
     id: "drillwright.newCurriculum",
     title: "New Curriculum",
     palette: "workbenchState != empty",
-    menus: { "file/newFile": { when: "workbenchState != empty", group: "drillwright@4" } },
+    icon: "$(add)",
+    menus: {
+      "file/newFile": { when: "workbenchState != empty", group: "drillwright@4" },
+      "view/title": { when: "view == drillwright.curricula && workbenchState != empty", group: "navigation" },
+    },
   },
   importTable: {
     id: "drillwright.importTable",

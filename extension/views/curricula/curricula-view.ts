@@ -47,7 +47,9 @@ export class CurriculaView implements TreeDataProvider<Element>, Disposable {
     if (element === undefined) return this.curricula();
     if (element.kind === "curriculum") return this.steps(element.curriculum);
     if (element.kind !== "step") return [];
-    return element.step.players.map((player) => ({ kind: "player", step: element, player }));
+    return element.step.players.map((player) => {
+      return { kind: "player", step: element, player, session: player.session };
+    });
   }
 
   private async curricula(): Promise<Element[]> {

@@ -24,6 +24,8 @@ export interface PlayerElement {
   readonly kind: "player";
   readonly step: StepElement;
   readonly player: PlayerAtStep;
+  /** That of the player at the step, where commands look for the session of a row. */
+  readonly session: DeclaredAt | null;
 }
 
 /** Why there is less to show than somebody may expect, and what to do about it. */

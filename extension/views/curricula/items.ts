@@ -37,14 +37,14 @@ export function stepItem(element: StepElement): TreeItem {
   return item;
 }
 
-export function playerItem({ step, player: { player, standing, session } }: PlayerElement): TreeItem {
+export function playerItem({ step, session, player: { player, standing } }: PlayerElement): TreeItem {
   const name = shown(player.name);
   const state = stateText(standing.state, l10n.t);
   const behind = standingText(standing, l10n.t);
   const item = new TreeItem(name, TreeItemCollapsibleState.None);
   item.id = `${idOf(step)} ${keyOf(player)}`;
   item.iconPath = ICONS[standing.state];
-  item.contextValue = "player";
+  item.contextValue = session === null ? "player" : "session-of-plan";
   item.description = behind;
   item.tooltip = [`${name}: ${state}`, behind, session && l10n.t("Latest session: {0}", shown(session.name))]
     .filter((line) => line)
