@@ -13,6 +13,7 @@ import { ToldScores } from "./told-scores.ts";
 import { cardPanels } from "./views/cards.ts";
 import { CurriculaView } from "./views/curricula/curricula-view.ts";
 import { drawnTree } from "./views/drawn-tree.ts";
+import { PageMemory } from "./views/page-memory.ts";
 import { PlayersView } from "./views/players/players-view.ts";
 import { reportPanels } from "./views/reports.ts";
 import { followWalkthrough } from "./walkthrough-progress.ts";
@@ -32,8 +33,9 @@ export function activateWith(
   const players = new PlayersView(languageServer);
   const curricula = new CurriculaView(languageServer);
   const goalTests = new GoalTests(languageServer);
-  const reports = reportPanels(languageServer, scores, output);
-  const cards = cardPanels(languageServer, output);
+  const pages = new PageMemory(context.workspaceState);
+  const reports = reportPanels(languageServer, scores, pages, output);
+  const cards = cardPanels(languageServer, pages, output);
 
   const start = async () => {
     // The client itself tells people that its server does not start.

@@ -1,6 +1,15 @@
 /** Pages beside plans, which run nothing and load nothing. They are renewed while somebody sees them. */
-import { type Disposable, type LogOutputChannel, ViewColumn, type WebviewPanel, window } from "vscode";
+import {
+  Disposable,
+  type LogOutputChannel,
+  ViewColumn,
+  type WebviewPanel,
+  type WebviewPanelSerializer,
+  window,
+} from "vscode";
 import { type Declared, keyOf } from "../../shared/protocol/message.ts";
+import type { LanguageServer } from "../language-server.ts";
+import type { PageMemory } from "./page-memory.ts";
 
 /** A page as a panel shows it. */
 export interface Page {
@@ -11,35 +20,52 @@ export interface Page {
 /** What the pages of a kind are. */
 export interface PageKind {
   readonly viewType: `drillwright.${string}`;
-  /** The page as it is now. Undefined where there is none, which leaves the last as it is: the editor says why. */
-  readonly ask: (about: Declared) => Promise<Page | undefined>;
+  /** The page as it is now; why there is none at the moment, in a sentence; or null where it is about nothing any more. */
+  readonly ask: (about: Declared) => Promise<Page | string | null>;
   /** Calls when pages may have become others. */
   readonly hear: (listener: () => void) => Disposable;
 }
 
-/** The panels of a kind, one for each plan or session. */
-export class PagePanels implements Disposable {
+const RUNS_NOTHING = { enableScripts: false, localResourceRoots: [] };
+
+/** The panels of a kind, one for each plan or session. They come back with a window that is loaded again. */
+export class PagePanels implements Disposable, WebviewPanelSerializer {
   private readonly kind: PageKind;
+  private readonly server: LanguageServer;
+  private readonly memory: PageMemory;
   private readonly output: LogOutputChannel;
-  private readonly hearing: Disposable;
+  private readonly subscriptions: Disposable;
   private readonly panels = new Map<string, PagePanel>();
 
-  constructor(kind: PageKind, output: LogOutputChannel) {
+  constructor(kind: PageKind, server: LanguageServer, memory: PageMemory, output: LogOutputChannel) {
     this.kind = kind;
+    this.server = server;
+    this.memory = memory;
     this.output = output;
-    this.hearing = kind.hear(() => {
-      for (const panel of this.panels.values()) void panel.renew();
-    });
+    this.subscriptions = Disposable.from(
+      window.registerWebviewPanelSerializer(kind.viewType, this),
+      kind.hear(() => {
+        for (const panel of this.panels.values()) void panel.renew();
+      }),
+    );
   }
 
   show(about: Declared, page: Page): void {
-    const key = keyOf(about);
-    let panel = this.panels.get(key);
-    if (panel === undefined) {
-      panel = new PagePanel(this.kind, about, this.output, () => this.panels.delete(key));
-      this.panels.set(key, panel);
-    }
+    const panel = this.panels.get(keyOf(about)) ?? this.add(about, this.newPanel());
     panel.show(page);
+  }
+
+  /** Fills a panel of an earlier window. One that nobody knows, or whose session or plan is gone, is closed. */
+  async deserializeWebviewPanel(panel: WebviewPanel): Promise<void> {
+    const about = this.memory
+      .about(this.kind.viewType, panel.title)
+      .find((each) => !this.panels.has(keyOf(each)));
+    if (about === undefined) {
+      panel.dispose();
+      return;
+    }
+    panel.webview.options = RUNS_NOTHING;
+    await this.add(about, panel).fillAgain();
   }
 
   /** What the panels hold, seen or not. */
@@ -48,31 +74,50 @@ export class PagePanels implements Disposable {
   }
 
   dispose(): void {
-    this.hearing.dispose();
+    this.subscriptions.dispose();
+  }
+
+  private newPanel(): WebviewPanel {
+    const place = { viewColumn: ViewColumn.Beside, preserveFocus: true };
+    return window.createWebviewPanel(this.kind.viewType, "", place, {
+      ...RUNS_NOTHING,
+      enableFindWidget: true,
+    });
+  }
+
+  private add(about: Declared, panel: WebviewPanel): PagePanel {
+    const { kind, server, memory, output } = this;
+    const added = new PagePanel(panel, about, { kind, server, memory, output }, () => {
+      this.panels.delete(keyOf(about));
+      memory.forget(kind.viewType, about);
+    });
+    this.panels.set(keyOf(about), added);
+    return added;
   }
 }
 
+/** What panels of a kind share. */
+interface Surroundings {
+  readonly kind: PageKind;
+  readonly server: LanguageServer;
+  readonly memory: PageMemory;
+  readonly output: LogOutputChannel;
+}
+
 class PagePanel {
-  private readonly kind: PageKind;
   private readonly about: Declared;
-  private readonly output: LogOutputChannel;
+  private readonly around: Surroundings;
   /** Undefined when it was closed: the editor takes nothing for it any more. */
   private panel: WebviewPanel | undefined;
   /** How often the page was asked for: an answer that another has overtaken is none. */
   private asked = 0;
 
-  constructor(kind: PageKind, about: Declared, output: LogOutputChannel, onClose: () => void) {
-    this.kind = kind;
+  constructor(panel: WebviewPanel, about: Declared, around: Surroundings, onClose: () => void) {
     this.about = about;
-    this.output = output;
-    this.panel = window.createWebviewPanel(
-      kind.viewType,
-      "",
-      { viewColumn: ViewColumn.Beside, preserveFocus: true },
-      { enableScripts: false, localResourceRoots: [], enableFindWidget: true },
-    );
-    this.panel.onDidChangeViewState(() => void this.renew()); // what changed while it was hidden
-    this.panel.onDidDispose(() => {
+    this.around = around;
+    this.panel = panel;
+    panel.onDidChangeViewState(() => void this.renew()); // what changed while it was hidden
+    panel.onDidDispose(() => {
       this.panel = undefined;
       onClose();
     });
@@ -87,20 +132,50 @@ class PagePanel {
     this.panel?.reveal(undefined, true);
   }
 
+  /** Where there is no page, the last stays as it is: the editor says why. Nobody starts a server for it. */
   async renew(): Promise<void> {
-    if (this.panel?.visible !== true) return;
+    if (this.panel?.visible !== true || !this.around.server.isRunning) return;
+    const found = await this.ask();
+    if (typeof found === "object" && found !== null) this.fill(found);
+  }
+
+  /** Fills a panel that holds nothing. */
+  async fillAgain(): Promise<void> {
+    const found = await this.ask();
+    if (found === null) this.panel?.dispose();
+    else if (typeof found === "string")
+      this.fill({ title: this.panel?.title ?? "", html: sentencePage(found) });
+    else if (found !== undefined) this.fill(found);
+  }
+
+  /** Undefined for an answer that was overtaken, or that there is not, which the log says. */
+  private async ask(): Promise<Page | string | null | undefined> {
+    const { kind, output } = this.around;
     const asked = ++this.asked;
     try {
-      const page = await this.kind.ask(this.about);
-      if (page !== undefined && asked === this.asked) this.fill(page);
+      const found = await kind.ask(this.about);
+      return asked === this.asked ? found : undefined;
     } catch (error) {
-      this.output.warn(`${this.kind.viewType} was not renewed: ${String(error)}`);
+      output.warn(`${kind.viewType} was not renewed: ${String(error)}`);
+      return undefined;
     }
   }
 
   private fill({ title, html }: Page): void {
     if (this.panel === undefined) return;
+    const { kind, memory } = this.around;
     this.panel.title = title;
+    memory.remember(kind.viewType, title, this.about);
     if (this.panel.webview.html !== html) this.panel.webview.html = html;
   }
+}
+
+/** A sentence in the colours of the editor. */
+function sentencePage(sentence: string): string {
+  const text = sentence.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
+  return `<!DOCTYPE html>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'">
+<p>${text}</p>
+`;
 }

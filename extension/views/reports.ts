@@ -3,23 +3,28 @@ import { sessionReport } from "../../shared/protocol/session-report.ts";
 import type { LanguageServer } from "../language-server.ts";
 import { shown } from "../shown-text.ts";
 import type { ToldScores } from "../told-scores.ts";
+import type { PageMemory } from "./page-memory.ts";
 import { type Page, PagePanels } from "./page-panels.ts";
 
 /** Reports on sessions. They follow the scores. */
 export function reportPanels(
   server: LanguageServer,
   scores: ToldScores,
+  memory: PageMemory,
   output: LogOutputChannel,
 ): PagePanels {
   return new PagePanels(
     {
       viewType: "drillwright.report",
       ask: async (session) => {
-        const report = server.isRunning ? await server.ask(sessionReport, { session }) : null;
-        return report === null || report.page === null ? undefined : reportPage(report.title, report.page);
+        const report = await server.ask(sessionReport, { session });
+        if (report === null) return null;
+        return report.page === null ? (report.problem ?? "") : reportPage(report.title, report.page);
       },
       hear: (listener) => scores.onDidChange(listener),
     },
+    server,
+    memory,
     output,
   );
 }

@@ -63,7 +63,14 @@ async function activations(): Promise<ReadonlyMap<string, number>> {
   try {
     const folder = join(root, "examples");
     const size = { width: 1280, height: 2400 }; // the list must have room for all, since it draws no more
-    const workbench = await openWorkbench({ browser, vsix, folder, theme: "light", pictures: "", size });
+    const workbench = await openWorkbench({
+      browser,
+      extension: { vsix },
+      folder,
+      theme: "light",
+      pictures: "",
+      size,
+    });
     await workbench.openFile("plans/seven-iron-start-line.drill");
     await workbench.waitForText("goals met");
     await workbench.runCommand("Developer: Show Running Extensions");

@@ -303,7 +303,7 @@ async function takePictures(wanted: readonly Picture[], to: string, vsix: string
       const workbench = await openWorkbench({
         ...options,
         browser,
-        vsix,
+        extension: { vsix },
         folder: copy,
         pictures: to,
         scale: 2,

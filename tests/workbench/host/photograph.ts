@@ -1,8 +1,9 @@
-/** Drives a workbench with the packaged extension in it as a person would, and takes pictures of it. */
+/** Drives a workbench with the extension in it as a person would, and takes pictures of it. */
 import { mkdir, writeFile } from "node:fs/promises";
 import { basename, join } from "node:path";
+import { pathToFileURL } from "node:url";
 import type { Browser, Locator, Page } from "playwright-core";
-import { startServer } from "./server.ts";
+import { type Server, startServer } from "./server.ts";
 import { ensureServer } from "./tools.ts";
 import { newWindow } from "./window.ts";
 
@@ -28,8 +29,8 @@ const patience = 60_000;
 
 export type WorkbenchOptions = {
   readonly browser: Browser;
-  /** The packaged extension. */
-  readonly vsix: string;
+  /** The extension: packaged, or as a folder that is ready to run. Absolute paths. */
+  readonly extension: { readonly vsix: string } | { readonly folder: string };
   /** Absolute path of the folder, or `.code-workspace` file, to open. */
   readonly folder: string;
   readonly theme: Theme;
@@ -44,10 +45,11 @@ export type WorkbenchOptions = {
 };
 
 export async function openWorkbench(options: WorkbenchOptions): Promise<Workbench> {
+  const { extension } = options;
   const server = await startServer({
     script: await ensureServer(),
     trusted: options.trusted ?? true,
-    vsix: options.vsix,
+    ...("vsix" in extension ? extension : {}),
     settings: { "workbench.colorTheme": themeIds[options.theme], ...stillSettings, ...options.settings },
   });
   try {
@@ -55,6 +57,7 @@ export async function openWorkbench(options: WorkbenchOptions): Promise<Workbenc
     const window = await newWindow(options.browser, {
       server,
       folder,
+      ...("folder" in extension ? { payload: [remotePath(server, extension.folder)] } : {}),
       ...(size ? { size } : {}),
       ...(scale ? { scale } : {}),
     });
@@ -62,22 +65,26 @@ export async function openWorkbench(options: WorkbenchOptions): Promise<Workbenc
       await window.close();
       await server.stop();
     };
-    await window.load();
-    const ready = (limit: number) =>
-      window.page
-        .locator(".monaco-workbench .part.statusbar .statusbar-item")
-        .first()
-        .waitFor({ timeout: limit });
-    // A window that stays empty gets one reload.
-    await ready(patience).catch(async () => {
+    const load = async () => {
       await window.load();
-      await ready(patience);
-    });
+      await stands(window.page);
+    };
+    await load().catch(load); // a window that stays empty gets one reload
     return new Workbench(window.page, options.pictures, close);
   } catch (error) {
     await server.stop();
     throw error;
   }
+}
+
+/** Waits until the workbench of a page is drawn. */
+async function stands(page: Page): Promise<void> {
+  const drawn = page.locator(".monaco-workbench .part.statusbar .statusbar-item").first();
+  await drawn.waitFor({ timeout: patience });
+}
+
+function remotePath({ authority }: Server, folder: string): readonly [string, string] {
+  return ["extensionDevelopmentPath", `vscode-remote://${authority}${pathToFileURL(folder).pathname}`];
 }
 
 /** How serious a mark under the text is, by the editor's own names. */
@@ -109,6 +116,12 @@ export class Workbench {
   /** Runs a command from the palette by the title shown there, category included. */
   async runCommand(title: string): Promise<void> {
     await this.#pick("F1", `>${title}`, title);
+  }
+
+  /** Loads the window again, as people do. */
+  async reload(): Promise<void> {
+    await Promise.all([this.page.waitForEvent("load"), this.runCommand("Developer: Reload Window")]);
+    await stands(this.page);
   }
 
   /** Puts the cursor there; line and column count from 1. */
