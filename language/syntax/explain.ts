@@ -31,6 +31,7 @@ import {
   shotsMissing,
   statisticMissing,
 } from "./slips/goals.ts";
+import { everyShot, limitOfAmount, limitOfShots, valueToBeNear } from "./slips/limits.ts";
 import { arrow, comma, oneOf, thenWithoutBraces, whenMissing } from "./slips/lists.ts";
 import { confidence, kindBeforeName, otherWord, otherWordInside } from "./slips/other-words.ts";
 import {
@@ -43,6 +44,7 @@ import {
   splitName,
   unitBefore,
 } from "./slips/phrases.ts";
+import { statisticBehind } from "./slips/statistics.ts";
 import {
   keywordAsName,
   misplaced,
@@ -87,6 +89,11 @@ const RECOGNISERS: readonly Recogniser[] = [
   oneOf,
   ordinal,
   whenMissing,
+  limitOfShots,
+  limitOfAmount,
+  valueToBeNear,
+  everyShot,
+  statisticBehind,
   boundMissing,
   statisticMissing,
   shotsMissing,

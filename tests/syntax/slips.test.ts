@@ -2,9 +2,17 @@ import { describe, expect, test } from "vitest";
 import { SYNTAX_CODE } from "../../language/checks/document-validator.ts";
 import { check, edited } from "../checks/checked-files.ts";
 import { underlined, unmark } from "../checks/marks.ts";
-import { SLIPS } from "./slips.ts";
+import { SLIPS as CHARACTERS } from "./slips/characters.ts";
+import { SLIPS as LIMITS } from "./slips/limits.ts";
+import { SLIPS as LISTS } from "./slips/lists.ts";
+import { SLIPS as OTHER_WORDS } from "./slips/other-words.ts";
+import { SLIPS as PHRASES } from "./slips/phrases.ts";
+import { SLIPS as STATEMENTS } from "./slips/statements.ts";
+import { SLIPS as WORDS } from "./slips/words.ts";
 
 const syntaxErrors = async (text: string) => (await check(text)).filter(({ code }) => code === SYNTAX_CODE);
+
+const SLIPS = [...CHARACTERS, ...LIMITS, ...LISTS, ...OTHER_WORDS, ...PHRASES, ...STATEMENTS, ...WORDS];
 
 describe.each(SLIPS)("$name", ({ text: marked, messages, fixed }) => {
   const { text, ranges } = unmark(marked);

@@ -2,10 +2,7 @@
 import { ordinalEnding } from "../../../shared/plural.ts";
 import type { Recogniser } from "../slip.ts";
 import { nameOf, rangeOf, type Token, touch } from "../tokens.ts";
-import { insertBefore, isNumber, nearby, rewrite, typeOf } from "./nearby.ts";
-
-/** What limits can follow a metric in a test. */
-const LIMITS: ReadonlySet<string> = new Set(["at", "within", "between", "above", "below", "is"]);
+import { insertBefore, isNumber, LIMITS, nearby, rewrite, typeOf } from "./nearby.ts";
 
 /** `7 of 10 shots` and `70 % of shots`, which begin like `7 in a row` and `2 of { … }`; and `7 at least of 10 shots`. */
 export const boundMissing: Recogniser = (misfit) => {

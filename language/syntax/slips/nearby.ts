@@ -3,7 +3,7 @@ import type { Explanation, Misfit } from "../slip.ts";
 import { excerpt, hasPlace, nameOf, rangeOf, startsLine, type Token } from "../tokens.ts";
 
 /** Tokens of a line that a phrase takes, from the one that does not fit. */
-const LONGEST_PHRASE = 6;
+const LONGEST_PHRASE = 8;
 
 export interface Nearby {
   /** The token before, if it stands on the same line. */
@@ -23,6 +23,21 @@ export function nearby({ slip: { tokens }, index, token }: Misfit): Nearby {
   const before = tokens[index - 1];
   return { before: startsLine(token, before) ? undefined : before, line };
 }
+
+/** The tokens of a goal from its first, where it is among these that the parser stopped; else none. */
+export function goalAround({ slip, index }: Misfit): readonly Token[] {
+  const { tokens, start, grammar, rules } = slip;
+  const isBehindWord = /^(?:success|when)$/.test(tokens[start]?.image ?? "");
+  const first = isBehindWord ? start + 1 : start;
+  const loop =
+    slip.loop ?? rules.map((rule) => grammar.loops.get(rule)).findLast((known) => known !== undefined);
+  if (!isBehindWord && loop?.starters.has("average") !== true) return [];
+  if (index < first || index > first + FEW) return [];
+  return nearby({ slip, index: first, token: tokens[first], expected: [] }).line;
+}
+
+/** Words that can be read before it is clear that they are none of the language. */
+const FEW = 3;
 
 /** Writes another text from one token to another. */
 export function rewrite(message: string, first: Token, last: Token, text: string): Explanation {
@@ -52,6 +67,9 @@ export function isWord(token: Token | undefined): token is Token {
 export function isText(token: Token | undefined): token is Token {
   return typeOf(token) === "STRING";
 }
+
+/** The words with which a limit can begin behind a metric. */
+export const LIMITS: ReadonlySet<string> = new Set(["at", "within", "between", "above", "below", "is"]);
 
 /** Units that everybody knows, with their dimensions: what is not in the library is not known to a parser. */
 export const EVERYDAY_UNITS: ReadonlyMap<string, string> = new Map([

@@ -2,7 +2,7 @@
 import { brokenOff, type Misfit, type Recogniser, type Slip } from "../slip.ts";
 import { keywordsWithin } from "../statement-loops.ts";
 import { excerpt, nameOf, rangeOf, startsLine, type Token } from "../tokens.ts";
-import { isNumber, isText, nearby, rewrite } from "./nearby.ts";
+import { goalAround, isNumber, isText, nearby, rewrite } from "./nearby.ts";
 
 /** What is said, and what it is called here: the first that can stand in its place, or one of several that are meant. */
 const OTHER_WORDS: readonly (readonly [said: string, ...meant: string[]])[] = [
@@ -35,6 +35,12 @@ const OTHER_WORDS: readonly (readonly [said: string, ...meant: string[]])[] = [
   ["where", "with"],
   ["that have", "with"],
   ["if", "where", "when"],
+  ["balls", "shots"],
+  ["ball", "shot"],
+  ["swings", "shots"],
+  ["strikes", "shots"],
+  ["hits", "shots"],
+  ["reps", "shots"],
   ["headwind", "head"],
   ["into", "head"],
   ["against", "head"],
@@ -100,8 +106,17 @@ function fits(misfit: Misfit, text: string, isMisfit: boolean): boolean {
   const [first = ""] = text.split(" ");
   if (expected.includes(first)) return true;
   const isInLine = token !== undefined && !startsLine(token, slip.tokens[index - 1]);
+  const isGoal = !isMisfit && goalAround(misfit).length > 0;
+  if (isGoal && goalStarters(misfit.slip).has(first)) return true;
   const isOpen = isMisfit ? slip.loop !== undefined && isInLine : brokenOff(misfit) !== undefined;
   return isOpen && wordsOfStatement(slip).includes(first);
+}
+
+/** With what a goal can begin. */
+function goalStarters({ grammar }: Slip): ReadonlySet<string> {
+  return (
+    [...grammar.loops.values()].find(({ openers }) => openers.includes("success"))?.starters ?? new Set()
+  );
 }
 
 /** The keywords of the statement that was being read. */

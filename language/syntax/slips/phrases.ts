@@ -2,7 +2,7 @@
 import type { Explanation, Recogniser } from "../slip.ts";
 import { SLIP } from "../slip-tokens.ts";
 import { nameOf, rangeOf, type Token, touch } from "../tokens.ts";
-import { EVERYDAY_UNITS, isNumber, nearby, rewrite, typeOf } from "./nearby.ts";
+import { EVERYDAY_UNITS, isNumber, isWord, LIMITS, nearby, rewrite, typeOf } from "./nearby.ts";
 
 /** `7/10 shots` and `7 out of 10 shots`. */
 export const fraction: Recogniser = (misfit) => {
@@ -48,10 +48,16 @@ export const plusMinus: Recogniser = (misfit) => {
   return rewrite("Plus or minus is written `±` or `+/-`.", plus, minus, "±");
 };
 
-/** `club path` and `7 iron` for a name, which is one word. */
+/** `club path`, `face angle` and `7 iron` for a name, which is one word. */
 export const splitName: Recogniser = (misfit) => {
-  const [first, second] = nearby(misfit).line;
-  if (first === undefined || second === undefined || !misfit.expected.includes("WORD")) return undefined;
+  const { before, line } = nearby(misfit);
+  const [first, second] = line;
+  if (first === undefined || second === undefined) return undefined;
+  if (isWord(before) && isWord(first) && LIMITS.has(second.image) && misfit.expected.includes("within")) {
+    const text = `${before.image}-${first.image}`;
+    return rewrite(`The parts of a name are joined by hyphens: \`${text}\`.`, before, first, text);
+  }
+  if (!misfit.expected.includes("WORD")) return undefined;
   if (!isNumber(first) && !isKeyword(first)) return undefined;
   if (isNumber(first) && EVERYDAY_UNITS.has(second.image)) return undefined;
   if (typeOf(second) !== "WORD" || !/^[\p{L}-]+$/u.test(second.image) || touch(first, second))

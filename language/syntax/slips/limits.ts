@@ -1,0 +1,183 @@
+/** Limits in everyday words: `no more than 2 shots`, `carry 140 yd or more`, `carry is 60 yd ± 5 yd`, `every shot`. */
+import type { Misfit, Recogniser } from "../slip.ts";
+import { type Token, touch } from "../tokens.ts";
+import { goalAround, isNumber, isWord, nearby, rewrite } from "./nearby.ts";
+
+type Bound = "at least" | "at most" | "above" | "below";
+
+/** What is said before a number. Of phrases that begin alike the longer stands first. */
+const BEFORE: readonly (readonly [said: string, bound: Bound])[] = [
+  ["no more than", "at most"],
+  ["not more than", "at most"],
+  ["up to", "at most"],
+  ["maximum of", "at most"],
+  ["maximum", "at most"],
+  ["max", "at most"],
+  ["no less than", "at least"],
+  ["no fewer than", "at least"],
+  ["not less than", "at least"],
+  ["not fewer than", "at least"],
+  ["minimum of", "at least"],
+  ["minimum", "at least"],
+  ["min", "at least"],
+  ["more than", "above"],
+  ["greater than", "above"],
+  ["bigger than", "above"],
+  ["longer than", "above"],
+  ["higher than", "above"],
+  ["over", "above"],
+  ["less than", "below"],
+  ["fewer than", "below"],
+  ["smaller than", "below"],
+  ["shorter than", "below"],
+  ["lower than", "below"],
+  ["under", "below"],
+];
+
+/** What is said behind a number, after `or`. */
+const BEHIND: Readonly<Record<string, Bound>> = {
+  more: "at least",
+  better: "at least",
+  above: "at least",
+  higher: "at least",
+  longer: "at least",
+  less: "at most",
+  fewer: "at most",
+  below: "at most",
+  under: "at most",
+  lower: "at most",
+  shorter: "at most",
+};
+
+/** What is said between a metric and the value it should have. */
+const EQUALS: ReadonlySet<string> = new Set(["is", "=", "of", "about", "around", "roughly", "exactly"]);
+
+/** `carry more than 140 yd`, `carry 140 yd or more`. */
+export const limitOfAmount: Recogniser = (misfit) => {
+  if (!isBehindMetric(misfit)) return undefined;
+  const { line } = nearby(misfit);
+  const phrase = phraseBefore(line);
+  if (phrase !== undefined) {
+    const { said, bound, length } = phrase;
+    const last = line[length - 1] as Token;
+    return rewrite(`\`${said}\` is \`${bound}\` here.`, line[0] as Token, last, bound);
+  }
+  const amount = amountAt(line, 0);
+  const behind = amount && boundBehind(line, amount.length);
+  if (amount === undefined || behind === undefined) return undefined;
+  const text = `${behind.bound} ${amount.text}`;
+  return rewrite(`A limit stands before its number: \`${text}\`.`, line[0] as Token, behind.last, text);
+};
+
+/** `no more than 2 shots`, `7 or more of 10 shots`, `over 70 % of shots` at the start of a goal. */
+export const limitOfShots: Recogniser = (misfit) => {
+  const goal = goalAround(misfit);
+  const [first] = goal;
+  if (first === undefined) return undefined;
+  const phrase = phraseBefore(goal);
+  const place = phrase?.length ?? 0;
+  const number = goal[place];
+  if (!isNumber(number)) return undefined;
+  const isShare = /^(?:%|percent)$/.test(goal[place + 1]?.image ?? "");
+  const behind = boundBehind(goal, place + (isShare ? 2 : 1));
+  const bound = phrase?.bound ?? behind?.bound;
+  const last = behind?.last ?? (isShare ? goal[place + 1] : number);
+  if (bound === undefined || last === undefined) return undefined;
+  const text = `${countBound(bound, number, isShare)}${isShare ? " %" : ""}`;
+  return rewrite(`How many shots is said with \`at least\` or \`at most\`: \`${text}\`.`, first, last, text);
+};
+
+/** `all shots on target`, `every shot with …`, `half of the shots`. */
+export const everyShot: Recogniser = (misfit) => {
+  const goal = goalAround(misfit);
+  const [first] = goal;
+  const share = first && { all: 100, every: 100, each: 100, half: 50 }[first.image];
+  if (first === undefined || share === undefined) return undefined;
+  const place = goal.findIndex(({ image }, at) => at > 0 && !/^(?:of|the)$/.test(image));
+  const shots = goal[place];
+  if (shots === undefined || !/^shots?$/.test(shots.image)) return undefined;
+  return rewrite(
+    `How many shots is said as a number: \`at least ${share} % of shots\`.`,
+    first,
+    shots,
+    `at least ${share} % of shots`,
+  );
+};
+
+/** `carry is 60 yd +/- 5 yd`, `carry about 60 yd`. */
+export const valueToBeNear: Recogniser = (misfit) => {
+  const { before, line } = nearby(misfit);
+  const isBefore = before?.image === "is" && misfit.expected.includes("WORD");
+  if (!isBefore && !isBehindMetric(misfit)) return undefined;
+  const all = isBefore && before !== undefined ? [before, ...line] : line;
+  const place = EQUALS.has(all[0]?.image ?? "") ? 1 : 0;
+  const value = amountAt(all, place);
+  if (value === undefined) return undefined;
+  const { sign, length } = plusMinusAt(all, place + value.length);
+  const width = sign ? amountAt(all, place + value.length + length) : undefined;
+  if (width === undefined) {
+    const last = all[place + value.length - 1] as Token;
+    return {
+      ...rewrite(`Say how close it must be: \`within … of ${value.text}\`.`, all[0] as Token, last, ""),
+      fixes: [],
+    };
+  }
+  // A unit that is said once is meant twice.
+  const text = `within ${width.number}${width.unit || value.unit} of ${value.number}${value.unit || width.unit}`;
+  const last = all[place + value.length + length + width.length - 1] as Token;
+  return rewrite(`How close it must be to a value is written \`${text}\`.`, all[0] as Token, last, text);
+};
+
+/** Whether a limit was expected: behind a metric. */
+function isBehindMetric({ expected }: Misfit): boolean {
+  return expected.includes("within") && expected.includes("at");
+}
+
+function phraseBefore(line: readonly Token[]) {
+  for (const [said, bound] of BEFORE) {
+    const words = said.split(" ");
+    if (!words.every((word, place) => line[place]?.image.toLowerCase() === word)) continue;
+    if (isNumber(line[words.length])) return { said, bound, length: words.length };
+  }
+  return undefined;
+}
+
+function boundBehind(line: readonly Token[], place: number) {
+  const [or, word] = [line[place], line[place + 1]];
+  const bound = BEHIND[word?.image ?? ""];
+  return or?.image === "or" && word !== undefined && bound !== undefined ? { bound, last: word } : undefined;
+}
+
+/** `at least 8` for more than 7: shots are counted. A share is not, and loses the little that `more than` adds. */
+function countBound(bound: Bound, { image }: Token, isShare: boolean): string {
+  if (bound === "at least" || bound === "at most") return `${bound} ${image}`;
+  const isAbove = bound === "above";
+  const step = isShare || !/^\d+$/.test(image) ? 0 : isAbove ? 1 : -1;
+  return `${isAbove ? "at least" : "at most"} ${step === 0 ? image : Math.max(0, Number(image) + step)}`;
+}
+
+interface Amount {
+  readonly number: string;
+  /** With the space before it, if there is one; empty where there is none. */
+  readonly unit: string;
+  readonly text: string;
+  /** How many tokens it takes. */
+  readonly length: number;
+}
+
+function amountAt(line: readonly Token[], place: number): Amount | undefined {
+  const [number, unit] = [line[place], line[place + 1]];
+  if (!isNumber(number)) return undefined;
+  const text = isWord(unit) ? (touch(number, unit) ? "" : " ") + unit.image : "";
+  return { number: number.image, unit: text, text: number.image + text, length: isWord(unit) ? 2 : 1 };
+}
+
+function plusMinusAt(
+  line: readonly Token[],
+  place: number,
+): { readonly sign: boolean; readonly length: number } {
+  const image = line[place]?.image;
+  if (image === "±" || image === "+/-") return { sign: true, length: 1 };
+  const isPair = image === "+" && line[place + 1]?.image === "-";
+  return { sign: isPair, length: isPair ? 2 : 0 };
+}

@@ -1,0 +1,160 @@
+/** Limits and statistics in everyday words. */
+import { block, type Slip } from "./slip.ts";
+
+const goals = (...lines: string[]) =>
+  block("10 shots", "success {", ...lines.map((line) => `  ${line}`), "}");
+
+const shots = (text: string) => `How many shots is said with \`at least\` or \`at most\`: \`${text}\`.`;
+
+export const SLIPS: readonly Slip[] = [
+  {
+    name: "how many shots, in words before the number",
+    text: goals(
+      "«no more than 2» shots with carry below 50 yd",
+      "«not less than 7» of 10 shots on target",
+      "«up to 3» shots with carry below 50 yd",
+      "«minimum 7» of 10 shots on target",
+    ),
+    messages: [shots("at most 2"), shots("at least 7"), shots("at most 3"), shots("at least 7")],
+    fixed: goals(
+      "at most 2 shots with carry below 50 yd",
+      "at least 7 of 10 shots on target",
+      "at most 3 shots with carry below 50 yd",
+      "at least 7 of 10 shots on target",
+    ),
+  },
+  {
+    name: "more and fewer shots than a number, which are one more and one fewer",
+    text: goals(
+      "«more than 7» shots on target",
+      "«fewer than 3» shots with carry below 50 yd",
+      "«over 70 %» of shots on target",
+    ),
+    messages: [shots("at least 8"), shots("at most 2"), shots("at least 70 %")],
+    fixed: goals(
+      "at least 8 shots on target",
+      "at most 2 shots with carry below 50 yd",
+      "at least 70 % of shots on target",
+    ),
+  },
+  {
+    name: "how many shots, in words behind the number",
+    text: goals("«7 or more» of 10 shots on target", "«70 % or more» of shots on target"),
+    messages: [shots("at least 7"), shots("at least 70 %")],
+    fixed: goals("at least 7 of 10 shots on target", "at least 70 % of shots on target"),
+  },
+  {
+    name: "a goal on the line of its word",
+    text: block(
+      "10 shots",
+      "success «no more than 2» shots with carry below 50 yd",
+      "success «standard deviation of» carry below 4 yd",
+      "success «carry average» at least 140 yd",
+    ),
+    messages: [
+      shots("at most 2"),
+      "`standard deviation of` is `spread of` here.",
+      "What is asked of a metric stands before it: `average carry`.",
+    ],
+    fixed: block(
+      "10 shots",
+      "success at most 2 shots with carry below 50 yd",
+      "success spread of carry below 4 yd",
+      "success average carry at least 140 yd",
+    ),
+  },
+  {
+    name: "all shots, in words",
+    text: goals("«all shots» on target", "«every shot» on target", "«half of the shots» on target"),
+    messages: [
+      "How many shots is said as a number: `at least 100 % of shots`.",
+      "How many shots is said as a number: `at least 100 % of shots`.",
+      "How many shots is said as a number: `at least 50 % of shots`.",
+    ],
+    fixed: goals(
+      "at least 100 % of shots on target",
+      "at least 100 % of shots on target",
+      "at least 50 % of shots on target",
+    ),
+  },
+  {
+    name: "the limit of a metric, in words before and behind",
+    text: goals(
+      "average carry «more than» 140 yd",
+      "average carry «no less than» 140 yd",
+      "average carry «140 yd or more»",
+      "average carry «up to» 160 yd",
+    ),
+    messages: [
+      "`more than` is `above` here.",
+      "`no less than` is `at least` here.",
+      "A limit stands before its number: `at least 140 yd`.",
+      "`up to` is `at most` here.",
+    ],
+    fixed: goals(
+      "average carry above 140 yd",
+      "average carry at least 140 yd",
+      "average carry at least 140 yd",
+      "average carry at most 160 yd",
+    ),
+  },
+  {
+    name: "a value to be near",
+    text: block(
+      "10 shots",
+      "target carry «is 60 yd +/- 5 yd»",
+      "target carry «60 ± 5 yd»",
+      "target carry «= 60yd + - 5»",
+    ),
+    messages: Array(3)
+      .fill("How close it must be to a value is written `within 5 yd of 60 yd`.")
+      .with(2, "How close it must be to a value is written `within 5yd of 60yd`."),
+    fixed: block(
+      "10 shots",
+      "target carry within 5 yd of 60 yd",
+      "target carry within 5 yd of 60 yd",
+      "target carry within 5yd of 60yd",
+    ),
+  },
+  {
+    name: "a value without how near",
+    text: block("10 shots", "target carry «about 60 yd»", "target start-direction «2°» left"),
+    messages: [
+      "Say how close it must be: `within … of 60 yd`.",
+      "Say how close it must be: `within … of 2°`.",
+    ],
+  },
+  {
+    name: "a statistic behind its metric",
+    text: goals(
+      "«carry average» at least 140 yd",
+      "«carry spread of» at most 5 yd",
+      "«carry range» at most 12 yd",
+    ),
+    messages: [
+      "What is asked of a metric stands before it: `average carry`.",
+      "What is asked of a metric stands before it: `spread of carry`.",
+      "How far apart shots lie is said with how many of them: `middle 100 % of carry spans`, or of fewer, such as 80 %.",
+    ],
+    fixed: goals(
+      "average carry at least 140 yd",
+      "spread of carry at most 5 yd",
+      "middle 100 % of carry spans at most 12 yd",
+    ),
+  },
+  {
+    name: "the name of a metric in two words",
+    text: goals("at least 7 of 10 shots with «face angle» within 2°", "average «spin rate» at most 6000 rpm"),
+    messages: [
+      "The parts of a name are joined by hyphens: `face-angle`.",
+      "The parts of a name are joined by hyphens: `spin-rate`.",
+    ],
+    fixed: goals("at least 7 of 10 shots with face-angle within 2°", "average spin-rate at most 6000 rpm"),
+  },
+  {
+    name: "balls and swings",
+    text: block("10 «balls»", "8 «swings» with 7-iron"),
+    messages: ["`balls` is `shots` here.", "`swings` is `shots` here."],
+    fixed: block("10 shots", "8 shots with 7-iron"),
+  },
+];

@@ -1,0 +1,116 @@
+/** Words that other people use. */
+import { block, plan, type Slip } from "./slip.ts";
+
+export const SLIPS: readonly Slip[] = [
+  {
+    name: "other words for a comparison",
+    text: block(
+      "success {",
+      "  carry gains 3 yd «vs» usual",
+      "  carry gains 3 yd «compared to» usual",
+      "  carry gains at least 3 yd «over» usual",
+      "  carry «drops by» 3 yd against usual",
+      "  carry «increases» 3 yd against usual",
+      "  carry «gain» 3 yd against usual",
+      "}",
+    ),
+    messages: [
+      "`vs` is `against` here.",
+      "`compared to` is `against` here.",
+      "`over` is `against` here.",
+      "`drops by` is `falls by` here.",
+      "`increases` is `rises by` here.",
+      "`gain` means nothing here. Did you mean `gains`?",
+    ],
+    fixed: block(
+      "success {",
+      "  carry gains 3 yd against usual",
+      "  carry gains 3 yd against usual",
+      "  carry gains at least 3 yd against usual",
+      "  carry falls by 3 yd against usual",
+      "  carry rises by 3 yd against usual",
+      "  carry gains 3 yd against usual",
+      "}",
+    ),
+  },
+  {
+    name: "a word that can mean more or less",
+    text: block("success {", "  carry «improves by» 3 yd against usual", "}"),
+    messages: ["`improves by` can be `rises by` or `falls by`: say which."],
+    fixed: block("success {", "  carry rises by 3 yd against usual", "}"),
+  },
+  {
+    name: "other words for statistics",
+    text: block(
+      "success {",
+      "  «mean» carry at least 150 yd",
+      "  «std» of carry at most 5 yd",
+      "  «90 percentile» of carry at least 150 yd",
+      "  «22% percentile» of carry at least 150 yd",
+      "}",
+    ),
+    messages: [
+      "`mean` is `average` here.",
+      "`std` is `spread` here.",
+      "Percentiles are counted: `90th percentile`.",
+      "Percentiles are counted: `22nd percentile`.",
+    ],
+    fixed: block(
+      "success {",
+      "  average carry at least 150 yd",
+      "  spread of carry at most 5 yd",
+      "  90th percentile of carry at least 150 yd",
+      "  22nd percentile of carry at least 150 yd",
+      "}",
+    ),
+  },
+  {
+    name: "other words for a confidence",
+    text: plan(
+      "decide at 90 % «confidence»",
+      'block "Start" {',
+      "  success average carry at least 150 yd «with 80% certainty»",
+      "}",
+    ),
+    messages: [
+      "It is a level of confidence as it is: take the word out.",
+      "How sure it must be is written `at 80 % confidence`.",
+    ],
+    fixed: plan(
+      "decide at 90 %",
+      'block "Start" {',
+      "  success average carry at least 150 yd at 80 % confidence",
+      "}",
+    ),
+  },
+  {
+    name: "the kind of a thing before its name",
+    text: plan(
+      'block "Start" from «drill» "Gate"',
+      'block "Again" {',
+      '  success 3 in a row inside «window» "Path"',
+      "}",
+    ),
+    messages: ["The name alone says it: take `drill` out.", "The name alone says it: take `window` out."],
+    fixed: plan('block "Start" from "Gate"', 'block "Again" {', '  success 3 in a row inside "Path"', "}"),
+  },
+  {
+    name: "the air in other words",
+    text: 'session "First" {\n  temperature «-3» °C\n  wind 3 m/s «from the left»\n}\n\nsession "Second" {\n  temperature «−3» °C\n  wind 3 m/s «headwind»\n}\n\nsession "Third" {\n  wind «none»\n}\n',
+    messages: [
+      "Below zero is said in a word: `minus 3`.",
+      "`from the left` is `left-to-right` here.",
+      "Below zero is said in a word: `minus 3`.",
+      "`headwind` is `head` here.",
+      "`none` is `calm` here.",
+    ],
+    fixed:
+      'session "First" {\n  temperature minus 3 °C\n  wind 3 m/s left-to-right\n}\n\nsession "Second" {\n  temperature minus 3 °C\n  wind 3 m/s head\n}\n\nsession "Third" {\n  wind calm\n}\n',
+  },
+  {
+    name: "a plan in a curriculum",
+    text: 'curriculum "Irons" {\n  «plan» "A"\n}\n',
+    messages: ["`plan` is `step` here."],
+    fixed: 'curriculum "Irons" {\n  step "A"\n}\n',
+  },
+];
