@@ -86,6 +86,7 @@ class Recovery {
     };
     const option = engine.optionInternal.bind(engine);
     engine.optionInternal = (action, occurrence) => {
+      if (this.hasWordsBeforeBrace() && startsWithBrace(engine, occurrence)) this.skipToBrace();
       if (this.lacksBrace() && startsWithBrace(engine, occurrence)) actionOf(action).call(engine);
       else if (!this.startsNameOnNewLine()) option(action, occurrence);
     };
@@ -125,6 +126,21 @@ class Recovery {
     return !this.loopsAround().some((loop) => loop !== own && loop.starters.has(this.next()));
   }
 
+  /** Whether something stands here that is none of the block's header, on the line of the { that may follow it. */
+  private hasWordsBeforeBrace(): boolean {
+    const own = this.ownLoop();
+    if (own === undefined || isFile(own) || this.next() === "{" || this.startsLine()) return false;
+    const { input, currIdx } = this.engine;
+    return input[endOfHeader(input, currIdx + 1, own) ?? input.length]?.image === "{";
+  }
+
+  /** Reports what stands before the {, as behind the end of a statement that has none. */
+  private skipToBrace(): void {
+    const around = this.loopsAround().at(-2);
+    if (around !== undefined) this.reportNoStatement(around);
+    while (this.next() !== "{") this.engine.SKIP_TOKEN();
+  }
+
   /** Reads on behind statements that cannot be read, up to the end of their block or of the file. */
   private afterRepetition([, [, round], goesOn, , occurrence, Walker, moved]: Repetition): void {
     const { engine } = this;
@@ -147,10 +163,17 @@ class Recovery {
     }
   }
 
-  /** Whether the next token starts a statement around the block at hand. */
+  /**
+   * Whether the next token starts a statement around the block at hand. One that stands further to the right than the line
+   * that opens the block is meant to be in it, whatever its word.
+   */
   private startsOuterStatement(): boolean {
+    const { engine } = this;
     const outer = this.loopsAround().slice(0, -1);
-    return outer.some(({ anchors }) => anchors.has(this.next()));
+    if (!outer.some(({ anchors }) => anchors.has(this.next()))) return false;
+    const opening = latest(this.rounds.slice(0, engine.RULE_STACK_IDX));
+    const column = engine.input[firstOfLine(engine.input, opening)]?.startColumn ?? 1;
+    return (engine.LA(1).startColumn ?? 1) <= column;
   }
 
   /** The statements of the rule at hand. */
@@ -238,8 +261,7 @@ class Recovery {
   private startOfStatement(least: 0 | 1): number {
     const { engine } = this;
     if (least === 1 && this.startsLine()) return engine.currIdx + 1;
-    const rounds = this.rounds.slice(0, engine.RULE_STACK_IDX + 1).filter((start) => start !== undefined);
-    return Math.max(0, ...rounds);
+    return latest(this.rounds.slice(0, engine.RULE_STACK_IDX + 1));
   }
 
   private ruleStack(): string[] {
@@ -262,6 +284,11 @@ class Recovery {
   private atEndOfFile(): boolean {
     return !hasPlace(this.engine.LA(1));
   }
+}
+
+/** Rules without a repetition have no round. */
+function latest(rounds: readonly (number | undefined)[]): number {
+  return Math.max(0, ...rounds.filter((start) => start !== undefined));
 }
 
 function actionOf(round: Round): () => void {

@@ -27,7 +27,8 @@ export function isFile({ openers }: StatementLoop): boolean {
 export function placeOf({ openers }: StatementLoop): string {
   const [opener, ...others] = openers;
   if (opener === undefined) return "outside all braces";
-  return others.length === 0 ? `in a \`${opener}\`` : "in a group";
+  const article = /^[aeiou]/.test(opener) ? "an" : "a";
+  return others.length === 0 ? `in ${article} \`${opener}\`` : "in a group";
 }
 
 /** The loops by the name of the rule they stand in. */

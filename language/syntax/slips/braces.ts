@@ -2,6 +2,7 @@
 import type { GrammarWords, Recogniser, Slip } from "../slip.ts";
 import { isFile } from "../statement-loops.ts";
 import { firstOfLine, hasPlace, lastOfLine, nameOf, rangeOf, startsLine, type Token } from "../tokens.ts";
+import { otherWord } from "./other-words.ts";
 
 /** Statements of a block whose { is not there. */
 export const missingBrace: Recogniser = ({ slip, token, index, expected }) => {
@@ -40,8 +41,10 @@ function startOfHome({ tokens, grammar, loop }: Slip, index: number): number | u
 }
 
 /** Several criteria behind a `success` without a {, which is a success of one. */
-export const missingBraceOfList: Recogniser = ({ slip, index }) => {
+export const missingBraceOfList: Recogniser = (misfit) => {
+  const { slip, index } = misfit;
   const { tokens, grammar } = slip;
+  if (otherWord(misfit) !== undefined) return undefined; // no criterion, but another line of the block
   const list = [...grammar.loops.values()].find(({ openers }) => openers.includes(LIST));
   if (list === undefined || index >= tokens.length || slip.rules.includes("Success")) return undefined;
   let first = firstOfLine(tokens, index);

@@ -1,7 +1,7 @@
 /** Limits in everyday words: `no more than 2 shots`, `carry 140 yd or more`, `carry is 60 yd ± 5 yd`, `every shot`. */
-import type { Misfit, Recogniser } from "../slip.ts";
-import { type Token, touch } from "../tokens.ts";
-import { goalAround, isNumber, isWord, nearby, rewrite } from "./nearby.ts";
+import type { Explanation, Misfit, Recogniser } from "../slip.ts";
+import type { Token } from "../tokens.ts";
+import { amountAt, goalAround, isNumber, nearby, rewrite } from "./nearby.ts";
 
 type Bound = "at least" | "at most" | "above" | "below";
 
@@ -112,7 +112,7 @@ export const valueToBeNear: Recogniser = (misfit) => {
   const all = isBefore && before !== undefined ? [before, ...line] : line;
   const place = EQUALS.has(all[0]?.image ?? "") ? 1 : 0;
   const value = amountAt(all, place);
-  if (value === undefined) return undefined;
+  if (value === undefined) return aroundZero(all, place);
   const { sign, length } = plusMinusAt(all, place + value.length);
   const width = sign ? amountAt(all, place + value.length + length) : undefined;
   if (width === undefined) {
@@ -127,6 +127,16 @@ export const valueToBeNear: Recogniser = (misfit) => {
   const last = all[place + value.length + length + width.length - 1] as Token;
   return rewrite(`How close it must be to a value is written \`${text}\`.`, all[0] as Token, last, text);
 };
+
+/** `club-path ±2°`, `club-path = ±2°`. */
+function aroundZero(line: readonly Token[], place: number): Explanation | undefined {
+  const { sign, length } = plusMinusAt(line, place);
+  const width = sign ? amountAt(line, place + length) : undefined;
+  if (width === undefined) return undefined;
+  const text = `within ±${width.text}`;
+  const last = line[place + length + width.length - 1] as Token;
+  return rewrite(`How close it must be is written \`${text}\`.`, line[0] as Token, last, text);
+}
 
 /** Whether a limit was expected: behind a metric. */
 function isBehindMetric({ expected }: Misfit): boolean {
@@ -154,22 +164,6 @@ function countBound(bound: Bound, { image }: Token, isShare: boolean): string {
   const isAbove = bound === "above";
   const step = isShare || !/^\d+$/.test(image) ? 0 : isAbove ? 1 : -1;
   return `${isAbove ? "at least" : "at most"} ${step === 0 ? image : Math.max(0, Number(image) + step)}`;
-}
-
-interface Amount {
-  readonly number: string;
-  /** With the space before it, if there is one; empty where there is none. */
-  readonly unit: string;
-  readonly text: string;
-  /** How many tokens it takes. */
-  readonly length: number;
-}
-
-function amountAt(line: readonly Token[], place: number): Amount | undefined {
-  const [number, unit] = [line[place], line[place + 1]];
-  if (!isNumber(number)) return undefined;
-  const text = isWord(unit) ? (touch(number, unit) ? "" : " ") + unit.image : "";
-  return { number: number.image, unit: text, text: number.image + text, length: isWord(unit) ? 2 : 1 };
 }
 
 function plusMinusAt(

@@ -1,6 +1,6 @@
 /** The tokens around a place where the parser could not go on, and ways to write them anew. */
 import type { Explanation, Misfit } from "../slip.ts";
-import { excerpt, hasPlace, nameOf, rangeOf, startsLine, type Token } from "../tokens.ts";
+import { excerpt, hasPlace, nameOf, rangeOf, startsLine, type Token, touch } from "../tokens.ts";
 
 /** Tokens of a line that a phrase takes, from the one that does not fit. */
 const LONGEST_PHRASE = 8;
@@ -38,6 +38,24 @@ export function goalAround({ slip, index }: Misfit): readonly Token[] {
 
 /** Words that can be read before it is clear that they are none of the language. */
 const FEW = 3;
+
+/** A number and the unit behind it. */
+export interface Amount {
+  readonly number: string;
+  /** With the space before it, if there is one; empty where there is none. */
+  readonly unit: string;
+  readonly text: string;
+  /** How many tokens it takes. */
+  readonly length: number;
+}
+
+/** Undefined where no number stands. */
+export function amountAt(line: readonly Token[], place: number): Amount | undefined {
+  const [number, unit] = [line[place], line[place + 1]];
+  if (!isNumber(number)) return undefined;
+  const text = isWord(unit) ? (touch(number, unit) ? "" : " ") + unit.image : "";
+  return { number: number.image, unit: text, text: number.image + text, length: isWord(unit) ? 2 : 1 };
+}
 
 /** Writes another text from one token to another. */
 export function rewrite(message: string, first: Token, last: Token, text: string): Explanation {

@@ -1,8 +1,19 @@
 /** What is said the way people say it, but not the way the language has it: `7/10`, `150–160 yd`, `7 iron`. */
 import type { Explanation, Recogniser } from "../slip.ts";
 import { SLIP } from "../slip-tokens.ts";
-import { nameOf, rangeOf, type Token, touch } from "../tokens.ts";
-import { EVERYDAY_UNITS, isNumber, isWord, LIMITS, nearby, rewrite, typeOf } from "./nearby.ts";
+import { excerpt, nameOf, rangeOf, type Token, touch } from "../tokens.ts";
+import {
+  amountAt,
+  EVERYDAY_UNITS,
+  insertBefore,
+  isNumber,
+  isText,
+  isWord,
+  LIMITS,
+  nearby,
+  rewrite,
+  typeOf,
+} from "./nearby.ts";
 
 /** `7/10 shots` and `7 out of 10 shots`. */
 export const fraction: Recogniser = (misfit) => {
@@ -29,16 +40,69 @@ export const dashForAnd: Recogniser = (misfit) => {
   };
 };
 
-/** `carry 150–160 yd`. */
-export const dashForBetween: Recogniser = (misfit) => {
-  const [low, dash, high, sign] = nearby(misfit).line;
-  if (!misfit.expected.includes("between") || !isNumber(low) || !isDash(dash) || !isNumber(high)) {
+/** `carry 150–160 yd`, `carry from 150 yd to 160 yd`. */
+export const rangeInOtherWords: Recogniser = (misfit) => {
+  const { line } = nearby(misfit);
+  const start = line[0]?.image === "from" ? 1 : 0;
+  const low = amountAt(line, start);
+  const joint = line[start + (low?.length ?? 0)];
+  const high = amountAt(line, start + (low?.length ?? 0) + 1);
+  if (!misfit.expected.includes("between") || low === undefined || high === undefined) return undefined;
+  if (joint?.image !== "to" && !isDash(joint)) return undefined;
+  // A unit that is said once is meant twice.
+  const text = `between ${low.number}${low.unit || high.unit} and ${high.number}${high.unit || low.unit}`;
+  const last = line[start + low.length + high.length] as Token;
+  return rewrite(`A range is written \`${text}\`.`, line[0] as Token, last, text);
+};
+
+/** `2° in to out` for the name of a direction, which is one word. */
+export const splitDirection: Recogniser = (misfit) => {
+  const [from, to, side] = nearby(misfit).line;
+  if (from === undefined || side === undefined) return undefined;
+  const text = `${from.image}-${to?.image}-${side.image}`;
+  if (!/^(?:in-to-out|out-to-in|left-to-right|right-to-left)$/.test(text)) return undefined;
+  return rewrite(`The parts of a name are joined by hyphens: \`${text}\`.`, from, side, text);
+};
+
+/** `10 shots 7-iron`. */
+export const clubWithoutWith: Recogniser = (misfit) => {
+  const { before, line } = nearby(misfit);
+  const [club] = line;
+  if (!/^shots?$/.test(before?.image ?? "") || !isWord(club) || misfit.slip.loop === undefined)
     return undefined;
+  if (!/^(?:driver|putter|.+-(?:iron|wood|hybrid|wedge))$/.test(club.image)) return undefined;
+  return insertBefore("The club stands behind `with`.", club, "with");
+};
+
+/** `3 x 10 shots`, `3 sets of 10 shots`, `10 x 7-iron`. */
+export const sets: Recogniser = (misfit) => {
+  const { before, line } = nearby(misfit);
+  // Without a number before it a line of shots may start with a parameter, and it is the number that does not fit.
+  const all = isNumber(before) ? [before, ...line] : line;
+  const [number, second, third] = all;
+  const isTimes = /^[x×*]$/.test(second?.image ?? "");
+  const isSets = second?.image === "sets" && third?.image === "of";
+  if (!isNumber(number) || (!isTimes && !isSets)) return undefined;
+  const [behind, shots] = all.slice(isSets ? 3 : 2);
+  if (isTimes && isWord(behind)) {
+    const text = `${number.image} shots with ${behind.image}`;
+    return rewrite(`How many shots with which club is written \`${text}\`.`, number, behind, text);
   }
-  const unit = isUnit(sign) ? sign : undefined;
-  const behind = unit === undefined ? "" : (touch(high, unit) ? "" : " ") + unit.image;
-  const text = `between ${low.image}${behind} and ${high.image}${behind}`;
-  return rewrite(`A range is written \`${text}\`.`, low, unit ?? high, text);
+  if (!isNumber(behind)) return undefined;
+  const text = `${Number(number.image) * Number(behind.image)} shots`;
+  const last = shots !== undefined && /^shots?$/.test(shots.image) ? shots : behind;
+  return rewrite(`Shots are counted as a whole: \`${text}\`.`, number, last, text);
+};
+
+/** `warmup "Wake up" {` for a block, whose kind stands behind its name. */
+export const kindBeforeBlock: Recogniser = (misfit) => {
+  const { line } = nearby(misfit);
+  const [kind, name] = line;
+  if (kind === undefined || !isText(name) || !misfit.slip.loop?.starters.has("block")) return undefined;
+  const known = kind.image === "warmup" ? "warm-up" : kind.image;
+  if (!misfit.slip.grammar.rules.get("BlockKind")?.own.includes(known)) return undefined;
+  const text = `block ${name.image} ${known}`;
+  return rewrite(`The kind of a block stands behind its name: \`${excerpt(text)}\`.`, kind, name, text);
 };
 
 /** `+-2°` for `±2°`. */

@@ -1,5 +1,6 @@
 /** Words that are misspelt, stand in the wrong place, or have quotation marks where none belong. */
 import { nearest } from "../../../shared/nearest.ts";
+import { listed } from "../../checks/wording.ts";
 import type { Explanation, Misfit, Recogniser, Slip } from "../slip.ts";
 import { isFile, keywordsWithin, placeOf, type StatementLoop } from "../statement-loops.ts";
 import { excerpt, lastOfLine, nameOf, rangeOf, shown, startsLine, type Token, touch } from "../tokens.ts";
@@ -154,7 +155,7 @@ export const misplaced: Recogniser = (misfit) => {
   if (homes.length === 0) return undefined;
   const isOutside = isFile(slip.loop);
   const here = isOutside ? "" : "directly ";
-  const places = [...new Set(homes.map(placeOf))].join(" or ");
+  const places = listed([...new Set(homes.map(placeOf))], "or");
   return {
     message: `\`${shown(token)}\` cannot stand ${here}${placeOf(slip.loop)}; it belongs ${places}.${isOutside ? " Is there a } too many before it?" : ""}`,
     range: rangeOf(token),

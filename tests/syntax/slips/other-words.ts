@@ -113,4 +113,50 @@ export const SLIPS: readonly Slip[] = [
     messages: ["`plan` is `step` here."],
     fixed: 'curriculum "Irons" {\n  step "A"\n}\n',
   },
+  {
+    name: "other words for the lines of a plan",
+    text: plan(
+      '«goal» "Better path"',
+      "«clubs» 7-iron, driver",
+      "«duration» 40 min",
+      '«warning» "Stop on pain."',
+    ),
+    messages: [
+      "`goal` is `intent` here.",
+      "`clubs` is `for` here.",
+      "`duration` is `time` here.",
+      "`warning` is `caution` here.",
+    ],
+    fixed: plan('intent "Better path"', "for 7-iron, driver", "time 40 min", 'caution "Stop on pain."'),
+  },
+  {
+    name: "a club named in a plan, in a word that begins a declaration elsewhere",
+    text: plan("«club» 7-iron", 'block "Start" {', "  10 shots", "}"),
+    messages: ["`club` is `for` here."],
+    fixed: plan("for 7-iron", 'block "Start" {', "  10 shots", "}"),
+  },
+  {
+    name: "other words for the lines of a block",
+    text: block(
+      "10 shots «using» 7-iron",
+      '«focus» "Chest"',
+      "«goal» at least 7 of 10 shots on target",
+      "«must» attack-angle at least 2° down",
+      "«ignore» carry below 50 yd",
+    ),
+    messages: [
+      "`using` is `with` here.",
+      "`focus` is `cue` here.",
+      "`goal` is `success` here.",
+      "`must` is `require` here.",
+      "`ignore` is `leave out shots where` here.",
+    ],
+    fixed: block(
+      "10 shots with 7-iron",
+      'cue "Chest"',
+      "success at least 7 of 10 shots on target",
+      "require attack-angle at least 2° down",
+      "leave out shots where carry below 50 yd",
+    ),
+  },
 ];

@@ -138,4 +138,48 @@ export const SLIPS: readonly Slip[] = [
     fixed:
       'finding "Cut" {\n  when average carry at least 150 yd\n  when average carry at least 150 yd\n  suspect "the grip"\n}\n',
   },
+  {
+    name: "a range in other words",
+    text: block(
+      "target club-path «from 1° to 3°» in-to-out",
+      "target carry «150 yd - 160 yd»",
+      "target club-path within 2° «in to out»",
+    ),
+    messages: [
+      "A range is written `between 1° and 3°`.",
+      "A range is written `between 150 yd and 160 yd`.",
+      "The parts of a name are joined by hyphens: `in-to-out`.",
+    ],
+    fixed: block(
+      "target club-path between 1° and 3° in-to-out",
+      "target carry between 150 yd and 160 yd",
+      "target club-path within 2° in-to-out",
+    ),
+  },
+  {
+    name: "around zero, without its word",
+    text: block("target club-path «±2°»", "target club-path «= ±2°»"),
+    messages: Array(2).fill("How close it must be is written `within ±2°`."),
+    fixed: block("target club-path within ±2°", "target club-path within ±2°"),
+  },
+  {
+    name: "sets of shots, and a club behind its number",
+    text: block("«3 x 10 shots»", "«2 sets of 8 shots»", "«10 x 7-iron»", "10 shots «7-iron»"),
+    messages: [
+      "Shots are counted as a whole: `30 shots`.",
+      "Shots are counted as a whole: `16 shots`.",
+      "How many shots with which club is written `10 shots with 7-iron`.",
+      "The club stands behind `with`.",
+    ],
+    fixed: block("30 shots", "16 shots", "10 shots with 7-iron", "10 shots with 7-iron"),
+  },
+  {
+    name: "the kind of a block in place of its word",
+    text: plan('«warmup "Wake up"» {', "  10 shots", "}", '«test "Prove it"» {', "  10 shots", "}"),
+    messages: [
+      'The kind of a block stands behind its name: `block "Wake up" warm-up`.',
+      'The kind of a block stands behind its name: `block "Prove it" test`.',
+    ],
+    fixed: plan('block "Wake up" warm-up {', "  10 shots", "}", 'block "Prove it" test {', "  10 shots", "}"),
+  },
 ];

@@ -93,4 +93,18 @@ export const SLIPS: readonly Slip[] = [
     messages: ["What comes next stands between braces: `then { … }`, one recommendation a line."],
     fixed: plan("then { repeat when every goal is met }", "time 40 min"),
   },
+  {
+    name: "a word before the brace, which does not keep the block from being read",
+    text: plan('block "Start" «practice» {', "  10 «balls»", "}"),
+    messages: [
+      "The statement is complete before `practice`. Take the rest out, or start a new line for the next one.",
+      "`balls` is `shots` here.",
+    ],
+    fixed: plan('block "Start" practice {', "  10 shots", "}"),
+  },
+  {
+    name: "a declaration that is indented, which does not end the plan",
+    text: plan("«metric» depth is length", 'block "Start" {', "  10 shots", "}"),
+    messages: ["`metric` cannot stand directly in a `plan`; it belongs outside all braces."],
+  },
 ];
