@@ -31,6 +31,7 @@ import {
 } from "./check.ts";
 import { cstOf } from "./edits.ts";
 import { Meanings } from "./meanings.ts";
+import { Memory } from "./remembered.ts";
 
 /** The protocol's diagnostic, as the framework has it. */
 type Diagnostic = Awaited<ReturnType<DocumentValidator["validateDocument"]>>[number];
@@ -64,6 +65,7 @@ const UNNECESSARY = 1;
 export class DrillwrightDocumentValidator implements DocumentValidator {
   private readonly names: Names;
   private readonly checks: Readonly<Record<string, Check>>;
+  private readonly memory = new Memory();
   private checksByType: ReadonlyMap<string, readonly Entry[]> | undefined;
 
   /** @param checks by id. */
@@ -91,7 +93,7 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
       names: this.names,
       hasSyntaxErrors: errors.length > 0,
       isBroken,
-      meanings: new Meanings(file, this.names, isBroken, errorsFound),
+      meanings: new Meanings(file, this.names, isBroken, errorsFound, this.memory),
     };
     const contextOf = once(
       (entry: Entry): CheckContext => ({
@@ -125,7 +127,6 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
       if (cancelToken !== undefined) await interruptAndCheck(cancelToken);
       ask(entry, node);
     }
-    context.meanings.complete();
     return inOrder(weightiest(inOrder(diagnostics)));
   }
 

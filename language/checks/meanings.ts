@@ -26,15 +26,15 @@ import {
   Metric,
   type Plan,
 } from "../generated/tree/ast.ts";
-import { lowerBlock } from "../lowering/block.ts";
+import { lowerBlock, type Surroundings } from "../lowering/block.ts";
 import { baselinesIn } from "../lowering/plan.ts";
 import { IncompleteError } from "../lowering/unresolved.ts";
 import { lowerMetric } from "../lowering/vocabulary.ts";
 import type { Names } from "../names/names.ts";
 import type { TextRange } from "./check.ts";
 import { type FaultyParts, faultyParts } from "./faulty-parts.ts";
-import { type Answers, Memory, type Remembered, WITH_OTHERS } from "./remembered.ts";
-import { blocksAround, placedText, planAround, surroundingsOf } from "./surroundings.ts";
+import { type Answers, HANGS_ON_MORE, type Memory, type Remembered } from "./remembered.ts";
+import { blocksAround, placesAround, startOf, surroundingsOf, textOf } from "./surroundings.ts";
 
 /** A block, or a drill by itself, in which every parameter stands for its default. Files are named by their URI. */
 export interface Meaning extends BlockInPlan {
@@ -52,18 +52,22 @@ export class Meanings {
   private surroundings: number | undefined;
   private faulty: FaultyParts | undefined;
 
-  /** @param errorsFound the places of the errors in the file, asked for once. */
+  /**
+   * @param errorsFound the places of the errors in the file, asked for once
+   * @param memory what was found out about this file and others before
+   */
   constructor(
     document: LangiumDocument<Document>,
     names: Names,
     isBroken: (node: AstNode) => boolean,
     errorsFound: () => readonly TextRange[],
+    memory: Memory,
   ) {
     this.document = document;
     this.names = names;
     this.isBroken = isBroken;
     this.errorsFound = errorsFound;
-    this.memory = Memory.of(document);
+    this.memory = memory;
   }
 
   /** The blocks of a plan in order, also of one in another file; a drill is one. Those that have a meaning. */
@@ -78,9 +82,7 @@ export class Meanings {
 
   /** Undefined for a block that has no meaning. */
   readonly ofBlock = once((node: Block | Drill): Meaning | undefined => {
-    const plan = isPlan(node.$container) ? node.$container : undefined;
-    const drill = isBlock(node) ? node.use?.drill?.ref : undefined;
-    const isSound = [node, plan, drill].every((part) => part === undefined || this.isSound(part));
+    const isSound = partsOf(node).every((part) => this.isSound(part));
     return isSound ? this.lowered(node) : undefined;
   });
 
@@ -94,16 +96,16 @@ export class Meanings {
     const without = whole === undefined ? this.faults().lines.get(node) : undefined;
     const isAlone = isDrill(node) || node.use === undefined;
     if (without === undefined || !isAlone || this.isBroken(node)) return whole;
-    const around = [node.$container, AstUtils.getDocument(node).parseResult.value];
-    if (!around.every((part) => this.isSound(part))) return undefined;
+    if (!partsOf(node).every((part) => part === node || this.isSound(part))) return undefined;
     const isInDoubt = [...without].some((line) => isTarget(line) || isRequirement(line));
     const goals = isInDoubt ? node.statements.filter(isSuccess) : [];
     return this.lowered(node, new Set([...without, ...goals]));
   }
 
   /**
-   * The answer to a question about a block or drill of this file: what was found out when all that it hangs on was the
-   * same, else what is found out now. It hangs on other blocks of the plan only if it asks for them.
+   * The answer to a question about a block or drill of this file: what was found out here or in another file when all that
+   * it hangs on was the same, else what is found out now. It hangs on other blocks of the plan only if it asks for them,
+   * and on where things stand only if there is something to be said.
    *
    * @param question the same each time, whatever the file says
    */
@@ -112,48 +114,54 @@ export class Meanings {
     question: unknown,
     findOut: () => readonly Remembered[],
   ): readonly Remembered[] {
-    const alone = this.answersAbout(node);
-    const known = alone.get(question);
-    if (known !== undefined && known !== WITH_OTHERS) return known;
-    const before = known === WITH_OTHERS ? this.answersAmongOthers(node).get(question) : undefined;
-    if (before !== undefined && before !== WITH_OTHERS) return before;
+    const stages = [this.answersAbout, this.answersAmongOthers, this.answersAtThisPlace];
+    for (const stage of stages) {
+      const known = stage(node).get(question);
+      if (known === undefined) break;
+      if (known !== HANGS_ON_MORE) return known;
+    }
     const found = findOut();
-    const hangsOnOthers = this.askedForOthers.has(node);
-    alone.set(question, hangsOnOthers ? WITH_OTHERS : found);
-    if (hangsOnOthers) this.answersAmongOthers(node).set(question, found);
+    const last = found.length > 0 ? 2 : this.askedForOthers.has(node) ? 1 : 0;
+    for (const stage of stages.slice(0, last)) stage(node).set(question, HANGS_ON_MORE);
+    stages[last]?.(node).set(question, found);
     return found;
   }
 
   private readonly answersAbout = once((node: Block | Drill): Answers => this.memory.about(this.keyOf(node)));
 
-  private readonly answersAmongOthers = once((node: Block | Drill): Answers => {
-    const plan = isPlan(node.$container) ? node.$container : undefined;
-    if (plan === undefined) return this.answersAbout(node);
-    return this.memory.about(`${this.keyOf(node)} ${this.blocksOfPlan(plan)}`);
-  });
+  private readonly answersAmongOthers = once(
+    (node: Block | Drill): Answers => this.memory.about(this.keyAmongOthers(node)),
+  );
+
+  private readonly answersAtThisPlace = once(
+    (node: Block | Drill): Answers =>
+      this.memory.about(
+        `${startOf(node)} in ${this.placesIn(node.$container)} at ${this.keyAmongOthers(node)}`,
+      ),
+  );
 
   /** All that the meaning of a block or drill hangs on, but for what its plan says in other blocks. */
   private readonly keyOf = once((node: Block | Drill): string => {
-    const around = isPlan(node.$container) ? this.aroundBlocks(node.$container) : 0;
     this.surroundings ??= this.memory.numberOf(surroundingsOf(this.document, this.names));
-    const faulty = [...(this.faults().lines.get(node) ?? [])].map(placedText);
-    const isSound = Number(this.isSound(node));
-    return `${placedText(node)} ${isSound} ${around} ${this.surroundings} ${faulty.join()}`;
+    const soundness = partsOf(node).map((part) => this.isSound(part));
+    const faulty = [...(this.faults().lines.get(node) ?? [])].map(textOf);
+    const around = JSON.stringify([this.statedTo(node), soundness, this.isBroken(node), faulty]);
+    return `${this.surroundings} ${this.memory.numberOf(around)} ${textOf(node)}`;
   });
 
-  private readonly aroundBlocks = once((plan: Plan): number =>
-    this.memory.numberOf(`${Number(this.isSound(plan))} ${planAround(plan)}`),
+  private keyAmongOthers(node: Block | Drill): string {
+    const others = isPlan(node.$container) ? this.blocksOfPlan(node.$container) : 0;
+    return `${others} of ${this.keyOf(node)}`;
+  }
+
+  private readonly placesIn = once((around: Plan | Document): number =>
+    this.memory.numberOf(placesAround(around, this.document)),
   );
 
   private readonly blocksOfPlan = once((plan: Plan): number => {
     const soundness = plan.statements.filter(isBlock).map((block) => Number(this.isSound(block)));
     return this.memory.numberOf(`${soundness.join("")} ${blocksAround(plan)}`);
   });
-
-  /** Every check has been asked. */
-  complete(): void {
-    this.memory.forgetTheRest();
-  }
 
   /** The metrics that can be meant in a file. */
   vocabulary(document: LangiumDocument<Document> = this.document): Vocabulary {
@@ -217,12 +225,17 @@ export class Meanings {
 
   private readonly statedBy = once(statedBy);
 
+  /** What a plan tells a block. */
+  private statedTo(node: Block | Drill): Stated {
+    if (!isPlan(node.$container)) return { firstClub: null, baseline: undefined };
+    const { firstClub, baselines } = this.statedBy(node.$container);
+    return { firstClub, baseline: baselines.get(node) };
+  }
+
   private lowered(node: Block | Drill, without?: ReadonlySet<AstNode>): Meaning | undefined {
     const plan = isPlan(node.$container) ? node.$container : undefined;
-    const { firstClub, baselines } = plan === undefined ? NOTHING_STATED : this.statedBy(plan);
-    const baseline = baselines.get(node);
     const block = this.attempt(node, () =>
-      lowerBlock(node as Block, { firstClub, baseline, fileName, without }),
+      lowerBlock(node as Block, { ...this.statedTo(node), fileName, without }),
     );
     if (block === undefined) return undefined;
     return {
@@ -245,6 +258,12 @@ export function blocksOf(node: Plan | Drill): readonly (Block | Drill)[] {
   return isPlan(node) ? node.statements.filter(isBlock) : [node];
 }
 
+/** What must be sound for a block or drill to have a meaning: itself, what is around it, and the drill that it is made from. */
+function partsOf(node: Block | Drill): AstNode[] {
+  const drill = isBlock(node) ? node.use?.drill?.ref : undefined;
+  return drill === undefined ? [node, node.$container] : [node, node.$container, drill];
+}
+
 /** By the first file of the library, which never changes. */
 const builtInVocabulary = new WeakMap<LangiumDocument<Document>, Vocabulary>();
 
@@ -259,18 +278,12 @@ const NOWHERE: Position = { line: 0, character: 0 };
 
 export const fileName = (uri: { toString(): string }) => uri.toString();
 
-/** What a plan tells its blocks. */
-interface Stated {
-  readonly firstClub: string | null;
-  readonly baselines: ReadonlyMap<AstNode, Against>;
-}
+type Stated = Pick<Surroundings, "firstClub" | "baseline">;
 
-const NOTHING_STATED: Stated = { firstClub: null, baselines: new Map() };
-
-function statedBy({ statements }: Plan): Stated {
+function statedBy({ statements }: Plan) {
   const clubs = statements.filter(isForClubs).flatMap((line) => line.clubs);
   return {
     firstClub: clubs[0]?.ref?.name ?? null,
-    baselines: baselinesIn(statements.filter(isBlock)),
+    baselines: baselinesIn(statements.filter(isBlock)) as ReadonlyMap<AstNode, Against>,
   };
 }

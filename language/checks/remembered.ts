@@ -1,59 +1,52 @@
-/** What was found out about blocks the last time a file was looked at, so that a keystroke in one asks nothing of the others. */
-import type { LangiumDocument } from "langium";
+/**
+ * What was found out about blocks before, so that a keystroke in one asks nothing of the others, and a thousand files made
+ * from the same drills ask once.
+ */
 import type { Finding } from "./check.ts";
 
 /** A finding without the node, which is another one after each keystroke. */
 export type Remembered = Omit<Finding, "node" | "cst" | "property" | "index">;
 
-/** The answer hangs on other blocks of the plan as well, and is kept with them. */
-export const WITH_OTHERS = Symbol("with others");
+/** The answer hangs on more than it is looked for by here, and is kept with all that as well. */
+export const HANGS_ON_MORE = Symbol("hangs on more");
 
 /** By what was asked. */
-export type Answers = Map<unknown, readonly Remembered[] | typeof WITH_OTHERS>;
+export type Answers = Map<unknown, readonly Remembered[] | typeof HANGS_ON_MORE>;
 
+/** More blocks than files have that are looked at one after the other, again and again. */
+const MOST_BLOCKS = 10_000;
+
+/** Holds no more than twice so many. */
 export class Memory {
   private readonly answers = new TwoGenerations<Answers>();
   private readonly numbers = new TwoGenerations<number>();
   private last = 0;
-
-  /** The memory of a file. */
-  static of(document: LangiumDocument): Memory {
-    const memory = memories.get(document) ?? new Memory();
-    memories.set(document, memory);
-    return memory;
-  }
 
   /** The answers about whatever the key describes in full; none at first. */
   about(key: string): Answers {
     return this.answers.get(key, () => new Map());
   }
 
-  /** A number that stands for a text, so that keys need not hold long ones. */
+  /** A number that stands for a text, so that keys need not hold long ones. Never that of another text. */
   numberOf(text: string): number {
     return this.numbers.get(text, () => ++this.last);
   }
-
-  /** Forgets what was not asked for again since the last time. Not called where looking at the file was cut short. */
-  forgetTheRest(): void {
-    this.answers.forgetTheRest();
-    this.numbers.forgetTheRest();
-  }
 }
 
+/** Forgets what was not asked for since so many others were. */
 class TwoGenerations<T> {
   private before = new Map<string, T>();
   private now = new Map<string, T>();
 
   get(key: string, make: () => T): T {
-    const value = this.now.get(key) ?? this.before.get(key) ?? make();
+    const known = this.now.get(key);
+    if (known !== undefined) return known;
+    const value = this.before.get(key) ?? make();
+    if (this.now.size >= MOST_BLOCKS) {
+      this.before = this.now;
+      this.now = new Map();
+    }
     this.now.set(key, value);
     return value;
   }
-
-  forgetTheRest(): void {
-    this.before = this.now;
-    this.now = new Map();
-  }
 }
-
-const memories = new WeakMap<LangiumDocument, Memory>();

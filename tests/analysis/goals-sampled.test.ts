@@ -4,6 +4,7 @@ import { expect, test } from "vitest";
 import { goalsAgainstEachOther } from "../../language/analysis/possibility/goals-together.ts";
 import { idleGoals } from "../../language/analysis/possibility/idle-goals.ts";
 import { type Meaning, Meanings } from "../../language/checks/meanings.ts";
+import { Memory } from "../../language/checks/remembered.ts";
 import { evaluate } from "../../language/criteria/criteria.ts";
 import type { CountedShots } from "../../language/criteria/criterion.ts";
 import { isPlan } from "../../language/generated/tree/ast.ts";
@@ -135,6 +136,7 @@ test("no result meets goals that are called impossible together", async () => {
           services.names.Names,
           () => false,
           () => [],
+          new Memory(),
         );
         for (const node of document.parseResult.value.declarations.filter(isPlan)) {
           for (const meaning of meanings.of(node)) judge(meaning, random, seen);

@@ -8,6 +8,7 @@ import { idleGoals } from "../../language/analysis/possibility/idle-goals.ts";
 import { redundantLines } from "../../language/analysis/possibility/redundancy.ts";
 import type { Remark } from "../../language/analysis/subject.ts";
 import { type Meaning, Meanings } from "../../language/checks/meanings.ts";
+import { Memory } from "../../language/checks/remembered.ts";
 import { isPlan } from "../../language/generated/tree/ast.ts";
 import { claimOf, meets, type PlayerTraits, type Readings } from "../../shared/condition.ts";
 import type { Condition, Location } from "../../shared/plan-model.ts";
@@ -199,6 +200,7 @@ test("no shot does what is called impossible", async () => {
           services.names.Names,
           () => false,
           () => [],
+          new Memory(),
         );
         for (const node of document.parseResult.value.declarations.filter(isPlan)) {
           for (const meaning of meanings.of(node)) judge(meaning, random, seen);

@@ -1,7 +1,10 @@
 /** Files of a folder, checked as an editor would check them. */
 import { EmptyFileSystem, type LangiumDocument, URI } from "langium";
 import type { TextEdit, TextRange } from "../../language/checks/check.ts";
-import type { DiagnosticData } from "../../language/checks/document-validator.ts";
+import {
+  type DiagnosticData,
+  DrillwrightDocumentValidator,
+} from "../../language/checks/document-validator.ts";
 import { createCoreServices, type DrillwrightServices } from "../../language/core-module.ts";
 import type { Document } from "../../language/generated/tree/ast.ts";
 
@@ -33,7 +36,7 @@ export const MAIN = "example.drill";
 export async function withChecked<T>(
   text: string,
   others: Readonly<Record<string, string>>,
-  use: (main: Checked, others: ReadonlyMap<string, Checked>) => T,
+  use: (main: Checked, others: ReadonlyMap<string, Checked>) => T | Promise<T>,
 ): Promise<T> {
   const documents = Object.entries({ [MAIN]: text, ...others }).map(([name, content]) => {
     const uri = URI.parse(`file:///examples/${name}`);
@@ -42,16 +45,15 @@ export async function withChecked<T>(
     return [name, document] as const;
   });
   try {
-    await shared.workspace.DocumentBuilder.build(
-      documents.map(([, document]) => document),
-      { validation: true },
-    );
+    await shared.workspace.DocumentBuilder.build(documents.map(([, document]) => document));
+    const validator = new DrillwrightDocumentValidator(drillwright); // one that remembers nothing
+    for (const [, document] of documents) document.diagnostics = await validator.validateDocument(document);
     const checked = new Map(
       documents.map(([name, document]) => [name, { found: foundIn(document), document }]),
     );
     const main = checked.get(MAIN) as Checked;
     checked.delete(MAIN);
-    return use(main, checked);
+    return await use(main, checked);
   } finally {
     await shared.workspace.DocumentBuilder.update(
       [],
