@@ -184,7 +184,7 @@ export const practices: readonly Practice[] = [
   {
     seed: 75,
     hand: "right",
-    date: "2026-10-05",
+    date: "2026-09-07",
     begins: "16:15",
     field: "p07-ball-first.csv",
     exercises: [
