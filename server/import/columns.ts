@@ -28,6 +28,9 @@ export interface Columns {
   readonly order: { readonly index: number; readonly header: string } | null;
 }
 
+/** Whose shots are read. */
+type Owner = Pick<ScoringInput["player"], "name" | "hand">;
+
 /**
  * Finds every column of the source in the header. Undefined where that cannot be done: each name that is missing or
  * stands more than once is reported as an error, and so is a column whose sign depends on a hand nobody stated.
@@ -35,7 +38,7 @@ export interface Columns {
 export function bindColumns(
   header: Header,
   source: Source,
-  player: ScoringInput["player"],
+  player: Owner,
   report: Report,
 ): Columns | undefined {
   const names = [...source.columns.map((column) => column.header), source.orderedBy ?? []].flat();
@@ -73,7 +76,7 @@ export function bindColumns(
 }
 
 /** What to write so that readings whose sign depends on the hand can be read. */
-export function stateHand(player: ScoringInput["player"]): string {
+export function stateHand(player: Owner): string {
   return `Write \`right-handed\` or \`left-handed\` in player ${quote(player.name)}.`;
 }
 

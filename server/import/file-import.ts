@@ -4,11 +4,11 @@ import type { DataFile, DataFinding } from "../../shared/session-data.ts";
 import { type Hit, HitReader } from "./cells/hits.ts";
 import { inOrder } from "./cells/order.ts";
 import { bindColumns, type Columns } from "./columns.ts";
-import { quote, type Report } from "./finding.ts";
+import { type Problem, quote, type Report } from "./finding.ts";
 import { OwnRows } from "./own-rows.ts";
 import { TextDecoding } from "./table/decode.ts";
 import { ShotRows } from "./table/rows.ts";
-import { TableReader } from "./table/table.ts";
+import { type Layout, TableReader, type TableRow } from "./table/table.ts";
 
 /** One table while it is read. */
 export class FileImport {
@@ -70,6 +70,27 @@ export class FileImport {
   push(content: Uint8Array | string): void {
     if (this.hasFailed) return;
     this.#table?.push(typeof content === "string" ? content : this.#decoding.push(content));
+  }
+
+  /** Goes on at a line of a delimited table under the header: what stands before it, and was not pushed, are others' shots. */
+  goOnAt(line: number, layout: Layout): void {
+    this.#table?.goOnAt(line, layout);
+    this.#rows?.end();
+  }
+
+  /** Whether so many rows that begin with this one, and have its cells in the columns that part the table, are to be pushed. */
+  wants(row: TableRow, rows: number): boolean {
+    return this.#own?.wants(row, rows) ?? false;
+  }
+
+  /** So many rows like this, of which nobody can tell whose it is, are not pushed since enough of them were. */
+  skipLike(row: TableRow, rows: number): void {
+    this.#own?.skipLike(row, rows);
+  }
+
+  /** The table cannot be read to its end. */
+  fails(problem: Problem): void {
+    if (!this.hasFailed) this.#table?.fail(problem);
   }
 
   /** What was read so far has this SHA-256; more may come. */

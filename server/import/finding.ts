@@ -10,13 +10,15 @@ export interface Problem {
   readonly column?: string;
   readonly text?: string;
   readonly message: string;
+  /** How many findings this stands for, of which nothing more than the number is wanted; left out, it is one. */
+  readonly times?: number;
 }
 
 /** Takes note of a problem; reading goes on. */
 export type Report = (problem: Problem) => void;
 
 /** How many findings of one kind about one column are listed; the others are counted. */
-const MOST_LISTED = 200;
+export const MOST_LISTED = 200;
 
 /** Collects what is found in the files of a session, and keeps the list bounded whatever is in them. */
 export class Findings {
@@ -48,10 +50,13 @@ export class Findings {
     return [...this.#files].flatMap((file) => byFile.get(file) ?? []);
   }
 
-  #add({ code, severity, line, column, text, message }: Problem, file: string): void {
+  #add({ code, severity, line, column, text, message, times = 1 }: Problem, file: string): void {
     const key = JSON.stringify([file, code, column]);
     const counted = this.#counts.get(key);
-    if (counted !== undefined && severity !== "error" && ++counted.count > MOST_LISTED) return;
+    if (counted !== undefined && severity !== "error") {
+      counted.count += times;
+      if (counted.count > MOST_LISTED) return;
+    }
     const finding: DataFinding = {
       code,
       severity,
@@ -61,7 +66,7 @@ export class Findings {
       text: text === undefined ? null : clip(text),
       message,
     };
-    if (counted === undefined) this.#counts.set(key, { first: finding, count: 1 });
+    if (counted === undefined) this.#counts.set(key, { first: finding, count: times });
     this.#listed.push(finding);
   }
 }

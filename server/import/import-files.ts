@@ -4,8 +4,9 @@ import type { SessionData } from "../../shared/session-data.ts";
 import type { FileImport } from "./file-import.ts";
 import { DamagedPackingError, isPacked, unpacked } from "./gunzip.ts";
 import { SessionImport } from "./import-session.ts";
+import { partsOf } from "./parts/table-parts.ts";
 
-/** A file that is too large to be held, piece by piece. */
+/** A file that is too large to be held, piece by piece, as often as it is asked for. */
 export interface Pieces extends AsyncIterable<Uint8Array> {
   /** SHA-256 of all pieces in lower-case hexadecimal, once the last one was read. */
   sha256(): string;
@@ -13,6 +14,8 @@ export interface Pieces extends AsyncIterable<Uint8Array> {
   readonly size: number;
   /** Whether the file is still being written: its last row counts when its line has ended. */
   readonly isGrowing?: boolean;
+  /** The bytes from one place up to another, where they can be had without reading what is before. */
+  between?(start: number, end: number): Promise<Uint8Array>;
 }
 
 /** What reading the tables of a session needs from the world outside. */
@@ -63,7 +66,11 @@ export async function importFiles(
         reading.push(content);
         reading.end(sha256);
       }
-    } else await readPieces(content, reading, watcher);
+    } else {
+      const parts = await partsOf(content, input.sources.get(source), file, watcher);
+      if (parts === undefined) await readPieces(content, reading, watcher);
+      else await parts.readInto(reading, watcher);
+    }
   }
   return session.data();
 }

@@ -10,6 +10,15 @@ import type { TableRow } from "./table/table.ts";
 /** Under which order of day and month a row belongs to the session; `any` where that makes no difference. */
 export type Membership = "any" | "day-first" | "month-first";
 
+/** Nobody can tell whose a row is: it `what` in this column. */
+interface Unclear {
+  readonly what: string;
+  readonly column: string;
+  readonly text: string;
+}
+
+type Standing = Membership | "another's" | Unclear;
+
 /** How many different texts are remembered to be shown where none of them is the session's. */
 const MOST_SHOWN = 12;
 
@@ -48,39 +57,56 @@ export class OwnRows {
 
   /** Undefined where the row is not the session's. */
   membership(row: TableRow): Membership | undefined {
+    const standing = this.#standing(row.cells);
+    if (standing === "another's") this.others++;
+    else if (typeof standing === "object") this.#skip(row.line, standing, 1);
+    else return standing;
+    return undefined;
+  }
+
+  /**
+   * Whether rows with these cells are wanted: because they are the session's, or because nobody can tell whose they are, which
+   * is to be said of each. Where they are another's, so many of them are counted.
+   */
+  wants({ cells }: Pick<TableRow, "cells">, rows: number): boolean {
+    const isWanted = this.#standing(cells) !== "another's";
+    if (!isWanted) this.others += rows;
+    return isWanted;
+  }
+
+  /** So many rows more have the cells of this one, of which nobody can tell whose it is: that was said often enough. */
+  skipLike({ cells, line }: TableRow, rows: number): void {
+    const standing = this.#standing(cells);
+    if (typeof standing === "object") this.#skip(line, standing, rows);
+  }
+
+  #standing(cells: readonly string[]): Standing {
     for (const test of this.#tests) {
-      const text = (row.cells[test.index] ?? "").trim();
-      if (this.#isBlank(text)) {
-        this.#skip(row, `names no ${test.noun}`, test.header);
-        return undefined;
-      }
+      const text = (cells[test.index] ?? "").trim();
+      if (this.#isBlank(text)) return { what: `names no ${test.noun}`, column: test.header, text: "" };
       if (test.isOwn(text)) test.found = true;
       else {
         if (test.seen.size < MOST_SHOWN) test.seen.add(text);
-        this.others++;
-        return undefined;
+        return "another's";
       }
     }
-    return this.#onTheDay(row);
+    return this.#onTheDay(cells);
   }
 
-  #onTheDay(row: TableRow): Membership | undefined {
+  #onTheDay(cells: readonly string[]): Standing {
     const { date } = this.#input.session;
     let membership: Membership = "any";
     for (const { index, header, content } of this.#dates) {
-      const text = (row.cells[index] ?? "").trim();
-      const read = this.#isBlank(text) ? undefined : parseDate(text, content.order);
+      const text = (cells[index] ?? "").trim();
+      const isBlank = this.#isBlank(text);
+      const read = isBlank ? undefined : parseDate(text, content.order);
       if (read === undefined) {
-        this.#skip(row, this.#isBlank(text) ? "has no date" : `has ${quote(text)} for a date`, header, text);
-        return undefined;
+        return { what: isBlank ? "has no date" : `has ${quote(text)} for a date`, column: header, text };
       }
       if (date === null) this.#noteDay(read);
       else {
         const found = this.#readings(read, text, header);
-        if (found === undefined) {
-          this.others++;
-          return undefined;
-        }
+        if (found === undefined) return "another's";
         if (found !== "any") membership = found;
       }
     }
@@ -102,8 +128,8 @@ export class OwnRows {
     if (this.#days.size < MOST_SHOWN) this.#days.add(dayFirst ?? monthFirst ?? "");
   }
 
-  #skip({ line }: TableRow, what: string, column: string, text = ""): void {
-    this.others++;
+  #skip(line: number, { what, column, text }: Unclear, times: number): void {
+    this.others += times;
     this.#report({
       code: "row-skipped",
       severity: "warning",
@@ -111,6 +137,7 @@ export class OwnRows {
       column,
       text,
       message: `Line ${line} ${what} in column ${quote(column)}, so nobody can tell whose it is, and it was left out.`,
+      times,
     });
   }
 

@@ -124,6 +124,10 @@ class HeldPieces implements Pieces {
     }
   }
 
+  async between(start: number, end: number): Promise<Uint8Array> {
+    return this.content.subarray(start, end);
+  }
+
   sha256(): string {
     this.hashed ??= this.hash(this.content);
     return this.hashed;

@@ -1,7 +1,7 @@
 /** The tables of sessions, on disk. */
 import { createHash } from "node:crypto";
 import { createReadStream } from "node:fs";
-import { readFile, stat } from "node:fs/promises";
+import { open, readFile, stat } from "node:fs/promises";
 import { dirname, resolve } from "node:path";
 import type { DataFiles, Pieces } from "../import/import-files.ts";
 import { nameOfPath, pathOfName } from "./path-names.ts";
@@ -13,17 +13,26 @@ export class UnreadableDataError extends Error {
 }
 
 /** Files of this many bytes and more are read in pieces. */
-const LARGE = 4_000_000;
+const LARGE = 1_000_000;
 
-/** Data files named by their paths relative to `cwd`. Reading throws UnreadableDataError. */
+/**
+ * Data files named by their paths relative to `cwd`. A large one that has not changed is the same object again, so that what
+ * was found out about it stays known. Reading throws UnreadableDataError.
+ */
 export function dataFilesOnDisk(cwd: string): DataFiles {
+  const large = new Map<string, FilePieces>();
   return {
     locate: (path, sessionFile) => nameOfPath(resolve(dirname(pathOfName(sessionFile, cwd)), path), cwd),
     async read(file) {
       const path = pathOfName(file, cwd);
       try {
-        const { size } = await stat(path);
-        return size < LARGE ? await readFile(path) : new FilePieces(path, file, size);
+        const { size, mtimeMs } = await stat(path);
+        if (size < LARGE) return await readFile(path);
+        const before = large.get(path);
+        if (before?.size === size && before.changed === mtimeMs) return before;
+        const pieces = new FilePieces(path, file, size, mtimeMs);
+        large.set(path, pieces);
+        return pieces;
       } catch (error) {
         if (isMissing(error)) return undefined;
         throw unreadable(file, error);
@@ -33,32 +42,51 @@ export function dataFilesOnDisk(cwd: string): DataFiles {
   };
 }
 
-/** The pieces of a file on disk, and what they hash to. Can be read once. */
+/** The pieces of a file on disk, and what they hash to. */
 class FilePieces implements Pieces {
   readonly size: number;
+  /** When, in milliseconds since 1970. */
+  readonly changed: number;
   readonly #path: string;
   readonly #name: string;
-  readonly #hash = createHash("sha256");
+  #sha256 = "";
 
-  constructor(path: string, name: string, size: number) {
+  constructor(path: string, name: string, size: number, changed: number) {
     this.#path = path;
     this.#name = name;
     this.size = size;
+    this.changed = changed;
   }
 
   async *[Symbol.asyncIterator](): AsyncGenerator<Uint8Array> {
+    const hash = createHash("sha256");
     try {
       for await (const piece of createReadStream(this.#path, { highWaterMark: 1 << 18 })) {
-        this.#hash.update(piece);
+        hash.update(piece);
         yield piece;
       }
     } catch (error) {
       throw unreadable(this.#name, error);
     }
+    this.#sha256 = hash.digest("hex");
   }
 
   sha256(): string {
-    return this.#hash.digest("hex");
+    return this.#sha256;
+  }
+
+  async between(start: number, end: number): Promise<Uint8Array> {
+    try {
+      const file = await open(this.#path);
+      try {
+        const { buffer, bytesRead } = await file.read(new Uint8Array(end - start), 0, end - start, start);
+        return buffer.subarray(0, bytesRead);
+      } finally {
+        await file.close();
+      }
+    } catch (error) {
+      throw unreadable(this.#name, error);
+    }
   }
 }
 

@@ -3,6 +3,7 @@
 /** The part of the platform's decoder (WHATWG Encoding) that is used here; both Node and browsers have it. */
 declare const TextDecoder: new (
   label: string,
+  options?: { ignoreBOM: boolean },
 ) => { decode(bytes?: Uint8Array, options?: { stream: boolean }): string };
 
 /** How many bytes are looked at to recognise UTF-16 without a byte order mark, and how many are waited for. */
@@ -22,6 +23,12 @@ export class TextDecoding {
   #started = false;
   /** False while all that was read is ASCII, so that it may still be anything that contains it. */
   #decided = false;
+  #encoding = "utf-8";
+
+  /** The encoding as far as it was told by what was pushed. ASCII is UTF-8. */
+  get encoding(): string {
+    return this.#encoding;
+  }
 
   push(bytes: Uint8Array): string {
     const piece = this.#held.length === 0 ? bytes : joined(this.#held, bytes);
@@ -49,6 +56,7 @@ export class TextDecoding {
 
   #decide(encoding: string): void {
     this.#decided = true;
+    this.#encoding = encoding;
     this.#decoder = new TextDecoder(encoding);
   }
 
@@ -74,6 +82,12 @@ export class TextDecoding {
     this.#decide(isUtf8 === true ? "utf-8" : "windows-1252");
     return this.#decode(piece);
   }
+}
+
+/** Decodes pieces of a text that do not begin where it does, in an encoding that was found before. */
+export function decodingFrom(encoding: string): (bytes: Uint8Array) => string {
+  const decoder = new TextDecoder(encoding, { ignoreBOM: true });
+  return (bytes) => decoder.decode(bytes, { stream: true });
 }
 
 function joined(one: Uint8Array, other: Uint8Array): Uint8Array {

@@ -30,22 +30,24 @@ export class ShotRows {
     this.#take = take;
   }
 
-  push(row: TableRow): void {
+  /** What became of the row: it was passed on, is held until it is clear, or was left out without a word. */
+  push(row: TableRow): "shot" | "held" | "nothing" {
     const isFirst = this.#isFirst;
-    if (isFirst && isRule(row.cells)) return; // units may follow
+    if (isFirst && isRule(row.cells)) return "nothing"; // units may follow
     this.#isFirst = false;
-    if (isRepeatedHeader(row, this.#header) || (isFirst && isUnits(row, this.#columns))) return;
+    if (isRepeatedHeader(row, this.#header) || (isFirst && isUnits(row, this.#columns))) return "nothing";
     const kind = statisticIn(firstText(row));
     if (kind === undefined) {
       this.end();
       this.#take(row);
-    } else {
-      this.#run.push(row);
-      this.#isUnmistakable ||= kind === "statistic";
+      return "shot";
     }
+    this.#run.push(row);
+    this.#isUnmistakable ||= kind === "statistic";
+    return "held";
   }
 
-  /** Nothing more will come. */
+  /** Nothing more will come, or a shot that nobody asks for. */
   end(): void {
     if (this.#run.length === 0) return;
     const run = this.#run;

@@ -1,7 +1,7 @@
 /** From the text of a file to a header and rows of cells, each with the line it stands on, while the text arrives. */
 import type { Source } from "../../../shared/plan-model.ts";
 import { plural } from "../../../shared/plural.ts";
-import { quote, type Report } from "../finding.ts";
+import { type Problem, quote, type Report } from "../finding.ts";
 import { DelimitedReader, LONGEST_RECORD, type TableRecord } from "./delimited.ts";
 import { fromLine, likeliestHeader, wantedHeaders, whyNoHeader } from "./find-header.ts";
 import { Header } from "./header.ts";
@@ -12,6 +12,12 @@ import { whyNoTable } from "./no-table.ts";
 export interface TableRow {
   readonly line: number;
   readonly cells: readonly string[];
+}
+
+/** How the lines of a delimited table are read, once its header was found. */
+export interface Layout {
+  readonly separator: string;
+  readonly header: Header;
 }
 
 /** What becomes of a table that is read. */
@@ -47,7 +53,7 @@ export class TableReader {
   #json: JsonReader | undefined;
   #jsonRows: TableRow[] | undefined;
   #delimited: DelimitedReader | undefined;
-  #names: readonly string[] = [];
+  #layout: Layout | undefined;
 
   /** `isGrowing`: a file that is still being written, whose header is taken as soon as its line is complete. */
   constructor(source: Source, report: Report, sink: TableSink, { isGrowing = false } = {}) {
@@ -55,6 +61,30 @@ export class TableReader {
     this.#report = report;
     this.#sink = sink;
     this.#beginning = isGrowing ? 0 : BEGINNING;
+  }
+
+  /** That of a delimited table whose header was found. */
+  get layout(): Layout | undefined {
+    return this.#layout;
+  }
+
+  /** Goes on at a line under the header of a delimited table whose layout is known, as if nothing stood above it that was not pushed. */
+  goOnAt(line: number, layout: Layout): void {
+    this.#delimited?.end();
+    this.#checkBroken();
+    if (this.failed) return;
+    this.#isBlank = false;
+    if (this.#layout === undefined && !this.#takeHeader(layout)) return;
+    this.#delimited = new DelimitedReader(layout.separator, line, (record) =>
+      this.#takeRecord(record, layout),
+    );
+  }
+
+  /** The table cannot be read: what was read until now counts for nothing. */
+  fail(problem: Problem): void {
+    this.failed = true;
+    this.#held = "";
+    this.#report(problem);
   }
 
   push(piece: string): void {
@@ -86,9 +116,7 @@ export class TableReader {
   }
 
   #fail(code: "not-a-table" | "file-empty" | "file-unreadable", message: string, place = {}): void {
-    this.failed = true;
-    this.#held = "";
-    this.#report({ code, severity: "error", ...place, message });
+    this.fail({ code, severity: "error", ...place, message });
   }
 
   #begin(isLast: boolean): void {
@@ -124,15 +152,18 @@ export class TableReader {
       return;
     }
     this.#held = "";
-    this.#names = header.names;
-    let isHeader = true;
+    const layout = { separator, header };
     this.#delimited = new DelimitedReader(separator, source.headerRow, (record) => {
-      if (isHeader) {
-        isHeader = false;
-        if (!this.#sink.header(header, "delimited")) this.failed = true;
-      } else if (!this.failed) this.#takeRecord(record, separator);
+      if (this.#layout === undefined) this.#takeHeader(layout);
+      else if (!this.failed) this.#takeRecord(record, layout);
     });
     this.#pushDelimited(body);
+  }
+
+  #takeHeader(layout: Layout): boolean {
+    this.#layout = layout;
+    if (!this.#sink.header(layout.header, "delimited")) this.failed = true;
+    return !this.failed;
   }
 
   #pushDelimited(piece: string): void {
@@ -140,7 +171,7 @@ export class TableReader {
     this.#checkBroken();
   }
 
-  #takeRecord({ line, height, cells }: TableRecord, separator: string): void {
+  #takeRecord({ line, height, cells }: TableRecord, { separator }: Layout): void {
     if (isBlankRow(cells)) return;
     this.#sink.row({ line, cells });
     // A stray quotation mark swallows everything up to the next one: rows, too.
@@ -159,7 +190,7 @@ export class TableReader {
     if (this.failed) return;
     if (broken !== undefined) {
       const { line } = broken;
-      const column = this.#names[broken.column];
+      const column = this.#layout?.header.names[broken.column];
       const inColumn = column === undefined ? "" : ` in column ${quote(column)}`;
       const message =
         broken.reason === "quote-never-closed"
