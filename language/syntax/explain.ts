@@ -47,6 +47,7 @@ import {
   splitDirection,
   splitName,
   unitBefore,
+  unitWithoutIn,
 } from "./slips/phrases.ts";
 import { statisticBehind } from "./slips/statistics.ts";
 import {
@@ -107,6 +108,7 @@ const RECOGNISERS: readonly Recogniser[] = [
   confidence,
   otherWord,
   clubWithoutWith,
+  unitWithoutIn,
   sets,
   splitDirection,
   splitName,

@@ -34,7 +34,9 @@ function startOfHome({ tokens, grammar, loop }: Slip, index: number): number | u
       continue;
     }
     const line = tokens.slice(at, lastOfLine(tokens, at) + 1);
-    const isOpen = home !== loop && opener.image !== LIST && !line.some(({ image }) => image === "{");
+    const isOwn = loop?.starters.has(opener.image) === true && !loop.openers.includes(opener.image);
+    const isOpen =
+      home !== loop && !isOwn && opener.image !== LIST && !line.some(({ image }) => image === "{");
     return isOpen && starts.every((name) => home.starters.has(name)) ? at : undefined;
   }
   return undefined;

@@ -2,6 +2,7 @@
 import { ordinalEnding } from "../../../shared/plural.ts";
 import type { Recogniser } from "../slip.ts";
 import { nameOf, rangeOf, type Token, touch } from "../tokens.ts";
+import { phraseBefore } from "./limits.ts";
 import { insertBefore, isNumber, LIMITS, nearby, rewrite, typeOf } from "./nearby.ts";
 
 /** `7 of 10 shots` and `70 % of shots`, which begin like `7 in a row` and `2 of { … }`; and `7 at least of 10 shots`. */
@@ -37,14 +38,16 @@ export const statisticMissing: Recogniser = (misfit) => {
   const [limit] = line;
   if (limit === undefined || metric === undefined || !slip.grammar.names.has(nameOf(metric.tokenType)))
     return undefined;
-  if (!LIMITS.has(limit.image) || !expected.includes("gains") || slip.start > index - 1) return undefined;
+  const words = LIMITS.has(limit.image) ? limit.image : phraseBefore(line)?.bound;
+  if (words === undefined) return undefined;
+  if (!expected.includes("gains") || slip.start > index - 1) return undefined;
   const isName = limit.image === "is";
-  const goal = `at least 70 % of shots with ${metric.image} ${limit.image} …`;
+  const goal = `at least 70 % of shots with ${metric.image} ${words} …`;
   const average = isName ? [] : [{ title: "Write average", edits: [insertionAt(metric, "average ")] }];
   return {
     message: isName
       ? `Say how many shots: \`${goal}\`.`
-      : `Say what of \`${metric.image}\`, as in \`average ${metric.image} ${limit.image} …\`, or how many shots: \`${goal}\`.`,
+      : `Say what of \`${metric.image}\`, as in \`average ${metric.image} ${words} …\`, or how many shots: \`${goal}\`.`,
     range: rangeOf(metric, limit),
     fixes: [
       ...average,
@@ -55,8 +58,10 @@ export const statisticMissing: Recogniser = (misfit) => {
 
 /** `at least 7 of 10 on target`. */
 export const shotsMissing: Recogniser = (misfit) => {
-  const [word] = nearby(misfit).line;
+  const { before, line } = nearby(misfit);
+  const [word] = line;
   if (word === undefined || !misfit.expected.includes("shots")) return undefined;
+  if (before?.image !== "of" && !isNumber(before)) return undefined;
   if (!["on", "with", "inside", "outside"].includes(word.image)) return undefined;
   return insertBefore("Say what is counted: `shots`.", word, "shots");
 };

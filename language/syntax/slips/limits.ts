@@ -143,7 +143,8 @@ function isBehindMetric({ expected }: Misfit): boolean {
   return expected.includes("within") && expected.includes("at");
 }
 
-function phraseBefore(line: readonly Token[]) {
+/** A limit in everyday words at the start of a line, and the number behind it. */
+export function phraseBefore(line: readonly Token[]) {
   for (const [said, bound] of BEFORE) {
     const words = said.split(" ");
     if (!words.every((word, place) => line[place]?.image.toLowerCase() === word)) continue;

@@ -74,6 +74,24 @@ export const clubWithoutWith: Recogniser = (misfit) => {
   return insertBefore("The club stands behind `with`.", club, "with");
 };
 
+/** `column "Path" is club-path °`, `column "Carry" is carry (yd)`. */
+export const unitWithoutIn: Recogniser = (misfit) => {
+  const { line } = nearby(misfit);
+  const { tokens, start, loop } = misfit.slip;
+  if (tokens[start]?.image !== "column" || loop === undefined) return undefined;
+  const [first, second, third] = line;
+  const isInBrackets = first?.image === "(" && third?.image === ")";
+  const unit = isInBrackets ? second : first;
+  if (first === undefined || unit === undefined || !EVERYDAY_UNITS.has(unit.image)) return undefined;
+  const text = `in ${unit.image}`;
+  return rewrite(
+    `The unit of a column stands behind \`in\`: \`${text}\`.`,
+    first,
+    (isInBrackets && third) || first,
+    text,
+  );
+};
+
 /** `3 x 10 shots`, `3 sets of 10 shots`, `10 x 7-iron`. */
 export const sets: Recogniser = (misfit) => {
   const { before, line } = nearby(misfit);

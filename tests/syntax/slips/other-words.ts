@@ -159,4 +159,69 @@ export const SLIPS: readonly Slip[] = [
       "leave out shots where carry below 50 yd",
     ),
   },
+  {
+    name: "other words for the lines of a player, a source and a session",
+    text: `player "P-1" {
+  «lefty»
+  «max» 80 swings a session
+  limit 300 «shots» a week
+}
+
+source "Hall" {
+  «delimiter» semicolon
+  column "Path" «=» club-path in °
+  column "Club" «as» club
+}
+
+session "Lesson" {
+  plan "Gate"
+  «for» "P-1"
+  «on» 2026-09-14
+  «file» "a.csv" from "Hall"
+  data "b.csv" «with» "Hall"
+  block "Start" «starts at» row 3
+}
+`,
+    messages: [
+      "`lefty` is `left-handed` here.",
+      "`max` is `limit` here.",
+      "`shots` is `swings` here.",
+      "`delimiter` is `separator` here.",
+      "`=` is `is` here.",
+      "`as` is `is` here.",
+      "`for` is `player` here.",
+      "`on` is `date` here.",
+      "`file` is `data` here.",
+      "`with` is `from` here.",
+      "`starts at` is `from` here.",
+    ],
+    fixed: `player "P-1" {
+  left-handed
+  limit 80 swings a session
+  limit 300 swings a week
+}
+
+source "Hall" {
+  separator semicolon
+  column "Path" is club-path in °
+  column "Club" is club
+}
+
+session "Lesson" {
+  plan "Gate"
+  player "P-1"
+  date 2026-09-14
+  data "a.csv" from "Hall"
+  data "b.csv" from "Hall"
+  block "Start" from row 3
+}
+`,
+  },
+  {
+    name: "other words in a curriculum and in a finding",
+    text: 'curriculum "Irons" {\n  step "A"\n  step "B" «requires» "A"\n}\n\nfinding "F" {\n  when average carry at least 3 yd\n  «means» "The grip"\n}\n',
+    messages: ["`requires` is `after` here.", "`means` is `suspect` here."],
+    fixed:
+      'curriculum "Irons" {\n  step "A"\n  step "B" after "A"\n}\n\nfinding "F" {\n  when average carry at least 3 yd\n  suspect "The grip"\n}\n',
+  },
 ];

@@ -182,4 +182,13 @@ export const SLIPS: readonly Slip[] = [
     ],
     fixed: plan('block "Wake up" warm-up {', "  10 shots", "}", 'block "Prove it" test {', "  10 shots", "}"),
   },
+  {
+    name: "the unit of a column without its word",
+    text: 'source "Hall" {\n  column "Path" is club-path «°»\n  column "Carry" is carry «(yd)»\n}\n',
+    messages: [
+      "The unit of a column stands behind `in`: `in °`.",
+      "The unit of a column stands behind `in`: `in yd`.",
+    ],
+    fixed: 'source "Hall" {\n  column "Path" is club-path in °\n  column "Carry" is carry in yd\n}\n',
+  },
 ];
