@@ -85,6 +85,8 @@ plan "Gate" {
     target face-angle at least 1° «opne»
     target carry at least 150 yd «left»
     target total at least 170 «yrd»
+    target «aoa» at least 1° down
+    target «spin» at most 7000 rpm
   }
 }
 
@@ -115,6 +117,8 @@ plan "Gate" {
     target face-angle at least 1° open
     target carry at least 150 yd
     target total at least 170 yd
+    target attack-angle at least 1° down
+    target spin-rate at most 7000 rpm
   }
 }
 

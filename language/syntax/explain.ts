@@ -36,6 +36,7 @@ import { arrow, comma, oneOf, thenWithoutBraces, whenMissing } from "./slips/lis
 import { confidence, kindBeforeName, otherWord, otherWordInside } from "./slips/other-words.ts";
 import {
   bullet,
+  clubRunTogether,
   clubWithoutWith,
   countBehind,
   dashForAnd,
@@ -111,6 +112,7 @@ const RECOGNISERS: readonly Recogniser[] = [
   unitWithoutIn,
   sets,
   splitDirection,
+  clubRunTogether,
   splitName,
   countBehind,
   unitBefore,

@@ -1,7 +1,8 @@
 /** What is said of the name of a declaration, or of a block, that is not known. */
 import { AstUtils } from "langium";
+import { metricsCalled } from "../../../shared/metric-words.ts";
 import { nearest } from "../../../shared/nearest.ts";
-import { isAgainstBlock, isBlock, isClub, isDrill } from "../../generated/tree/ast.ts";
+import { isAgainstBlock, isBlock, isClub, isDrill, Metric } from "../../generated/tree/ast.ts";
 import type { NamedType } from "../../names/name-table.ts";
 import { planAt } from "../../names/scope-provider.ts";
 import { usePath } from "../../names/use-target.ts";
@@ -46,18 +47,27 @@ function pathsTo({ names, document, name }: UnknownName, type: NamedType): strin
   return [...new Set(declarations.map((node) => usePath(document.uri, AstUtils.getDocument(node).uri)))];
 }
 
-/** The club that tables spell like this, or else the known names that are a slip away. */
+/** What people call this, where tables or the trade do; else the known names that are a slip away, or share its words. */
 function meantNames({ names, document, name }: UnknownName, type: NamedType): string[] {
-  const known = [...names.visible(document, type)];
-  const spelled = known.filter(isClub).filter(({ spellings }) => spellings.includes(name.toLowerCase()));
-  const meant =
-    spelled.length > 0
-      ? spelled.map((club) => club.name)
-      : nearest(
-          name,
-          known.map((node) => node.name),
-        );
-  return meant.slice(0, MOST_OFFERED);
+  const nodes = [...names.visible(document, type)];
+  const known = nodes.map((node) => node.name);
+  const called = type === Metric.$type ? metricsCalled(name).filter((metric) => known.includes(metric)) : [];
+  const spelled = nodes.filter(isClub).filter(({ spellings }) => spellings.includes(name.toLowerCase()));
+  const groups = [
+    [...called, ...spelled.map((club) => club.name)],
+    nearest(name, known),
+    known.filter((other) => isPartOf(name, other) || isPartOf(other, name)),
+  ];
+  return groups.find((group) => group.length > 0)?.slice(0, MOST_OFFERED) ?? [];
+}
+
+/** Whether a name is made of words of another, in any order: `spin` of `spin-rate`, `iron-7` of `7-iron`. */
+function isPartOf(name: string, other: string): boolean {
+  const words = new Set(other.toLowerCase().split("-"));
+  return name
+    .toLowerCase()
+    .split("-")
+    .every((word) => words.has(word));
 }
 
 /** A block that the plan does not have of which blocks can be named here. */

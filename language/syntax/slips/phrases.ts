@@ -74,6 +74,21 @@ export const clubWithoutWith: Recogniser = (misfit) => {
   return insertBefore("The club stands behind `with`.", club, "with");
 };
 
+/** `7iron`, `3w`. */
+export const clubRunTogether: Recogniser = (misfit) => {
+  const [number, word] = nearby(misfit).line;
+  if (!isNumber(number) || !isWord(word) || !touch(number, word) || !misfit.expected.includes("WORD"))
+    return undefined;
+  const kind = CLUB_KINDS.find(
+    (known) => word.image === known || word.image === known[0] || word.image === `${known}s`,
+  );
+  if (kind === undefined) return undefined;
+  const text = `${number.image}-${kind}`;
+  return rewrite(`The parts of a name are joined by hyphens: \`${text}\`.`, number, word, text);
+};
+
+const CLUB_KINDS = ["iron", "wood", "hybrid"];
+
 /** `column "Path" is club-path °`, `column "Carry" is carry (yd)`. */
 export const unitWithoutIn: Recogniser = (misfit) => {
   const { line } = nearby(misfit);

@@ -1,7 +1,8 @@
 /** Which column of a table is given which meaning. */
+
+import { METRIC_WORDS } from "../../../shared/metric-words.ts";
 import type { Metric } from "../../../shared/plan-model.ts";
 import type { ParsedHeader } from "./header.ts";
-import { METRIC_WORDS } from "./header-words.ts";
 import type { Candidate, Meaning } from "./meanings.ts";
 import type { Profile } from "./profile.ts";
 import { shareInside } from "./value-ranges.ts";

@@ -1,11 +1,13 @@
 /** What a column may mean: by the words of its name, its unit and its cells. */
+
+import { METRIC_WORDS } from "../../../shared/metric-words.ts";
 import type { Metric, Unit } from "../../../shared/plan-model.ts";
 import { clubLookup } from "../cells/clubs.ts";
 import { parseDate } from "../cells/date.ts";
 import { clockOf } from "../cells/moment.ts";
 import { symbolOf } from "../cells/unit-words.ts";
 import { type ParsedHeader, parseHeader } from "./header.ts";
-import { METRIC_WORDS, OTHER_WORDS, UNREAD_WORDS } from "./header-words.ts";
+import { OTHER_WORDS, UNREAD_WORDS } from "./header-words.ts";
 import type { Profile } from "./profile.ts";
 import { isTypical, isUsual, shareInside } from "./value-ranges.ts";
 import type { Vocabulary } from "./vocabulary.ts";

@@ -1,6 +1,7 @@
 /** Of which size readings are: what is plausible, what people see, and in which units they write it. */
+
+import { METRIC_WORDS } from "../../../shared/metric-words.ts";
 import type { Metric, Unit } from "../../../shared/plan-model.ts";
-import { METRIC_WORDS } from "./header-words.ts";
 import type { Profile } from "./profile.ts";
 
 /** The share of the values that are plausible, whichever way they are signed; 1 where there are none. */

@@ -1,7 +1,8 @@
 /** How well a column's name is one of the phrases by which people name something. */
 import { distance } from "fastest-levenshtein";
+import type { Realm } from "../../../shared/metric-words.ts";
 import { areNeutral, type ParsedHeader, wordsOf } from "./header.ts";
-import { REALM_WORDS, type Realm } from "./header-words.ts";
+import { REALM_WORDS } from "./header-words.ts";
 
 export interface Phrase {
   readonly words: readonly string[];

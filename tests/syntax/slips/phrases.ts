@@ -191,4 +191,13 @@ export const SLIPS: readonly Slip[] = [
     ],
     fixed: 'source "Hall" {\n  column "Path" is club-path in °\n  column "Carry" is carry in yd\n}\n',
   },
+  {
+    name: "clubs as people write them short",
+    text: block("10 shots with «7iron»", "8 shots with «3w»"),
+    messages: [
+      "The parts of a name are joined by hyphens: `7-iron`.",
+      "The parts of a name are joined by hyphens: `3-wood`.",
+    ],
+    fixed: block("10 shots with 7-iron", "8 shots with 3-wood"),
+  },
 ];
