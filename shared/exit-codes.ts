@@ -5,10 +5,14 @@ export const EXIT_CODES = {
   missed: { code: 1, meaning: "Goals were missed, or there are findings at the level that --fail-on chose." },
   usage: {
     code: 2,
-    meaning: "The command was given wrongly: an unknown option, a path that does not exist.",
+    meaning:
+      "The command was given wrongly: an unknown option, a path that does not exist, a folder for a table.",
   },
   planErrors: { code: 3, meaning: "A plan or session file has errors, or cannot be read." },
-  dataUnreadable: { code: 4, meaning: "A session's data could not be read." },
+  dataUnreadable: {
+    code: 4,
+    meaning: "The data of a session, or a table that was given, could not be read.",
+  },
   fault: { code: 70, meaning: "The tool itself failed. That is our fault; please report it." },
   interrupted: { code: 130, meaning: "The command was interrupted." },
 } as const satisfies Record<string, { readonly code: number; readonly meaning: string }>;

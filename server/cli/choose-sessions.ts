@@ -2,7 +2,7 @@
 import { isSession, isSessionPlan, type Session } from "../../language/generated/tree/ast.ts";
 import type { Project, ProjectFile } from "../node/load-project.ts";
 import { UsageError } from "./command.ts";
-import { didYouMean } from "./parse-arguments.ts";
+import { didYouMean, thereAre } from "./parse-arguments.ts";
 import { errorsIn } from "./plan-errors.ts";
 
 export interface ChosenSession {
@@ -43,7 +43,7 @@ function whyNone(all: readonly ChosenSession[], choice: SessionChoice): string {
   }
   const sessions = all.map(({ session }) => session.name);
   if (choice.session !== undefined && !sessions.includes(choice.session)) {
-    return `The files given declare no session "${choice.session}".${didYouMean(choice.session, sessions)} There ${listed(sessions)}.`;
+    return `The files given declare no session "${choice.session}".${didYouMean(choice.session, sessions)}${thereAre(sessions)}`;
   }
   const plans = [
     ...new Set(all.map(({ session }) => planName(session)).filter((name) => name !== undefined)),
@@ -52,16 +52,6 @@ function whyNone(all: readonly ChosenSession[], choice: SessionChoice): string {
     return `No session of the files given practised a plan "${choice.plan}".${didYouMean(choice.plan, plans)}`;
   }
   return `No session has the name "${choice.session}" and practised the plan "${choice.plan}".`;
-}
-
-const MOST_NAMES = 8;
-
-/** `are "A", "B" and 3 more` */
-function listed(names: readonly string[]): string {
-  const shown = names.slice(0, MOST_NAMES).map((name) => JSON.stringify(name));
-  const more = names.length - shown.length;
-  const list = more > 0 ? `${shown.join(", ")} and ${more} more` : shown.join(", ");
-  return `${names.length === 1 ? "is" : "are"} ${list}`;
 }
 
 function planName(session: Session): string | undefined {

@@ -55,7 +55,7 @@ export interface Command<O extends Options = Options> {
   /**
    * Does the work. What it needs beyond arguments it loads with `import()` when it runs, so that other commands do not
    * pay for it.
-   * @throws UsageError, PathError
+   * @throws UsageError, PathError, UnreadableDataError
    */
   run(args: Arguments<O>, io: Io): Promise<ExitCode>;
 }

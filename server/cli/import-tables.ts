@@ -3,15 +3,14 @@ import { closeSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
 import { dirname, extname, relative, resolve, sep } from "node:path";
 import { plural } from "../../shared/plural.ts";
 import { list } from "../import/finding.ts";
-import { DamagedPackingError } from "../import/gunzip.ts";
-import { contentOf, type Watcher } from "../import/import-files.ts";
+import type { Watcher } from "../import/import-files.ts";
 import { CodedCopy } from "../import/people/coded-copy.ts";
 import { type Proposal, type ProposalOptions, ProposalReader } from "../import/propose/propose.ts";
-import { dataFilesOnDisk, UnreadableDataError } from "../node/data-files.ts";
 import { PathError } from "../node/path-error.ts";
 import { nameOfPath, pathOfName } from "../node/path-names.ts";
 import { keyPlace, readKey, writeKey } from "../node/player-key.ts";
 import { libraryVocabulary } from "../node/vocabulary.ts";
+import { givenTable } from "./given-table.ts";
 import type { Io } from "./io.ts";
 import { knownDeclarations } from "./known-declarations.ts";
 import { progressOn } from "./progress.ts";
@@ -32,7 +31,7 @@ export interface Imported {
   readonly notes: readonly string[];
 }
 
-/** @throws PathError, UsageError */
+/** @throws PathError, UsageError, UnreadableDataError */
 export async function importInto(
   tables: readonly string[],
   options: ImportOptions,
@@ -94,33 +93,10 @@ async function proposeFor(
   const reader = new ProposalReader(settings);
   for (const path of paths) {
     const file = reader.open(relative(home, path).split(sep).join("/"));
-    await readInto((bytes) => file.push(bytes), path, cwd, progressOn(stderr));
+    for await (const bytes of givenTable(path, cwd, progressOn(stderr))) file.push(bytes);
     file.end();
   }
   return reader.proposal();
-}
-
-/** @throws PathError where there is no such table, or it cannot be read */
-async function readInto(
-  take: (bytes: Uint8Array) => void,
-  path: string,
-  cwd: string,
-  watcher: Watcher,
-): Promise<void> {
-  const name = nameOfPath(path, cwd);
-  try {
-    const content = await dataFilesOnDisk(cwd).read(name);
-    if (content === undefined)
-      throw new PathError(
-        `There is no file ${name}. Check the spelling; paths count from the working folder.`,
-      );
-    for await (const bytes of contentOf(content, name, watcher)) take(bytes);
-  } catch (error) {
-    if (error instanceof DamagedPackingError)
-      throw new PathError(`${name} is packed with gzip, but ${error.message}`);
-    if (error instanceof UnreadableDataError) throw new PathError(error.message);
-    throw error;
-  }
 }
 
 /** Writes a copy of each table with codes for names, and the key. The paths of the copies. */
@@ -137,7 +113,7 @@ async function codedCopies(
   const tables = [];
   for (const path of paths) {
     const file = new ProposalReader(settings).open(path);
-    await readInto((bytes) => file.push(bytes), path, cwd, watcher);
+    for await (const bytes of givenTable(path, cwd, watcher)) file.push(bytes);
     file.end();
     const { table } = file;
     if (table === undefined || !table.columns.some(({ meaning }) => meaning?.kind === "player")) {
@@ -193,7 +169,7 @@ async function writeCopy(
   const half = `${copy}.unfinished`;
   const file = openSync(half, "w");
   try {
-    await readInto((bytes) => writeSync(file, coded.push(bytes)), path, cwd, watcher);
+    for await (const bytes of givenTable(path, cwd, watcher)) writeSync(file, coded.push(bytes));
     writeSync(file, coded.end());
   } catch (error) {
     closeSync(file);

@@ -8,7 +8,7 @@ import { findFiles } from "../node/find-files.ts";
 import { loadProject } from "../node/load-project.ts";
 import { PathError } from "../node/path-error.ts";
 import { UsageError } from "./command.ts";
-import { didYouMean } from "./parse-arguments.ts";
+import { didYouMean, thereAre } from "./parse-arguments.ts";
 
 type Known = Required<Pick<ProposalOptions, "plan" | "player" | "players" | "hand" | "uses">>;
 
@@ -30,23 +30,23 @@ export async function knownDeclarations(
     name: string | undefined,
     among: readonly T[],
     what: string,
+    advice: (name: string, names: readonly string[]) => string,
   ) => {
     if (name === undefined) return undefined;
     const found = among.find((each) => each.name === name);
     if (found === undefined) {
-      const guess = didYouMean(
-        name,
-        among.map((each) => each.name),
-      );
       throw new UsageError(
-        `No file in the working folder declares a ${what} ${JSON.stringify(name)}.${guess}`,
+        `No file in the working folder declares a ${what} ${JSON.stringify(name)}.${advice(
+          name,
+          among.map((each) => each.name),
+        )}`,
       );
     }
     uses.add(usePath(URI.file(output), found.file));
     return found;
   };
-  const plan = find(names.plan, declared.plans, "plan");
-  const player = find(names.player, declared.players, "player");
+  const plan = find(names.plan, declared.plans, "plan", didYouMean);
+  const player = find(names.player, declared.players, "player", (_, codes) => thereAre(codes));
   return {
     plan: plan?.name ?? null,
     player: player?.name ?? null,

@@ -2,8 +2,8 @@
 import { isSession, type Session } from "../../language/generated/tree/ast.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
 import { importFiles } from "../import/import-files.ts";
-import { UnreadableDataError } from "../node/data-files.ts";
 import type { Project, ProjectFile } from "../node/load-project.ts";
+import { UnreadableDataError } from "../node/unreadable-data-error.ts";
 import type { OtherSession, ReadSession } from "../scoring/earlier/other-sessions.ts";
 import type { DataFiles } from "../scoring/run-session.ts";
 import { errorsIn } from "./plan-errors.ts";

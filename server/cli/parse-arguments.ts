@@ -84,6 +84,17 @@ export function didYouMean(name: string, candidates: Iterable<string>, prefix = 
   return candidate === undefined ? "" : ` Did you mean ${prefix}${candidate}?`;
 }
 
+const MOST_NAMES = 8;
+
+/** `There are "A", "B" and 3 more.` with a space in front, each once and in order; nothing where there are none. */
+export function thereAre(names: Iterable<string>): string {
+  const different = [...new Set(names)].sort();
+  const shown = different.slice(0, MOST_NAMES).map((name) => JSON.stringify(name));
+  const more = different.length - shown.length;
+  if (shown.length === 0) return "";
+  return ` There ${different.length === 1 ? "is" : "are"} ${shown.join(", ")}${more > 0 ? ` and ${more} more` : ""}.`;
+}
+
 function tokensOf(words: readonly string[], options: Options) {
   const configuration = Object.fromEntries(
     Object.entries(options).map(([name, option]) => [

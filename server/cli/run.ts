@@ -1,6 +1,7 @@
 /** The command line without its process: words in, texts and an exit code out. */
 import { EXIT_CODES, type ExitCode } from "../../shared/exit-codes.ts";
 import { PathError } from "../node/path-error.ts";
+import { UnreadableDataError } from "../node/unreadable-data-error.ts";
 import { toolVersion } from "../node/version.ts";
 import { printable } from "../report/printable.ts";
 import { paletteFor } from "./colors.ts";
@@ -26,6 +27,10 @@ export async function runCli(words: readonly string[], io: Io): Promise<ExitCode
     name = split.name === "help" ? undefined : split.name;
     return name === undefined ? await runWithoutCommand(split, io) : await runCommand(name, split.rest, io);
   } catch (error) {
+    if (error instanceof UnreadableDataError) {
+      io.stderr.write(`drillwright: ${printable(error.message)}\n`);
+      return EXIT_CODES.dataUnreadable.code;
+    }
     if (!(error instanceof UsageError || error instanceof PathError)) {
       io.stderr.write(faultText(error, words, io.env));
       return EXIT_CODES.fault.code;

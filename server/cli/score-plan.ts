@@ -5,7 +5,7 @@ import { UsageError } from "./command.ts";
 import type { Io } from "./io.ts";
 import { reportNotScored } from "./not-scored.ts";
 import { openProject } from "./open-project.ts";
-import { didYouMean } from "./parse-arguments.ts";
+import { thereAre } from "./parse-arguments.ts";
 import { reportErrors } from "./plan-errors.ts";
 import { type Scored, scoreSessions } from "./score-sessions.ts";
 
@@ -51,7 +51,7 @@ export function ofPlayer({ sessions }: Scored, player: string | undefined): Scor
   const names = sessions.map(({ report }) => report.player.name);
   const chosen = sessions.filter(({ report }) => player === undefined || report.player.name === player);
   if (player !== undefined && chosen.length === 0 && sessions.length > 0) {
-    throw new UsageError(`No session is one of a player "${player}".${didYouMean(player, names)}`);
+    throw new UsageError(`No session is one of a player "${player}".${thereAre(names)}`);
   }
   if (player === undefined) only(names, "player");
   return chosen;

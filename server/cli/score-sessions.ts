@@ -4,9 +4,10 @@
  */
 import { placeOf } from "../../language/lowering/place.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
-import { dataFilesOnDisk, UnreadableDataError } from "../node/data-files.ts";
+import { dataFilesOnDisk } from "../node/data-files.ts";
 import type { Project, ProjectFile } from "../node/load-project.ts";
 import { revisionsIn } from "../node/revision.ts";
+import { UnreadableDataError } from "../node/unreadable-data-error.ts";
 import type { ReportedSession } from "../report/reported-session.ts";
 import type { NotScored } from "../report/score-output.ts";
 import { estimatesAmong } from "../scoring/estimates.ts";

@@ -6,11 +6,7 @@ import { dirname, resolve } from "node:path";
 import type { DataFiles, Pieces } from "../import/import-files.ts";
 import { nameOfPath, pathOfName } from "./path-names.ts";
 import { isMissing, reasonOf } from "./system-errors.ts";
-
-/** A table is there but cannot be read. The message names it and says why. */
-export class UnreadableDataError extends Error {
-  override readonly name = "UnreadableDataError";
-}
+import { UnreadableDataError } from "./unreadable-data-error.ts";
 
 /** Files of this many bytes and more are read in pieces. */
 const LARGE = 1_000_000;

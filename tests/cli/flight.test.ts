@@ -1,4 +1,5 @@
 /** `drillwright flight`: what is said of a launch and of a table, and what when they are wrong. */
+import { gzipSync } from "node:zlib";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { CAUTION } from "../../shared/care.ts";
@@ -205,6 +206,18 @@ describe("a table", () => {
     expect(flights[0].launch["spin-axis"]).toBeCloseTo((-3 * Math.PI) / 180, 12);
   });
 
+  test("may be packed", async () => {
+    const words = (file: string) => ["flight", file, "--format", "csv"];
+    const packed = await ok(words("shots.csv.gz"), { "shots.csv.gz": gzipSync(TABLE) });
+    expect(packed.stdout).toBe((await ok(words("shots.csv"), files)).stdout);
+    const half = await drillwright(
+      { "shots.csv.gz": gzipSync(TABLE).subarray(0, 20) },
+      words("shots.csv.gz"),
+    );
+    expect([half.code, half.stdout]).toEqual([4, ""]);
+    expect(half.stderr).toContain("shots.csv.gz is packed with gzip, but the packing is damaged");
+  });
+
   test("a cell that cannot be read is missing, and told; an empty one is missing", async () => {
     const broken = "ball-speed (m/s),launch-angle,spin-rate (rpm)\nfast,12°,2700\n70,12,2700\n70,12°,\n";
     const { stdout } = await ok(["flight", "a.csv"], { "a.csv": broken });
@@ -225,7 +238,7 @@ describe("a table", () => {
     const { code, stdout, stderr } = await drillwright({ "a.csv": content }, ["flight", "a.csv"]);
     expect([code, stdout]).toEqual([4, ""]);
     expect(stderr).toContain(why);
-    expect(stderr).toMatch(/^a\.csv: /);
+    expect(stderr).toMatch(/^drillwright: a\.csv: /);
   });
 });
 
@@ -286,7 +299,7 @@ describe("wrong words answer 2 and say what would be right", () => {
 
   test("a folder is no table", async () => {
     const { code, stderr } = await drillwright({ "a/b.csv": TABLE }, ["flight", "a"]);
-    expect([code, stderr]).toEqual([4, "a cannot be read: it is a folder.\n"]);
+    expect([code, stderr]).toEqual([2, "drillwright: a is a folder. Give the name of a table in it.\n"]);
   });
 });
 

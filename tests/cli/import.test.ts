@@ -148,10 +148,11 @@ describe("what is there is not overwritten", () => {
 
 test.each([
   [["import", "lost.csv"], 2, "There is no file lost.csv"],
-  [["import", "."], 2, "it is a folder"],
+  [["import", "."], 2, ". is a folder. Give the name of a table in it."],
   [["import"], 2, "import"],
-  [["import", "a.csv", "--plan", "Ironz"], 2, 'declares a plan "Ironz"'],
-  [["import", "damaged.csv.gz"], 2, "damaged"],
+  [["import", "a.csv", "--plan", "Ironz"], 2, 'declares a plan "Ironz". Did you mean Irons?'],
+  [["import", "a.csv", "--player", "P-99"], 2, 'declares a player "P-99". There are "P-07", "P-12".'],
+  [["import", "damaged.csv.gz"], 4, "damaged.csv.gz is packed with gzip, but the packing is damaged"],
   [["import", "empty.csv"], 4, "The file is empty."],
   [["import", "book.xlsx"], 4, "workbook"],
   [["import", "a.csv", "--code-players"], 2, "no column that is known to hold players"],
@@ -161,6 +162,7 @@ test.each([
     "damaged.csv.gz": Uint8Array.of(0x1f, 0x8b, 8, 0, 1, 2, 3),
     "empty.csv": "",
     "book.xlsx": "PK\u0003\u0004xyz",
+    "plans.drill": 'plan "Irons" {\n}\nplayer "P-12" {\n}\nplayer "P-07" {\n}\n',
   };
   const answer = await drillwright(files, words);
   expect(answer.code).toBe(code);

@@ -55,7 +55,7 @@ test("a table in which nothing is a formula", async () => {
 
 test.each([
   [["trend"], "These are sessions of 2 players, and one is looked at. Choose with --player among"],
-  [["trend", "--player", "P-70"], 'No session is one of a player "P-70". Did you mean P-07?'],
+  [["trend", "--player", "P-70"], 'No session is one of a player "P-70". There are "P-07", "P-12".'],
   [["trend", "--plan", "Iron"], 'No session of the files given practised a plan "Iron".'],
 ])("%s", async (words, message) => {
   const { code, stdout, stderr } = await drillwright(LESSON, words);

@@ -7,7 +7,7 @@ export const flight = defineCommand({
   description: [
     "Computes where a ball goes by drag, lift, spin, wind and air, what that would be in reference air (15 °C, 101 325 Pa, dry, still), and how much of the carry within reach the launch used. These are estimates of a model, with a warning where it is stretched, and none where it is not made for the launch.",
     'Amounts have a unit, and a side where it matters, as in plans: "70 m/s", "1.5° right", "3° down". A number without a side is to the right, or up. Draw, fade, in-to-out and the like are read for the --hand.',
-    "FILE is a table, CSV or JSON, with columns named as the first options are; the unit stands in the header (`ball-speed in m/s`) or in the cells. Options fill columns that are not there. `-` reads standard input.",
+    "FILE is a table, CSV or JSON, packed with gzip or not, with columns named as the first options are; the unit stands in the header (`ball-speed in m/s`) or in the cells. Options fill columns that are not there. `-` reads standard input.",
     "Exits with 4 where the table cannot be read.",
   ],
   options: {
@@ -92,16 +92,9 @@ export const flight = defineCommand({
   ],
   async run({ operands: [file], options, palette }, io) {
     const { runFlight } = await import("../flight/run-flight.ts");
-    const { UnreadableDataError } = await import("../../node/data-files.ts");
-    try {
-      const { output, notes } = await runFlight(file, options, palette, io);
-      io.stdout.write(output);
-      for (const note of notes) io.stderr.write(`${note}\n`);
-      return EXIT_CODES.ok.code;
-    } catch (error) {
-      if (!(error instanceof UnreadableDataError)) throw error;
-      io.stderr.write(`${error.message}\n`);
-      return EXIT_CODES.dataUnreadable.code;
-    }
+    const { output, notes } = await runFlight(file, options, palette, io);
+    io.stdout.write(output);
+    for (const note of notes) io.stderr.write(`${note}\n`);
+    return EXIT_CODES.ok.code;
   },
 });

@@ -1,15 +1,13 @@
 /** From options and a table to flights in the form that was asked for. */
-import { readFile } from "node:fs/promises";
 import type { Hand } from "../../../shared/plan-model.ts";
-import { UnreadableDataError } from "../../node/data-files.ts";
-import { PathError } from "../../node/path-error.ts";
 import { pathOfName } from "../../node/path-names.ts";
-import { isMissing, isSystemError, reasonOf } from "../../node/system-errors.ts";
+import { UnreadableDataError } from "../../node/unreadable-data-error.ts";
 import { toolVersion } from "../../node/version.ts";
 import { libraryVocabulary } from "../../node/vocabulary.ts";
 import type { Palette } from "../../report/palette.ts";
 import { printable } from "../../report/printable.ts";
 import { UsageError } from "../command.ts";
+import { givenTable } from "../given-table.ts";
 import type { Io } from "../io.ts";
 import { readStdin, STDIN } from "../stdin.ts";
 import { AmountReader } from "./amounts.ts";
@@ -116,17 +114,9 @@ async function fromTable(
 }
 
 async function bytesOf(file: string, cwd: string): Promise<Uint8Array> {
-  try {
-    return await readFile(pathOfName(file, cwd));
-  } catch (error) {
-    if (isMissing(error)) {
-      throw new PathError(
-        `There is no file ${file}. Check the spelling; paths count from the working folder.`,
-      );
-    }
-    if (!isSystemError(error)) throw error;
-    throw new UnreadableDataError(`${file} cannot be read: ${reasonOf(error)}.`);
-  }
+  const pieces: Uint8Array[] = [];
+  for await (const piece of givenTable(pathOfName(file, cwd), cwd)) pieces.push(piece);
+  return Buffer.concat(pieces);
 }
 
 function whyNone(carry: { readonly status: string; readonly reason?: string } | undefined): string {
