@@ -34,6 +34,16 @@ describe("metrics", () => {
     expect(await offersIn(line("target club-<|>"))).toEqual(["club-speed", "club-path"]);
   });
 
+  test("are found by other words of the trade, where none begins like that", async () => {
+    const editor = await openEditor({ "a.drill": line("target aoa<|>") });
+    const { items } = await editor.completion();
+    expect(items).toMatchObject([
+      { label: "attack-angle", filterText: "aoa", labelDetails: { detail: " aoa", description: "angle" } },
+    ]);
+    expect(await editor.accept("attack-angle")).toBe(line("target attack-angle"));
+    expect(await offersIn(line("10 shots with pw<|>"))).toContain("pitching-wedge");
+  });
+
   test("replace the word they stand for, whole", async () => {
     const editor = await openEditor({ "a.drill": line("target club-<|>speed within ±2°") });
     expect(await editor.accept("club-path")).toBe(line("target club-path within ±2°"));

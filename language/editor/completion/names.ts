@@ -11,6 +11,7 @@ import {
 } from "langium";
 import type { NodeKindProvider } from "langium/lsp";
 import type { CompletionItem } from "vscode-languageserver";
+import { METRIC_WORDS } from "../../../shared/metric-words.ts";
 import { insertUse } from "../../checks/edits.ts";
 import {
   Block,
@@ -19,6 +20,7 @@ import {
   type Dimension,
   Direction,
   isBlock,
+  isClub,
   isCurriculum,
   isCurriculumStep,
   isDimension,
@@ -49,6 +51,9 @@ import { Subjects } from "./subject.ts";
 
 /** How many names of files that are not used yet are offered at once. */
 const MOST_OTHERS = 30;
+
+/** Letters that must have been typed of a name that is not the thing's own: one begins too many. */
+const SHORTEST_OTHER_NAME = 2;
 
 type Named = AstNode & { readonly name: string };
 
@@ -108,13 +113,26 @@ export class NameOffers {
   }
 
   private offers(place: Place, nodes: readonly Named[], isText: boolean): Offers {
-    const items = nodes
+    const direct = nodes
       .filter(({ name }) => place.matches(name))
-      .map((node, index) => ({
-        ...this.item(place, node, node.name, isText),
-        sortText: sortText(RANK.names, index),
-      }));
-    return { items, isIncomplete: false };
+      .map((node) => this.item(place, node, node.name, isText));
+    const items = direct.length > 0 ? direct : this.otherwiseCalled(place, nodes);
+    return {
+      items: items.map((item, index) => ({ ...item, sortText: sortText(RANK.names, index) })),
+      isIncomplete: false,
+    };
+  }
+
+  /** What is not called so here, but elsewhere in the trade: `attack-angle` for `aoa`, `pitching-wedge` for `pw`. */
+  private otherwiseCalled(place: Place, nodes: readonly Named[]): CompletionItem[] {
+    const typed = place.token.typed.toLowerCase();
+    if (typed.length < SHORTEST_OTHER_NAME) return [];
+    return nodes.flatMap((node) => {
+      const called = otherNamesOf(node).find((name) => name.startsWith(typed));
+      if (called === undefined) return [];
+      const item = this.item(place, node, node.name, false);
+      return { ...item, filterText: called, labelDetails: { ...item.labelDetails, detail: ` ${called}` } };
+    });
   }
 
   private item(place: Place, node: AstNode | undefined, name: string, isText: boolean): CompletionItem {
@@ -267,4 +285,10 @@ export class NameOffers {
 /** The blocks of a plan that is referred to; none while that is not known. */
 function blocksOf(plan: Reference<Plan> | undefined): Block[] {
   return plan !== undefined && isReference(plan) ? (plan.ref?.statements.filter(isBlock) ?? []) : [];
+}
+
+/** What the trade, or tables, call a metric or a club besides its name. */
+function otherNamesOf(node: Named): readonly string[] {
+  if (isMetric(node)) return METRIC_WORDS[node.name]?.words.map((words) => words.replaceAll(" ", "-")) ?? [];
+  return isClub(node) ? node.spellings : [];
 }
