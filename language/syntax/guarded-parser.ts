@@ -33,13 +33,8 @@ export function createGuardedParser(services: LangiumCoreServices): LangiumParse
   const linker = services.references.Linker as NotingLinker;
   let parse = guarded.parse.bind(guarded);
   guarded.parse = <T extends AstNode>(text: string, options?: ParserOptions): ParseResult<T> => {
-    if (text.length > LONGEST_TEXT) {
-      return refused(
-        text,
-        parse<T>(""),
-        `This file has ${text.length} characters; a plan file may have ${LONGEST_TEXT}. Split it, or leave it out of the folder.`,
-      );
-    }
+    const problem = tooLong(text);
+    if (problem !== undefined) return refused(text, parse<T>(""), problem);
     try {
       const result = parse<T>(text, options);
       linker.claim(result.value);
@@ -52,6 +47,13 @@ export function createGuardedParser(services: LangiumCoreServices): LangiumParse
     }
   };
   return guarded;
+}
+
+/** What to say of a text that is too long to be parsed; undefined for any other. */
+export function tooLong({ length }: string): string | undefined {
+  return length <= LONGEST_TEXT
+    ? undefined
+    : `This file has ${length} characters; a plan file may have ${LONGEST_TEXT}. Split it, or leave it out of the folder.`;
 }
 
 function createRecoveringParser(services: LangiumCoreServices): LangiumParser {

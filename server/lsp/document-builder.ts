@@ -1,8 +1,19 @@
 /** Builds what is open before the rest of the workspace. */
-import { type BuildOptions, Cancellation, DocumentState, type LangiumDocument } from "langium";
+import {
+  type BuildOptions,
+  Cancellation,
+  DocumentState,
+  type LangiumDocument,
+  type LangiumSharedCoreServices,
+} from "langium";
+import { type Diagnostic, DiagnosticSeverity } from "vscode-languageserver";
+import { MISTAKE_SOURCE } from "../../language/checks/document-validator.ts";
 import type { Document } from "../../language/generated/tree/ast.ts";
 import { isLibraryUri } from "../../language/library/library.ts";
 import { DrillwrightDocumentBuilder } from "../../language/names/document-builder.ts";
+import { unreadDocument } from "./document-factory.ts";
+import { isFile } from "./file-kinds.ts";
+import type { UnreadFiles } from "./unread-files.ts";
 
 /**
  * Open files, and the files that they see, go through every phase before any other file is even read: what somebody
@@ -13,19 +24,27 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
   private isAhead = false;
   /** Files with unknown names that were looked at before all files were read. */
   private readonly hasty = new Set<LangiumDocument>();
+  private readonly unread: UnreadFiles;
+
+  constructor(services: LangiumSharedCoreServices, unread: UnreadFiles) {
+    super(services);
+    this.unread = unread;
+  }
 
   protected override async buildDocuments(
     documents: LangiumDocument[],
     options: BuildOptions,
     cancelToken: Cancellation.CancellationToken,
   ): Promise<void> {
-    const first = await this.openAndSeen(documents, cancelToken);
+    const open = await this.openAndSeen(documents, cancelToken);
+    const first = new Set(await this.withUsed([...open], cancelToken));
     const rest = documents.filter((document) => !first.has(document));
     if (first.size > 0 && rest.length > 0) {
       await this.buildAhead([...first], options, cancelToken);
       if (rest.some(({ state }) => state < DocumentState.IndexedContent)) this.markHasty(first);
     }
-    await super.buildDocuments(rest.length > 0 ? rest : documents, options, cancelToken);
+    const all = await this.withUsed(rest.length > 0 ? rest : [...first], cancelToken);
+    await super.buildDocuments(all, options, cancelToken);
     const again = [...this.hasty].filter((document) => this.langiumDocuments.hasDocument(document.uri));
     for (const document of again) this.resetToState(document, DocumentState.IndexedReferences);
     this.hasty.clear();
@@ -42,8 +61,15 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
     document: LangiumDocument,
     cancelToken: Cancellation.CancellationToken,
   ): Promise<void> {
-    if (isLibraryUri(document.uri)) document.diagnostics = [];
-    else await super.validate(document, cancelToken);
+    if (isLibraryUri(document.uri)) {
+      document.diagnostics = [];
+      return;
+    }
+    await super.validate(document, cancelToken);
+    const problem = this.unread.problemOf(document.uri.toString());
+    // A file that is no text is empty here; one that is too long has that for a mistake.
+    if (problem !== undefined && document.diagnostics?.length === 0)
+      document.diagnostics = [unreadable(problem)];
   }
 
   /** Whoever waits for the whole workspace goes on waiting. */
@@ -96,9 +122,7 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
     try {
       // The set grows while it is walked.
       for (const document of found) {
-        await this.runCancelable([document], DocumentState.Parsed, cancelToken, (unread) =>
-          this.langiumDocumentFactory.update(unread, cancelToken),
-        );
+        await this.read(document, cancelToken);
         for (const { document: used } of this.names.usedFiles(document as LangiumDocument<Document>)) {
           if (used !== undefined && buildable.has(used)) found.add(used);
         }
@@ -109,9 +133,46 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
     return found;
   }
 
+  /** The documents, read, and those files that nobody looks for in a workspace, but that they use, directly or over others. */
+  private async withUsed(
+    documents: readonly LangiumDocument[],
+    cancelToken: Cancellation.CancellationToken,
+  ): Promise<LangiumDocument[]> {
+    const found = [...documents];
+    this.isAhead = true;
+    try {
+      // The list grows while it is walked.
+      for (const document of found) {
+        await this.read(document, cancelToken);
+        for (const { uri, document: used } of this.names.usedFiles(document as LangiumDocument<Document>)) {
+          if (used !== undefined || !(await isFile(this.fileSystemProvider, uri))) continue;
+          const added = unreadDocument(this.langiumDocumentFactory, uri);
+          this.langiumDocuments.addDocument(added);
+          found.push(added);
+        }
+      }
+    } finally {
+      this.isAhead = false;
+    }
+    return found;
+  }
+
+  private read(document: LangiumDocument, cancelToken: Cancellation.CancellationToken): Promise<void> {
+    return this.runCancelable([document], DocumentState.Parsed, cancelToken, (unread) =>
+      this.langiumDocumentFactory.update(unread, cancelToken),
+    );
+  }
+
   private markHasty(documents: Iterable<LangiumDocument>): void {
     for (const document of documents) {
       if (document.references.some(({ error }) => error !== undefined)) this.hasty.add(document);
     }
   }
+}
+
+/** What the command line says of such a file. */
+function unreadable(message: string): Diagnostic {
+  const start = { line: 0, character: 0 };
+  const range = { start, end: start };
+  return { range, severity: DiagnosticSeverity.Error, code: "unreadable", source: MISTAKE_SOURCE, message };
 }

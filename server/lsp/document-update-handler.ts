@@ -1,22 +1,27 @@
 /** Listens only to changes that can matter. */
-import { type LangiumSharedCoreServices, URI } from "langium";
+import { type LangiumDocument, type LangiumSharedCoreServices, URI } from "langium";
 import {
   DefaultDocumentUpdateHandler,
   type DocumentUpdateHandler,
   type LangiumSharedServices,
 } from "langium/lsp";
 import { type DidChangeWatchedFilesParams, FileChangeType } from "vscode-languageserver";
+import type { Document } from "../../language/generated/tree/ast.ts";
+import { Names } from "../../language/names/names.ts";
 import { FILE_ENDING } from "../../language/names/use-target.ts";
+import type { EditorWorkspaceManager } from "./workspace-manager.ts";
 
 export class DrillwrightDocumentUpdateHandler
   extends DefaultDocumentUpdateHandler
   implements DocumentUpdateHandler
 {
   private readonly services: LangiumSharedCoreServices;
+  private readonly names: Names;
 
   constructor(services: LangiumSharedServices) {
     super(services);
     this.services = services;
+    this.names = new Names(services);
   }
 
   /** A closed file counts as it is on disk again: what was not saved is forgotten, and so is a file that never was. */
@@ -34,7 +39,7 @@ export class DrillwrightDocumentUpdateHandler
   override didChangeWatchedFiles(params: DidChangeWatchedFilesParams): void {
     this.onWatchedFilesChangeEmitter.fire(params);
     const relevant = params.changes.filter(({ uri, type }) =>
-      type === FileChangeType.Deleted ? this.isKnown(uri) : uri.endsWith(FILE_ENDING) || isMaybeFolder(uri),
+      type === FileChangeType.Deleted ? this.isKnown(uri) : isMaybePlans(uri) && this.isLookedAt(uri),
     );
     if (relevant.length > 0) {
       const of = (deleted: boolean) =>
@@ -55,6 +60,14 @@ export class DrillwrightDocumentUpdateHandler
     );
   }
 
+  /** Files of folders that are left out are read where another uses them. */
+  private isLookedAt(uri: string): boolean {
+    const { LangiumDocuments, WorkspaceManager } = this.services.workspace;
+    if (!(WorkspaceManager as EditorWorkspaceManager).isLeftOut(uri)) return true;
+    const uses = (document: LangiumDocument) => this.names.usedUris(document as LangiumDocument<Document>);
+    return LangiumDocuments.all.some((document) => uses(document).some((used) => used.toString() === uri));
+  }
+
   private isKnown(uri: string): boolean {
     return this.services.workspace.LangiumDocuments.all.some((document) => {
       const known = document.uri.toString();
@@ -63,6 +76,7 @@ export class DrillwrightDocumentUpdateHandler
   }
 }
 
-function isMaybeFolder(uri: string): boolean {
-  return !(uri.split("/").at(-1) ?? "").includes(".");
+/** Whether it is a plan, or may be a folder with plans. */
+function isMaybePlans(uri: string): boolean {
+  return uri.endsWith(FILE_ENDING) || !(uri.split("/").at(-1) ?? "").includes(".");
 }

@@ -4,10 +4,10 @@ import type { LangiumServices, LangiumSharedServices } from "langium/lsp";
 import type { DrillwrightEditorServices } from "../../language/editor/editor-module.ts";
 import { DEFAULT_SETTINGS, LEVEL_OF } from "../../shared/settings.ts";
 import { EditorDocumentBuilder } from "./document-builder.ts";
+import { EditorDocumentFactory } from "./document-factory.ts";
 import { DrillwrightDocumentUpdateHandler } from "./document-update-handler.ts";
 import type { ServerState } from "./start-server.ts";
 import { ServerCodeActionProvider } from "./starts-fix.ts";
-import { VersionNotingDocumentFactory } from "./text-versions.ts";
 import { VerdictCodeLenses } from "./verdict-code-lenses.ts";
 import { VerdictHover } from "./verdict-hover.ts";
 import { VerdictInlayHints } from "./verdict-inlay-hints.ts";
@@ -46,13 +46,14 @@ export function serverModule(state: ServerState): Module<LangiumServices, DeepPa
 
 export function sharedServerModule({
   versions,
+  unread,
 }: ServerState): Module<LangiumSharedServices, DeepPartial<LangiumSharedServices>> {
   return {
     lsp: { DocumentUpdateHandler: (services) => new DrillwrightDocumentUpdateHandler(services) },
     workspace: {
-      DocumentBuilder: (services) => new EditorDocumentBuilder(services),
-      LangiumDocumentFactory: (services) => new VersionNotingDocumentFactory(services, versions),
-      WorkspaceManager: (services) => new EditorWorkspaceManager(services),
+      DocumentBuilder: (services) => new EditorDocumentBuilder(services, unread),
+      LangiumDocumentFactory: (services) => new EditorDocumentFactory(services, versions, unread),
+      WorkspaceManager: (services) => new EditorWorkspaceManager(services, unread),
     },
   };
 }

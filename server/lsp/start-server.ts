@@ -24,7 +24,7 @@ import {
   addWorkspaceSymbolHandler,
   type LangiumSharedServices,
 } from "langium/lsp";
-import type { Connection } from "vscode-languageserver";
+import type { Connection, WorkspaceFolder } from "vscode-languageserver";
 import type { DrillwrightServices } from "../../language/core-module.ts";
 import { isLibraryUri } from "../../language/library/library.ts";
 import { Lowering } from "../../language/lowering/document.ts";
@@ -50,6 +50,7 @@ import { ScorePublisher } from "./score-publisher.ts";
 import { Scorer, type ScoringHost } from "./scorer.ts";
 import { Scores } from "./scores.ts";
 import { TextVersions } from "./text-versions.ts";
+import { UnreadFiles } from "./unread-files.ts";
 
 /** The part of the server that the services of the language see; filled when the server starts. */
 export interface ServerState {
@@ -58,10 +59,17 @@ export interface ServerState {
   /** Ids of the commands the editor can run. */
   commands: readonly string[];
   readonly versions: TextVersions;
+  readonly unread: UnreadFiles;
 }
 
 export function newServerState(): ServerState {
-  return { scores: undefined, settings: undefined, commands: [], versions: new TextVersions() };
+  return {
+    scores: undefined,
+    settings: undefined,
+    commands: [],
+    versions: new TextVersions(),
+    unread: new UnreadFiles(),
+  };
 }
 
 /** Wires connection, language and scores, and starts listening. */
@@ -87,6 +95,10 @@ export function startServer(
   addLanguageHandlers(connection, shared);
   handleSelectionRanges(connection, shared);
   publishMistakes(shared, publisher, state.versions);
+  state.unread.onFound((uri, problem) => {
+    const folders = shared.workspace.WorkspaceManager.workspaceFolders ?? [];
+    connection.console.warn(`Not read: ${nameIn(folders, uri)}: ${problem}`);
+  });
   handleProject(connection, shared);
   handleImportTables(connection, shared, host);
   handlePlanCard(connection, services.drillwright, lowering);
@@ -159,6 +171,12 @@ function addLanguageHandlers(connection: Connection, shared: LangiumSharedServic
   addTextDocumentContentRequestHandler(connection, shared);
   addDocumentLinkHandler(connection, shared);
   addWorkspaceSymbolHandler(connection, shared);
+}
+
+/** The path of a file from the folder that holds it. */
+function nameIn(folders: readonly WorkspaceFolder[], uri: string): string {
+  const folder = folders.find((each) => uri.startsWith(`${each.uri}/`));
+  return decodeURIComponent(folder === undefined ? uri : uri.slice(folder.uri.length + 1));
 }
 
 function publishMistakes(

@@ -2,12 +2,10 @@
 import { type Dirent, readdirSync, type Stats, statSync } from "node:fs";
 import { join } from "node:path";
 import { FILE_ENDING } from "../../language/names/use-target.ts";
+import { LEFT_OUT } from "./left-out.ts";
 import { PathError } from "./path-error.ts";
 import { nameOfPath, pathOfName } from "./path-names.ts";
 import { isMissing, reasonOf } from "./system-errors.ts";
-
-/** Folders that hold nobody's plans. Those whose name begins with a dot are left out as well. */
-const SKIPPED = new Set(["node_modules", "dist"]);
 
 /**
  * The absolute paths of the files given and of all files in the folders given, without repetitions, in the order of
@@ -50,7 +48,7 @@ function kindOf(absolute: string, path: string): Stats {
 
 function* filesIn(folder: string, cwd: string): Iterable<string> {
   for (const entry of entriesOf(folder, cwd)) {
-    if (entry.name.startsWith(".") || SKIPPED.has(entry.name)) continue;
+    if (entry.name.startsWith(".") || LEFT_OUT.has(entry.name)) continue;
     const path = join(folder, entry.name);
     if (entry.isDirectory()) yield* filesIn(path, cwd);
     else if (entry.name.endsWith(FILE_ENDING) && isFile(entry, path)) yield path;

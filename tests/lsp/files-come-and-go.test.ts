@@ -1,6 +1,14 @@
 /** However files are written, renamed, deleted, opened and closed: in the end the editor says what the command line says. */
 import { execFileSync } from "node:child_process";
-import { readdirSync, readFileSync, renameSync, rmSync } from "node:fs";
+import {
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterEach, describe, expect, test } from "vitest";
@@ -179,6 +187,65 @@ test("both look for files in the same places", async () => {
   const read = plans.map(({ file }) => file.slice(client.uri("").length).replace(/^\//, "")).sort();
   expect(read).toEqual([...cold().files].sort());
   expect(read).toEqual(["deep/er/plan.drill", "out/plan.drill", "plan.drill"]);
+});
+
+describe("files that nobody looks for", () => {
+  test("are read where another file uses them, and follow what becomes of them", async () => {
+    const plan = 'use "./dist/words"\nuse "./.more/words"\nplan "Gate" { for chipper, jigger }\n';
+    client = await LspClient.start({
+      files: {
+        "plan.drill": plan,
+        "dist/words.drill": CLUBS,
+        "dist/unused.drill": 'plan "Bad" { for nothing }\n',
+      },
+    });
+    await client.open("plan.drill", plan);
+    await untilTheSame();
+    expect(told().join()).toContain("used-file-must-exist");
+    await client.write(".more/words.drill", "club jigger\n");
+    await untilTheSame();
+    expect(told().join()).not.toContain("must");
+    await client.write("dist/unused.drill", 'plan "Worse" { for nothing }\n');
+    await client.write("dist/words.drill", "club putting-iron\n");
+    await untilTheSame();
+    expect(told().join()).toContain("name-must-be-known");
+    await remove("dist");
+    await untilTheSame();
+    expect(told().join()).toContain("used-file-must-exist");
+  });
+});
+
+test("files that cannot be read say so as from the command line, and the log says why each was left out", async () => {
+  client = await LspClient.start({ files: SOUND });
+  const late = (name: string) => join(client.folder, "late", name);
+  mkdirSync(late(""));
+  writeFileSync(late("latin.drill"), Buffer.from('plan "Übung" {}\n', "latin1"));
+  writeFileSync(late("binary.drill"), "plan\0");
+  writeFileSync(late("long.drill"), "#".repeat(1_000_001));
+  writeFileSync(late(".hidden.drill"), CLUBS);
+  symlinkSync(join("..", "plan.drill"), late("link.drill"));
+  symlinkSync("nowhere.drill", late("broken.drill"));
+  await watched([{ path: "late", type: 1 }]);
+  await client.until(
+    () => told().length >= 3,
+    () => JSON.stringify(told()),
+  );
+  await untilTheSame();
+  expect(told().join()).toContain("late/latin.drill:0:0 error unreadable");
+  const log = client.notifications
+    .filter(({ method }) => method === "window/logMessage")
+    .map(({ params }) => (params as { message: string }).message)
+    .filter((line) => line.startsWith("Not read: "));
+  expect(log.sort()).toEqual([
+    "Not read: late/.hidden.drill: Its name begins with a dot. Rename it to have it read.",
+    "Not read: late/binary.drill: This file is no text. Was something else saved under its name?",
+    "Not read: late/broken.drill: It is a link that leads to no file. Mend the link, or take it out.",
+    "Not read: late/latin.drill: This file is not written in UTF-8. Save it again with that encoding, if it is a plan.",
+    "Not read: late/long.drill: This file has 1000001 characters; a plan file may have 1000000. Split it, or leave it out of the folder.",
+  ]);
+  await client.write("late/latin.drill", 'plan "Übung" {}\n');
+  await untilTheSame();
+  expect(told().join()).not.toContain("late/latin.drill:0:0 error unreadable");
 });
 
 describe("at random", () => {

@@ -4,6 +4,7 @@ import type { CancellationToken, Connection } from "vscode-languageserver";
 import { plural } from "../../../shared/plural.ts";
 import { type Project, project } from "../../../shared/protocol/project.ts";
 import { type ProjectChangedParams, projectChanged } from "../../../shared/protocol/project-changed.ts";
+import { LEFT_OUT } from "../../node/left-out.ts";
 import type { File } from "../declared.ts";
 import { outlineOf, projectOf } from "../project.ts";
 
@@ -45,7 +46,7 @@ function inventory({ files, plans, sessions, players, sources }: Project): strin
     plural(players.length, "player"),
     plural(sources.length, "source"),
   ];
-  return `Read ${plural(files, "file")}: ${declared.join(", ")}. Not read: folders that begin with a dot, node_modules, dist.`;
+  return `Read ${plural(files, "file")}: ${declared.join(", ")}. Not read: folders that begin with a dot, ${[...LEFT_OUT].join(", ")}.`;
 }
 
 export function tellProjectChanged(connection: Connection, declarations: boolean): void {
