@@ -26,6 +26,7 @@ import {
 import {
   boundMissing,
   isMissing,
+  leastInARow,
   ordinal,
   plusMinusInWords,
   shotsMissing,
@@ -95,6 +96,7 @@ const RECOGNISERS: readonly Recogniser[] = [
   comma,
   oneOf,
   ordinal,
+  leastInARow,
   whenMissing,
   limitOfShots,
   limitOfAmount,

@@ -22,6 +22,26 @@ export const boundMissing: Recogniser = (misfit) => {
   return rewrite(`Say whether this is the least or the most, as in \`${text}\`.`, number, number, text);
 };
 
+/** `at least 5 in a row`. */
+export const leastInARow: Recogniser = (misfit) => {
+  const { before: number, line } = nearby(misfit);
+  const { tokens } = misfit.slip;
+  const [at, least] = tokens.slice(misfit.index - 3, misfit.index - 1);
+  if (line[0]?.image !== "in" || !isNumber(number) || at?.image !== "at" || least?.image !== "least")
+    return undefined;
+  const text = `${number.image} in a row`;
+  return {
+    message: `More of them do no harm as it is: \`${text}\`.`,
+    range: rangeOf(at, least),
+    fixes: [
+      {
+        title: "Take at least out",
+        edits: [{ range: { start: rangeOf(at).start, end: rangeOf(number).start }, newText: "" }],
+      },
+    ],
+  };
+};
+
 /** `90 percentile of carry`. */
 export const ordinal: Recogniser = (misfit) => {
   const { before, line } = nearby(misfit);

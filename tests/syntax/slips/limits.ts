@@ -157,4 +157,10 @@ export const SLIPS: readonly Slip[] = [
     messages: ["`balls` is `shots` here.", "`swings` is `shots` here."],
     fixed: block("10 shots", "8 shots with 7-iron"),
   },
+  {
+    name: "so many in a row, or more",
+    text: goals("«at least» 3 in a row on target"),
+    messages: ["More of them do no harm as it is: `3 in a row`."],
+    fixed: goals("3 in a row on target"),
+  },
 ];
