@@ -51,6 +51,7 @@ export class Scores {
   /** The last report of each plan and session in which shots were read. */
   private readonly reports = new Map<string, ScoreReport>();
   private running = new AbortController();
+  private refreshed: Promise<void> = Promise.resolve();
 
   /** @param openFiles URIs of the files that are open in the editor. */
   constructor(
@@ -110,20 +111,27 @@ export class Scores {
     return sessionScoreOf(of, plan === undefined ? null : declared(plan), attempt);
   }
 
-  /** Scores what the open files are about anew. A later call overtakes an earlier one, which then changes nothing. */
-  async refresh(): Promise<void> {
+  /**
+   * Scores what the open files are about anew. A later call overtakes an earlier one, which then changes nothing and ends
+   * with the later one.
+   */
+  refresh(): Promise<void> {
     this.running.abort();
-    const controller = new AbortController();
-    this.running = controller;
+    this.running = new AbortController();
+    this.refreshed = this.refreshUnder(this.running);
+    return this.refreshed;
+  }
+
+  private async refreshUnder(controller: AbortController): Promise<void> {
     try {
       const attempts = await this.progress.during(controller, (watcher) => this.scoreOpen(watcher));
-      if (this.running !== controller) return;
+      if (this.running !== controller) return this.refreshed;
       this.scores = {
         plans: attempts.plans.map(({ about, attempt }) => this.planResult(about, attempt)),
         sessions: attempts.sessions.filter((attempt) => typeof attempt !== "string"),
       };
     } catch (error) {
-      if (this.running !== controller) return;
+      if (this.running !== controller) return this.refreshed;
       throw error;
     }
     for (const listener of this.listeners) listener();

@@ -108,7 +108,7 @@ export function startServer(
   handleSessionScore(connection, shared, scores);
   handleSessionReport(connection, shared, scores);
   handleSelectSession(connection, practice, scores);
-  handleScore(connection, scores);
+  handleScore(connection, shared, scores);
   handleWorkspaceFolders(connection, shared, settings);
 
   const show = () => {

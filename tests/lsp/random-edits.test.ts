@@ -4,6 +4,7 @@
  */
 import { afterEach, expect, test } from "vitest";
 import type { Diagnostic, Position } from "vscode-languageserver";
+import { score } from "../../shared/protocol/score.ts";
 import { DRILLS, PLANS } from "../editor/reuse.ts";
 import { randomFrom } from "../support/generator.ts";
 import { LspClient } from "../support/lsp-client.ts";
@@ -62,16 +63,12 @@ function line({ range, code, message }: Diagnostic): string {
   return `${range.start.line}:${range.start.character} ${code} ${typeof message === "string" ? message : ""}`;
 }
 
-/** Waits until nothing new has been said for a while. */
+/** Waits until all is said about the texts as they stand: that is when a score is answered. */
 async function settled(client: LspClient): Promise<void> {
-  for (let before = -1; before !== client.notifications.length; ) {
-    before = client.notifications.length;
-    const [path = ""] = PATHS;
-    await client.request("textDocument/hover", {
-      textDocument: { uri: client.uri(path) },
-      position: { line: 0, character: 0 },
-    });
-    await new Promise((resolve) => setTimeout(resolve, 700));
+  const [path = ""] = PATHS;
+  await client.request(score.method, { file: client.uri(path) });
+  for (const each of PATHS) {
+    expect(client.published(each).at(-1)?.version, each).toBe(client.versionOf(each));
   }
 }
 

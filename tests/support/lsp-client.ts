@@ -136,6 +136,11 @@ export class LspClient {
     });
   }
 
+  /** Of the text as it was sent last; undefined for a file that was never opened. */
+  versionOf(path: string): number | undefined {
+    return this.versions.get(path);
+  }
+
   async close(path: string): Promise<void> {
     await this.connection.sendNotification("textDocument/didClose", {
       textDocument: { uri: this.uri(path) },
