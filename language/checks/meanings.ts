@@ -123,7 +123,7 @@ export class Meanings {
     const found = findOut();
     const last = found.length > 0 ? 2 : this.askedForOthers.has(node) ? 1 : 0;
     for (const stage of stages.slice(0, last)) stage(node).set(question, HANGS_ON_MORE);
-    stages[last]?.(node).set(question, found);
+    stages[last]?.(node).set(question, copied(found));
     return found;
   }
 
@@ -256,6 +256,11 @@ const NO_OTHERS: ReadonlyMap<string, BlockModel> = new Map();
 /** A drill is a block by itself. */
 export function blocksOf(node: Plan | Drill): readonly (Block | Drill)[] {
   return isPlan(node) ? node.statements.filter(isBlock) : [node];
+}
+
+/** Plain data, as it can be written. A part of a text would hold on to the whole, long after an edit. */
+function copied(found: readonly Remembered[]): readonly Remembered[] {
+  return found.length === 0 ? found : JSON.parse(JSON.stringify(found));
 }
 
 /** What must be sound for a block or drill to have a meaning: itself, what is around it, and the drill that it is made from. */
