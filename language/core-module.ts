@@ -14,6 +14,7 @@ import { DrillwrightDocumentValidator } from "./checks/document-validator.ts";
 import { DrillwrightGeneratedModule, DrillwrightGeneratedSharedModule } from "./generated/tree/module.ts";
 import { DrillwrightWorkspaceManager } from "./library/workspace-manager.ts";
 import { DrillwrightDocumentBuilder } from "./names/document-builder.ts";
+import { DrillwrightDocuments } from "./names/documents.ts";
 import { DrillwrightIndexManager } from "./names/index-manager.ts";
 import { NotingLinker } from "./names/linker.ts";
 import { Names } from "./names/names.ts";
@@ -52,6 +53,7 @@ export const drillwrightSharedModule: Module<LangiumSharedCoreServices, PartialL
   workspace: {
     DocumentBuilder: (services) => new DrillwrightDocumentBuilder(services),
     IndexManager: (services) => new DrillwrightIndexManager(services),
+    LangiumDocuments: (services) => new DrillwrightDocuments(services),
     WorkspaceManager: (services) => new DrillwrightWorkspaceManager(services),
   },
 };

@@ -13,10 +13,10 @@ export const check = defineCheck({
     const parameter: Parameter | undefined = isArgument(node) ? node.parameter?.ref : node;
     const { value } = node;
     if (parameter === undefined || value === undefined) return;
-    const unit = isAmountValue(value) ? cstOf(value.quantity, "unit") : undefined;
     const dimension = parameter.dimension?.ref;
     const isNumber = dimension !== undefined && isPlainNumber(dimension) && rolesOf(parameter).length > 0;
-    if (unit !== undefined && isNumber) {
+    const unit = isNumber && isAmountValue(value) ? cstOf(value.quantity, "unit") : undefined;
+    if (unit !== undefined) {
       report({
         message: `${code(parameter.name)} stands for a plain number in the drill. Write the number alone.`,
         node: value,

@@ -10,9 +10,9 @@ export const check = defineCheck({
   on: ["Quantity"],
   reason: "A club path of 2° can be in-to-out or out-to-in, and one is the cure of the other.",
   run(quantity, { report }) {
+    if (quantity.value === 0 || quantity.direction !== undefined || roleOf(quantity) !== "place") return;
     const metric = knownMetricAt(quantity);
-    if (metric === undefined || !hasSides(metric) || roleOf(quantity) !== "place") return;
-    if (quantity.value === 0 || quantity.direction !== undefined) return;
+    if (metric === undefined || !hasSides(metric)) return;
     const text = withUnit(quantity, metric);
     if (text === undefined) return;
     const words = wordsFor(quantity, metric);

@@ -9,7 +9,6 @@ import {
   type LangiumDocument,
   type ValidationOptions,
 } from "langium";
-import { once } from "../../shared/once.ts";
 import { comparePositions } from "../../shared/position.ts";
 import type { DrillwrightServices } from "../core-module.ts";
 import { CHECKS } from "../generated/checks.ts";
@@ -88,24 +87,23 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
     const isBroken = (node: AstNode) => broken.includes(node);
     const file = document as LangiumDocument<Document>;
     const errorsFound = () => diagnostics.filter(isError).map(({ range }) => range);
-    const context = {
+    let asked: Entry | undefined;
+    const context: CheckContext = {
       document: file,
       names: this.names,
       hasSyntaxErrors: errors.length > 0,
       isBroken,
       meanings: new Meanings(file, this.names, isBroken, errorsFound, this.memory),
+      report: (finding) => {
+        if (asked !== undefined) diagnostics.push(toDiagnostic(asked, finding));
+      },
     };
-    const contextOf = once(
-      (entry: Entry): CheckContext => ({
-        ...context,
-        report: (finding) => diagnostics.push(toDiagnostic(entry, finding)),
-      }),
-    );
     const failed = new Set<Entry>();
     const ask = (entry: Entry, node: AstNode): void => {
       if (failed.has(entry)) return;
+      asked = entry;
       try {
-        entry.check.run(node as never, contextOf(entry));
+        entry.check.run(node as never, context);
       } catch (error) {
         failed.add(entry);
         diagnostics.push(toFault(entry, node, error));

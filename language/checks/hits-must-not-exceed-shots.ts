@@ -12,8 +12,8 @@ export const check = defineCheck({
   run(criterion, { report }) {
     const most = criterion.outOf === undefined ? shotsOf(criterion)?.asked : numberOf(criterion.outOf);
     const hits = numberOf(criterion.count);
-    const count = cstOf(criterion, "count");
-    if (most === undefined || hits === undefined || hits <= most || count === undefined) return;
+    if (most === undefined || hits === undefined || hits <= most) return;
+    if (cstOf(criterion, "count") === undefined) return;
     report({
       message: `${hits} of ${shots(most)} is more hits than shots. Ask for at most ${most}.`,
       node: criterion,

@@ -3,7 +3,7 @@ import { defineCheck } from "./check.ts";
 
 /** What should not go into files that are shared: an address, a number to call, a person with the day of birth. */
 const PERSONAL: readonly (readonly [what: string, pattern: RegExp, fewestDigits: number])[] = [
-  ["an e-mail address", /[\w.+-]{1,64}@[\w-]{1,64}\.[a-z]{2,}/i, 0],
+  ["an e-mail address", /(?<=[\w.+-])@[\w-]{1,64}\.[a-z]{2,}/i, 0],
   [
     "a telephone number",
     /(?:\+\d{1,3}[ /-]?|\(0\d{1,5}\)[ /-]?|\b0\d{2,4}[ /-])\d{2,4}(?:[ /-]?\d{2,4}){1,3}\b/,

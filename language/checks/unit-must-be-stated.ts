@@ -12,8 +12,8 @@ export const check = defineCheck({
   on: ["Quantity", "ShownIn"],
   reason: "A bare number means one thing in yards and another in metres.",
   run(node, { report }) {
-    const measure = measureAt(node);
-    if (node.unit !== undefined || measure === undefined) return;
+    const measure = node.unit === undefined ? measureAt(node) : undefined;
+    if (measure === undefined) return;
     const { metric, dimension } = measure;
     const own = metric?.dimension?.ref;
     const isNumber = own !== undefined && isPlainNumber(own);

@@ -14,9 +14,10 @@ export const check = defineCheck({
   reason: "What a missing file would declare is not known here.",
   run(use, { document, names, report }) {
     const target = useTarget(use, document.uri);
-    const path = cstOf(use, "path");
-    if (target === undefined || path === undefined) return;
+    if (target === undefined) return;
     if (names.usedFiles(document).some((used) => used.use === use && used.document !== undefined)) return;
+    const path = cstOf(use, "path");
+    if (path === undefined) return;
     const files = [...names.files()].filter((file) => file !== document).map(({ uri }) => uri);
     const paths = files.map((uri) => usePath(document.uri, uri));
     const write = (text: string): Fix => ({

@@ -5,6 +5,7 @@ import {
   AirTemperature,
   Altitude,
   type ChangeCriterion,
+  type Dimension,
   type EllipseCriterion,
   isAmountValue,
   isEllipseCriterion,
@@ -32,7 +33,7 @@ import {
 import { combine, type DimensionVector, isPlainNumber, sameDimension, vectorOf } from "./dimensions.ts";
 import { directionsOf, metricAt } from "./directions.ts";
 import { parameterOf } from "./parameters.ts";
-import { dimensionOfUnit, shownIn, TIME, unitSymbols } from "./units.ts";
+import { dimensionOfUnit, primarySymbol, shownIn, TIME, unitSymbols } from "./units.ts";
 
 /**
  * A `place` on the metric's scale has a direction where the metric has sides; a `width` (a tolerance, a spread, a change)
@@ -73,9 +74,14 @@ export function hasSides(metric: Metric): boolean {
 export interface Measure {
   /** The metric; undefined where the amount is not one of a metric. */
   readonly metric: Metric | undefined;
-  readonly dimension: { readonly name: string; readonly vector: DimensionVector };
+  readonly dimension: MeasuredDimension;
   /** The symbol of the unit to write; empty for a plain number. */
   readonly unit: string;
+}
+
+export interface MeasuredDimension {
+  readonly name: string;
+  readonly vector: DimensionVector;
 }
 
 const DURATION = { name: TIME, vector: new Map([[TIME, 1]]) };
@@ -126,15 +132,10 @@ function measureOfParameter(node: AstNode): Measure | undefined {
   const parameter = parameterOf(node);
   const dimension = parameter?.dimension?.ref;
   if (parameter === undefined || dimension === undefined) return undefined;
-  const [si] = unitSymbols(dimension);
-  if (si === undefined && !isPlainNumber(dimension)) return undefined;
-  return {
-    metric: undefined,
-    dimension: { name: dimension.name, vector: vectorOf(dimension) },
-    get unit() {
-      return isPlainNumber(dimension) ? "" : (unitWhereItStands(parameter) ?? si ?? "");
-    },
-  };
+  if (!hasUnit(dimension)) return undefined;
+  return new LateMeasure(undefined, dimension, () =>
+    isPlainNumber(dimension) ? "" : (unitWhereItStands(parameter) ?? unitSymbols(dimension)[0]),
+  );
 }
 
 /** The unit in which amounts are best written at a place in the drill where the parameter stands. */
@@ -160,9 +161,46 @@ function measureOfEllipse({ measure, first, second }: EllipseCriterion): Measure
 /** What a metric measures; undefined where that is not known. */
 export function measureOf(metric: Metric): Measure | undefined {
   const dimension = metric.dimension?.ref;
-  const unit = unitToWrite(metric);
-  if (dimension === undefined || unit === undefined) return undefined;
-  return { metric, dimension: { name: dimension.name, vector: vectorOf(dimension) }, unit };
+  if (dimension === undefined || !hasUnit(dimension)) return undefined;
+  return new LateMeasure(metric, dimension, () => unitToWrite(metric));
+}
+
+/** Works out what hardly anybody asks for when it is asked for: every amount of a text is measured. */
+class LateMeasure implements Measure {
+  readonly metric: Metric | undefined;
+  readonly dimension: DeclaredDimension;
+  private readonly findUnit: () => string | undefined;
+
+  constructor(metric: Metric | undefined, dimension: Dimension, findUnit: () => string | undefined) {
+    this.metric = metric;
+    this.dimension = new DeclaredDimension(dimension);
+    this.findUnit = findUnit;
+  }
+
+  get unit(): string {
+    return this.findUnit() ?? "";
+  }
+}
+
+class DeclaredDimension implements MeasuredDimension {
+  readonly node: Dimension;
+
+  constructor(node: Dimension) {
+    this.node = node;
+  }
+
+  get name(): string {
+    return this.node.name;
+  }
+
+  get vector(): DimensionVector {
+    return vectorOf(this.node);
+  }
+}
+
+/** Whether amounts of a dimension can be written. */
+function hasUnit(dimension: Dimension): boolean {
+  return isPlainNumber(dimension) || dimension.units.some((unit) => primarySymbol(unit) !== "");
 }
 
 /**
@@ -179,8 +217,10 @@ export function unitToWrite(metric: Metric): string | undefined {
 }
 
 /** Whether a unit is one of this dimension. */
-export function unitFits(unit: UnitName, { vector }: Measure["dimension"]): boolean {
-  return sameDimension(vectorOf(dimensionOfUnit(unit)), vector);
+export function unitFits(unit: UnitName, measured: MeasuredDimension): boolean {
+  const its = dimensionOfUnit(unit);
+  if (measured instanceof DeclaredDimension && measured.node === its) return true;
+  return sameDimension(vectorOf(its), measured.vector);
 }
 
 /** The metric whose amounts stand here, where it is known and so is its dimension. */

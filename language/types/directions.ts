@@ -1,5 +1,6 @@
 /** The direction words of a metric, and the metric that a part of the text is about. */
 import type { AstNode } from "langium";
+import { once } from "../../shared/once.ts";
 import type { Direction as DirectionModel } from "../../shared/plan-model.ts";
 import {
   CategoryTest,
@@ -18,11 +19,11 @@ import {
 } from "../generated/tree/ast.ts";
 
 /** The declarations of a metric's direction words; empty for a metric without sides. */
-export function directionsOf(metric: Metric): Direction[] {
-  return metric.statements.flatMap((statement) =>
+export const directionsOf = once((metric: Metric): readonly Direction[] =>
+  metric.statements.flatMap((statement) =>
     isPositive(statement) || isNegative(statement) ? statement.words : [],
-  );
-}
+  ),
+);
 
 /** A word for each side of a metric, the positive one first: the one that mirrors with the hand, where there is one. */
 export function sideWords(metric: Metric): string[] {

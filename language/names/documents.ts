@@ -1,0 +1,39 @@
+/** Finds a file by its URI. */
+import { DefaultLangiumDocuments, type LangiumDocument, type URI } from "langium";
+
+/**
+ * The framework takes a URI apart and walks from folder to folder. Every reference asks for the files that its own file
+ * uses, so that here one look finds what has been added under just this URI.
+ */
+export class DrillwrightDocuments extends DefaultLangiumDocuments {
+  private readonly byUri = new Map<string, LangiumDocument>();
+
+  override addDocument(document: LangiumDocument): void {
+    super.addDocument(document);
+    this.byUri.set(document.uri.toString(), document);
+  }
+
+  override getDocument(uri: URI): LangiumDocument | undefined {
+    return this.byUri.get(uri.toString()) ?? super.getDocument(uri);
+  }
+
+  override hasDocument(uri: URI): boolean {
+    return this.getDocument(uri) !== undefined;
+  }
+
+  override deleteDocument(uri: URI): LangiumDocument | undefined {
+    const document = super.deleteDocument(uri);
+    this.forget(document);
+    return document;
+  }
+
+  override deleteDocuments(folder: URI): LangiumDocument[] {
+    const documents = super.deleteDocuments(folder);
+    for (const document of documents) this.forget(document);
+    return documents;
+  }
+
+  private forget(document: LangiumDocument | undefined): void {
+    if (document !== undefined) this.byUri.delete(document.uri.toString());
+  }
+}
