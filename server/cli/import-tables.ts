@@ -42,12 +42,13 @@ export async function importInto(
   const paths = tables.map((table) => pathOfName(table, cwd));
   if (output !== undefined) assertNewProposal(output, paths, options.force, cwd);
   const home = output === undefined ? cwd : dirname(output);
-  const known = await knownDeclarations(
-    { plan: options.plan, player: options.player },
-    output ?? resolve(cwd, "proposal.drill"),
-    cwd,
-  );
-  const settings: ProposalOptions = { vocabulary: await libraryVocabulary(), ...known };
+  const { plan, player } = options;
+  const settings: ProposalOptions = {
+    vocabulary: await libraryVocabulary(),
+    project: knownDeclarations({ plan, player }, output ?? resolve(cwd, "proposal.drill"), cwd),
+    plan: plan ?? null,
+    player: player ?? null,
+  };
   const notes: string[] = [];
   const sources = options.codePlayers ? await codedCopies(paths, settings, options, io, notes) : paths;
   const proposal = await proposeFor(sources, settings, home, io);

@@ -23,7 +23,8 @@ export function proposalReport(proposal: Proposal, notes: readonly string[], pal
   return `${lines.map(printable).join("\n")}\n`;
 }
 
-function sourceLine({ name, form }: ProposedSource): string {
+function sourceLine({ name, known, form }: ProposedSource): string {
+  if (known !== null) return `${name} (declared in ${known.use})`;
   const written =
     form.separator === null
       ? "JSON"

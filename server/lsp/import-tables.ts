@@ -4,6 +4,7 @@ import { DamagedPackingError } from "../import/gunzip.ts";
 import { contentOf, type DataFiles } from "../import/import-files.ts";
 import type { FileProposal } from "../import/propose/file-proposal.ts";
 import { meaningText } from "../import/propose/meaning-text.ts";
+import type { ProjectDeclarations } from "../import/propose/project.ts";
 import { ProposalReader } from "../import/propose/propose.ts";
 import { libraryVocabulary } from "../node/vocabulary.ts";
 
@@ -16,10 +17,11 @@ interface Table {
 /** @throws the reason of the signal, where it is aborted. */
 export async function proposeTables(
   tables: readonly Table[],
+  project: ProjectDeclarations,
   dataFiles: Pick<DataFiles, "read">,
   signal: AbortSignal,
 ): Promise<TableImport> {
-  const reader = new ProposalReader({ vocabulary: await libraryVocabulary() });
+  const reader = new ProposalReader({ vocabulary: await libraryVocabulary(), project });
   const unread: string[] = [];
   const read: FileProposal[] = [];
   for (const { uri, name } of tables) {

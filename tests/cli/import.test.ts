@@ -70,12 +70,43 @@ describe("a proposal", () => {
     expect([code, stdout]).toEqual([0, ""]);
     expect(stderr).toContain("Written to monday.drill.");
     const text = readFileSync(join(folder, "monday.drill"), "utf8");
-    expect(text).toContain('use "./plans/irons"\nuse "./library/range"\n');
+    expect(text).toContain('use "./library/range"\nuse "./plans/irons"\n');
     expect(text).toContain('plan "Start line"\n  player "P-01"\n');
     expect(await drillwright(folder, ["check"])).toMatchObject({ code: 0 });
     expect(await drillwright(folder, ["score", "monday.drill", "--fail-on", "never"])).toMatchObject({
       code: 0,
     });
+  });
+
+  test("uses the source, the plan and the player that the working folder declares", async () => {
+    const folder = folderWith({
+      "plans/irons.drill": PLAN,
+      "library/range.drill": LIBRARY.replace("{\n  column", '{\n  column "Who" is player\n  column'),
+      "data/monday.csv": "Who,Block,Start,Carry,Smash\nP-01,Gate,1,151,1.3\nP-01,Gate,-1,149,1.3\n",
+    });
+    const words = ["import", "data/monday.csv", "--output", "sessions.drill"];
+    const { stderr } = await drillwright(folder, words);
+    expect(
+      readFileSync(join(folder, "sessions.drill"), "utf8"),
+    ).toBe(`// A proposal. What is marked \`settle\` is for you to decide; delete the remark when it is.
+
+use "./library/range"
+use "./plans/irons"
+
+session "monday P-01" {
+  plan "Start line"
+  player "P-01"
+  data "data/monday.csv" from "Table"
+  // 2 rows
+}
+`);
+    expect(stderr).toMatch(
+      /^Table \(declared in \.\/library\/range\)\n {2}sure {2}"Who" +player +the source "Table" says so {2}such as "P-01"\n/,
+    );
+    expect(stderr).toContain("Nothing is left to settle.");
+    expect(await drillwright(folder, ["check", "sessions.drill"])).toMatchObject({ code: 0 });
+    expect(await drillwright(folder, [...words, "--force"])).toMatchObject({ code: 0 }); // not the one it replaces
+    expect(readFileSync(join(folder, "sessions.drill"), "utf8")).toContain('session "monday P-01"');
   });
 
   test("without a plan shows what to settle when it is checked", async () => {

@@ -1,5 +1,6 @@
 /** The sessions that tables of several players and days are parted into. */
 import { beforeAll, expect, test } from "vitest";
+import { NOTHING_DECLARED } from "../../server/import/propose/project.ts";
 import { propose } from "../../server/import/propose/propose.ts";
 import type { Vocabulary } from "../../server/import/propose/vocabulary.ts";
 import { libraryVocabulary } from "../../server/node/vocabulary.ts";
@@ -15,7 +16,10 @@ type Table = readonly [path: string, content: string];
 function sessionsIn(...tables: readonly Table[]): string[] {
   const { sessions } = propose(
     tables.map(([path, content]) => ({ path, content })),
-    { vocabulary, players: ["P-07"] },
+    {
+      vocabulary,
+      project: { ...NOTHING_DECLARED, players: [{ name: "P-07", use: "./players", hand: null }] },
+    },
   );
   return sessions.map(({ name, player, date, rows, data }) =>
     [name, player ?? "-", date ?? "-", rows ?? "all", data.map(({ path }) => path).join("+")].join(" | "),

@@ -67,3 +67,23 @@ test("what is no table, damaged or not there is said, and the rest is proposed a
   ]);
   expect(await proposalFor("gone.csv")).toMatchObject({ text: "", columns: [] });
 });
+
+test("what the workspace declares is used: the plan with these blocks, and the source that reads these columns", async () => {
+  client = await LspClient.start({
+    files: {
+      "plan.drill": 'plan "Gate" {\n  for 7-iron\n  block "Start" {\n    10 shots\n  }\n}\n',
+      "sources.drill":
+        'source "Bay" {\n  column "Path (°)" is club-path in ° positive left\n  column "Drill" is block\n}\n',
+      "data/monday.csv": "Path (°),Drill\n1.5,start\n-2,Start\n0.5,Start\n",
+    },
+  });
+  const { text, columns } = await proposalFor("data/monday.csv");
+  expect(text).toContain('use "../plan"\nuse "../sources"');
+  expect(text).toContain('  plan "Gate"\n');
+  expect(text).toContain('  data "monday.csv" from "Bay"\n');
+  expect(columns[0]).toMatchObject({
+    meaning: "club-path in ° positive left",
+    confidence: "sure",
+    questions: [],
+  });
+});

@@ -7,6 +7,7 @@ export const importTables = defineCommand({
   description: [
     "Looks at tables (delimited text in any of its ways, JSON, packed with gzip or not) and writes a proposal: a source that says what each column is, and a session for each player and day in them. The tables are not changed.",
     "How sure each column is goes to standard error, with the reasons. What the table does not tell, above all which way a number is positive, is not guessed: the proposal asks, and the column is not read until the question is answered. Lines to settle are marked so.",
+    "What the .drill files of the working folder declare is used: a source that reads all its columns in a table written the same way, the players that a table names, and the plan whose blocks it names.",
     "--code-players writes a copy of each table in which players have codes, and proposes for the copy. What is no reading in a column that nothing is known of is left out of it, since names may stand there. Which code is whose is kept in a key file in the working folder, and git is told to pass it over.",
     "Exits with 4 where a table cannot be read, or nothing can be proposed for it.",
   ],

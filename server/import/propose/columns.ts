@@ -39,6 +39,8 @@ export interface ProposedColumn {
   /** The sides and the units to choose from where the table does not tell; the column is not read before one is chosen. */
   readonly signs: readonly string[];
   readonly units: readonly string[];
+  /** Where a source of the project reads the column, what that says of it; null where it does not read it. */
+  readonly says?: string | null;
   /** Two texts beside the numbers that stand for the two sides in `signs`, in a way that is not known. */
   readonly sideTexts: readonly string[];
 }

@@ -4,7 +4,6 @@ import { parseDate } from "../cells/date.ts";
 import { clockOf, moment } from "../cells/moment.ts";
 import { isBlank, parseNumber } from "../cells/number.ts";
 import { quote } from "../finding.ts";
-import { foldNumbered } from "../spelling.ts";
 import { TextDecoding } from "../table/decode.ts";
 import { DelimitedReader } from "../table/delimited.ts";
 import { JsonReader } from "../table/json.ts";
@@ -14,7 +13,8 @@ import { SEPARATORS } from "../table/separators.ts";
 import { type ProposedColumn, proposeColumns } from "./columns.ts";
 import { type Form, findForm } from "./form.ts";
 import { Groups } from "./groups.ts";
-import type { Preview, ProposalOptions } from "./propose.ts";
+import { columnsBy, type DeclaredSource, plansWith, playerCalled, sourceOf } from "./project.ts";
+import type { Preview, ReadOptions } from "./propose.ts";
 import { unique } from "./unique.ts";
 import type { ProposedSession, ProposedSource } from "./write.ts";
 
@@ -28,9 +28,15 @@ export class FileProposal {
   readonly path: string;
   problem: string | undefined;
   table:
-    | { readonly form: Form; readonly columns: readonly ProposedColumn[]; readonly groups: Groups }
+    | {
+        readonly form: Form;
+        readonly columns: readonly ProposedColumn[];
+        readonly groups: Groups;
+        /** The source of the project that reads it. */
+        readonly known: DeclaredSource | undefined;
+      }
     | undefined;
-  readonly #options: ProposalOptions;
+  readonly #options: ReadOptions;
   readonly #isKnown: (name: string) => boolean;
   /** The days that the column of times names, where no column holds dates. */
   readonly #days = new Set<string>();
@@ -38,7 +44,7 @@ export class FileProposal {
   #held = "";
   #rest: DelimitedReader | JsonReader | undefined;
 
-  constructor(path: string, options: ProposalOptions, isKnown: (name: string) => boolean) {
+  constructor(path: string, options: ReadOptions, isKnown: (name: string) => boolean) {
     this.path = path;
     this.#options = options;
     this.#isKnown = isKnown;
@@ -68,8 +74,8 @@ export class FileProposal {
     const ends = this.#held.endsWith("\r") ? text.slice(0, -1) : text;
     this.#held = "";
     const form = findForm(ends.slice(0, BEGINNING), isWhole, this.#isKnown);
-    const columns =
-      form === undefined ? [] : proposeColumns(form, this.#options.vocabulary, this.#options.hand ?? null);
+    const { vocabulary, hand } = this.#options;
+    const columns = form === undefined ? [] : proposeColumns(form, vocabulary, hand);
     if (form === undefined || columns.every(({ meaning }) => meaning === null)) {
       this.problem = whyNothing(text, form);
       return;
@@ -84,8 +90,9 @@ export class FileProposal {
       player: placeOf("player"),
       date: placeOf("date"),
       session: placeOf("session"),
+      block: placeOf("block"),
     });
-    this.table = { form, columns, groups };
+    this.table = { form, columns, groups, known: sourceOf(form, columns, this.#options.project) };
     const time = columns.findIndex(({ meaning }) => meaning?.kind === "time");
     this.#readRest(text, form, (cells) => {
       groups.add(cells);
@@ -122,13 +129,14 @@ export class FileProposal {
   }
 
   source(): ProposedSource {
-    const { form, groups } = this.#understood();
+    const { form, groups, known } = this.#understood();
     const columns = this.#columns();
     const dates = groups.isOrderNeeded ? (groups.isMonthFirst ? "month-day-year" : "day-month-year") : null;
     return {
-      name: `${nameOf(this.path)} table`,
+      name: known?.name ?? `${nameOf(this.path)} table`,
+      known: known ?? null,
       form,
-      columns,
+      columns: known === undefined ? columns : columnsBy(known, columns),
       orderedBy: orderOf(form, columns),
       dateOrder: dates,
       isDateOrderKnown: !groups.isOrderUnknown,
@@ -143,16 +151,19 @@ export class FileProposal {
       ({ meaning }) => meaning?.kind === "player" || meaning?.kind === "date" || meaning?.kind === "session",
     );
     const data = [{ path: this.path, source }];
-    const { player = null } = this.#options;
+    const { player, plan, project } = this.#options;
+    const plansOf = (blocks: ReadonlySet<string>) =>
+      plan === null ? plansWith(blocks, project).map(({ name }) => name) : [plan];
     if (!isParted || found.length === 0) {
       const name = unique(nameOf(this.path), taken);
       taken.add(name);
       const [day = null] = this.#days.size === 1 ? this.#days : [];
-      return [{ name, player, date: day, data, rows: null, isNamedInTable: false }];
+      const plans = plansOf(new Set(found.flatMap(({ blocks }) => [...blocks])));
+      return [{ name, player, plans, date: day, data, rows: null, isNamedInTable: false }];
     }
     return found.map((group) => {
       const who = group.player === null ? player : this.#playerOf(group.player);
-      const rest = { player: who, date: group.date, data, rows: group.rows };
+      const rest = { player: who, plans: plansOf(group.blocks), date: group.date, data, rows: group.rows };
       if (group.session !== null) return { name: group.session, ...rest, isNamedInTable: true };
       const base = [nameOf(this.path), group.player === null ? null : who, group.date]
         .filter((part) => part !== null)
@@ -184,7 +195,7 @@ export class FileProposal {
 
   /** A player of the project who is called so, else the text itself. */
   #playerOf(text: string): string {
-    return this.#options.players?.find((name) => foldNumbered(name) === foldNumbered(text)) ?? text;
+    return playerCalled(text, this.#options.project)?.name ?? text;
   }
 
   #understood(): NonNullable<FileProposal["table"]> {

@@ -8,6 +8,8 @@ export interface Group {
   /** `2026-10-12` */
   readonly date: string | null;
   readonly session: string | null;
+  /** The blocks that its rows name, as far as they are few. */
+  readonly blocks: ReadonlySet<string>;
   rows: number;
 }
 
@@ -16,6 +18,20 @@ export interface GroupColumns {
   readonly player: number | undefined;
   readonly date: number | undefined;
   readonly session: number | undefined;
+  /** Not one that parts the table. */
+  readonly block: number | undefined;
+}
+
+/** More than a plan has. */
+const MOST_BLOCKS = 100;
+
+interface Found {
+  readonly player: string | null;
+  /** In both readings. */
+  readonly date: string | null;
+  readonly session: string | null;
+  readonly blocks: Set<string>;
+  rows: number;
 }
 
 const MOST_GROUPS = 2000;
@@ -29,10 +45,7 @@ export class Groups {
   /** Every player's name or code, as written. */
   readonly players = new Set<string>();
   readonly #columns: GroupColumns;
-  readonly #found = new Map<
-    string,
-    { player: string | null; date: string | null; session: string | null; rows: number }
-  >();
+  readonly #found = new Map<string, Found>();
 
   constructor(columns: GroupColumns) {
     this.#columns = columns;
@@ -56,11 +69,18 @@ export class Groups {
     // Without the time that may follow a date.
     const date = day === undefined ? null : `${day.dayFirst ?? ""}|${day.monthFirst ?? ""}`;
     const key = JSON.stringify([player, date, session]);
-    const found = this.#found.get(key);
-    if (found !== undefined) found.rows++;
-    else if (this.#found.size < MOST_GROUPS)
-      this.#found.set(key, { player: player ?? null, date, session: session ?? null, rows: 1 });
-    else this.isCut = true;
+    let found = this.#found.get(key);
+    if (found === undefined) {
+      if (this.#found.size >= MOST_GROUPS) {
+        this.isCut = true;
+        return;
+      }
+      found = { player: player ?? null, date, session: session ?? null, blocks: new Set(), rows: 0 };
+      this.#found.set(key, found);
+    }
+    found.rows++;
+    const block = textAt(this.#columns.block);
+    if (block !== null && found.blocks.size < MOST_BLOCKS) found.blocks.add(block);
   }
 
   /** True where both readings of the dates remain and make a difference: the day is taken to stand first. */
@@ -84,20 +104,24 @@ export class Groups {
   /** In the order in which they were met. Rows that say nothing in a column that parts the table are nobody's. */
   list(): Group[] {
     const isNamed = this.areSessionNamesUnique;
-    const groups = new Map<string, Group>();
-    for (const { player, date, session, rows } of this.#whole()) {
+    const groups = new Map<string, Group & { readonly blocks: Set<string> }>();
+    for (const { player, date, session, blocks, rows } of this.#whole()) {
       const [dayFirst = "", monthFirst = ""] = date?.split("|") ?? [];
       const day = (this.isMonthFirst ? monthFirst : dayFirst || monthFirst) || null;
       const name = isNamed ? session : null;
       const key = JSON.stringify([player, day, name]);
       const group = groups.get(key);
-      if (group === undefined) groups.set(key, { player, date: day, session: name, rows });
-      else group.rows += rows;
+      if (group === undefined)
+        groups.set(key, { player, date: day, session: name, blocks: new Set(blocks), rows });
+      else {
+        group.rows += rows;
+        for (const block of blocks) group.blocks.add(block);
+      }
     }
     return [...groups.values()];
   }
 
-  #whole(): { player: string | null; date: string | null; session: string | null; rows: number }[] {
+  #whole(): Found[] {
     const { player, date, session } = this.#columns;
     return [...this.#found.values()].filter(
       (group) =>

@@ -2,7 +2,8 @@
 import { quote } from "../finding.ts";
 import type { ProposedColumn } from "./columns.ts";
 
-export function meaningText({ meaning, signs, units }: ProposedColumn): string {
+export function meaningText({ meaning, signs, units, says }: ProposedColumn): string {
+  if (says) return says;
   if (meaning === null) return "";
   switch (meaning.kind) {
     case "metric": {

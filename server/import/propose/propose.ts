@@ -3,20 +3,22 @@ import type { Hand } from "../../../shared/plan-model.ts";
 import type { ProposedColumn } from "./columns.ts";
 import { FileProposal } from "./file-proposal.ts";
 import { Meanings } from "./meanings.ts";
+import { NOTHING_DECLARED, type ProjectDeclarations } from "./project.ts";
 import { unique } from "./unique.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 import { type ProposedSession, type ProposedSource, writeProposal } from "./write.ts";
 
 export interface ProposalOptions {
   readonly vocabulary: Vocabulary;
-  /** The hand of the only player, where it is known: then signs that turn with the hand can prove others. */
-  readonly hand?: Hand | null;
-  /** What the project declares already. */
-  readonly players?: readonly string[];
+  readonly project?: ProjectDeclarations;
+  /** Who practised, where that is known: then signs that turn with the hand can prove others. One of the project. */
   readonly player?: string | null;
+  /** The plan that was practised, where that is known. One of the project. */
   readonly plan?: string | null;
-  readonly uses?: readonly string[];
 }
+
+/** What reading one table goes by. */
+export type ReadOptions = Required<ProposalOptions> & { readonly hand: Hand | null };
 
 /** The beginning of a table as it was understood. */
 export interface Preview {
@@ -61,12 +63,14 @@ export function propose(
 
 /** Proposes for tables that arrive in pieces: their beginning is understood, the rest is only parted into sessions. */
 export class ProposalReader {
-  readonly #options: ProposalOptions;
+  readonly #options: ReadOptions;
   readonly #meanings: Meanings;
   readonly #files: FileProposal[] = [];
 
   constructor(options: ProposalOptions) {
-    this.#options = options;
+    const { vocabulary, project = NOTHING_DECLARED, player = null, plan = null } = options;
+    const hand = project.players.find(({ name }) => name === player)?.hand ?? null;
+    this.#options = { vocabulary, project, player, plan, hand };
     this.#meanings = new Meanings(options.vocabulary);
   }
 
@@ -78,7 +82,7 @@ export class ProposalReader {
   }
 
   proposal(): Proposal {
-    const { plan = null, uses = [] } = this.#options;
+    const { project } = this.#options;
     const understood = this.#files.filter((file) => file.table !== undefined);
     const sources = new Map<string, ProposedSource>();
     const names = new Set<string>();
@@ -87,23 +91,33 @@ export class ProposalReader {
       const source = file.source();
       const key = JSON.stringify({
         ...source,
-        name: "",
+        name: source.known?.name ?? "",
+        known: null,
         columns: source.columns.map(({ header, meaning, signs, units }) => [header, meaning, signs, units]),
       });
       const known = sources.get(key);
-      const named = known ?? {
-        ...source,
-        name: unique(source.name, new Set([...sources.values()].map(({ name }) => name))),
-      };
+      const taken = [...sources.values(), ...project.sources].map(({ name }) => name);
+      const isNamed = known !== undefined || source.known !== null;
+      const named = isNamed ? (known ?? source) : { ...source, name: unique(source.name, new Set(taken)) };
       sources.set(key, named);
       for (const session of file.sessions(named.name, names)) addSession(session, sessions);
     }
-    const declared = new Set([...(this.#options.players ?? []), this.#options.player ?? ""]);
-    const newPlayers = [...new Set(sessions.flatMap(({ player }) => player ?? []))].filter(
-      (name) => !declared.has(name),
-    );
+    const players = new Set(sessions.flatMap(({ player }) => player ?? []));
+    const plans = new Set(sessions.flatMap((session) => (session.plans.length === 1 ? session.plans : [])));
     const all = [...sources.values()];
-    const text = all.length === 0 ? "" : writeProposal({ sources: all, sessions, newPlayers, plan, uses });
+    const uses = [
+      ...all.flatMap(({ known }) => known ?? []),
+      ...project.players.filter(({ name }) => players.has(name)),
+      ...project.plans.filter(({ name }) => plans.has(name)),
+    ].map(({ use }) => use);
+    const declared = new Set(project.players.map(({ name }) => name));
+    const writing = {
+      sources: all.filter(({ known }) => known === null),
+      sessions,
+      newPlayers: [...players].filter((name) => !declared.has(name)),
+      uses: [...new Set(uses)].sort(),
+    };
+    const text = all.length === 0 ? "" : writeProposal(writing);
     return {
       sources: all,
       sessions,

@@ -3,9 +3,12 @@
 import { textLiteral } from "../../../shared/text-literal.ts";
 import type { ProposedColumn } from "./columns.ts";
 import type { Form } from "./form.ts";
+import type { DeclaredSource } from "./project.ts";
 
 export interface ProposedSource {
   readonly name: string;
+  /** Null where the project declares none that reads the table. */
+  readonly known: DeclaredSource | null;
   readonly form: Pick<Form, "separator" | "decimal" | "thousands" | "blanks" | "headerRow" | "doubts">;
   readonly columns: readonly ProposedColumn[];
   /** Header of the column that gives the order of the shots, where the rows do not stand in it. */
@@ -17,6 +20,8 @@ export interface ProposedSource {
 export interface ProposedSession {
   readonly name: string;
   readonly player: string | null;
+  /** The plan that was practised; several where it may be any of them. */
+  readonly plans: readonly string[];
   readonly date: string | null;
   readonly data: readonly { readonly path: string; readonly source: string }[];
   /** How many rows it takes; null where the table is not parted. */
@@ -26,23 +31,22 @@ export interface ProposedSession {
 }
 
 export interface Writing {
+  /** Those that the project does not declare. */
   readonly sources: readonly ProposedSource[];
   readonly sessions: readonly ProposedSession[];
   /** Players that the project does not declare yet. */
   readonly newPlayers: readonly string[];
-  /** The plan that the sessions practised, where it is known. */
-  readonly plan: string | null;
   /** Files to use, as `use` lines write them. */
   readonly uses: readonly string[];
 }
 
-export function writeProposal({ sources, sessions, newPlayers, plan, uses }: Writing): string {
+export function writeProposal({ sources, sessions, newPlayers, uses }: Writing): string {
   const parts = [
     "// A proposal. What is marked `settle` is for you to decide; delete the remark when it is.",
     ...(uses.length > 0 ? [uses.map((use) => `use ${textLiteral(use)}`).join("\n")] : []),
     ...sources.map(writeSource),
     ...newPlayers.map(writePlayer),
-    ...sessions.map((session) => writeSession(session, plan)),
+    ...sessions.map(writeSession),
   ];
   return `${parts.join("\n\n")}\n`;
 }
@@ -137,14 +141,23 @@ function writePlayer(name: string): string {
   return block(`player ${textLiteral(name)}`, [settling("right-handed or left-handed?")]);
 }
 
-function writeSession({ name, player, date, data, rows }: ProposedSession, plan: string | null): string {
+function writeSession({ name, player, plans, date, data, rows }: ProposedSession): string {
   return block(`session ${textLiteral(name)}`, [
-    plan === null ? settling('Which plan was practised? plan "…"') : `plan ${textLiteral(plan)}`,
+    ...writePlan(plans),
     player === null ? settling('Who practised? player "…"') : `player ${textLiteral(player)}`,
     ...(date === null ? [] : [`date ${date}`]),
     ...data.map(({ path, source }) => `data ${textLiteral(path)} from ${textLiteral(source)}`),
     ...(rows === null ? [] : [`// ${rows} ${rows === 1 ? "row" : "rows"}`]),
   ]);
+}
+
+function writePlan(plans: readonly string[]): string[] {
+  const lines = plans.map((plan) => `plan ${textLiteral(plan)}`);
+  if (lines.length === 0) return [settling('Which plan was practised? plan "…"')];
+  if (lines.length === 1) return lines;
+  const question =
+    "Which plan was practised? These have the blocks that the table names. Keep one of these lines.";
+  return [settling(question), ...lines.map((line) => `// ${line}`)];
 }
 
 function settling(question: string): string {
