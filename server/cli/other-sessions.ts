@@ -1,7 +1,7 @@
 /** The sessions of a project that others may be held against. */
 import { isSession, type Session } from "../../language/generated/tree/ast.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
-import { importFiles } from "../import/import-files.ts";
+import { importFiles, type Watcher } from "../import/import-files.ts";
 import type { Project, ProjectFile } from "../node/load-project.ts";
 import { UnreadableDataError } from "../node/unreadable-data-error.ts";
 import type { OtherSession, ReadSession } from "../scoring/earlier/other-sessions.ts";
@@ -13,12 +13,18 @@ export interface OtherSessions {
   except(session: Session): readonly OtherSession[];
 }
 
-/** Those of all files that were loaded. Nothing is read before somebody asks for it. */
-export function otherSessions(project: Project, dataFiles: DataFiles): OtherSessions {
+/** Those of all files that were loaded. Nothing is read before somebody asks for it; what was read lately is at hand. */
+export function otherSessions(project: Project, dataFiles: DataFiles, watcher: Watcher = {}): OtherSessions {
+  const latest = new LatestReadings();
   const all = project.files.flatMap((file) =>
     file.document.parseResult.value.declarations.filter(isSession).flatMap((session) => {
-      const other = otherSession(session, file, project, dataFiles);
-      return other === undefined ? [] : [{ session, other }];
+      const read = () => latest.of(session, () => readSession(session, file, project, dataFiles, watcher));
+      try {
+        return [{ session, other: { ...project.lowering.facts(session), read } }];
+      } catch (error) {
+        if (error instanceof IncompleteError) return []; // mistakes leave open what the session is
+        throw error;
+      }
     }),
   );
   return {
@@ -26,35 +32,48 @@ export function otherSessions(project: Project, dataFiles: DataFiles): OtherSess
   };
 }
 
-/** Undefined where mistakes leave open what the session is. */
-function otherSession(
+async function readSession(
   session: Session,
   file: ProjectFile,
   project: Project,
   dataFiles: DataFiles,
-): OtherSession | undefined {
-  let reading: Promise<ReadSession | string> | undefined;
-  const read = async (): Promise<ReadSession | string> => {
-    const broken = project.reach(file.name).filter((each) => errorsIn(each).length > 0);
-    if (broken.length > 0) return `there are errors in ${broken.map(({ name }) => name).join(", ")}`;
-    try {
-      const input = project.lowering.session(session);
-      return { input, data: await importFiles(input, dataFiles) };
-    } catch (error) {
-      if (error instanceof IncompleteError || error instanceof UnreadableDataError) return error.message;
-      throw error;
-    }
-  };
+  watcher: Watcher,
+): Promise<ReadSession | string> {
+  const broken = project.reach(file.name).filter((each) => errorsIn(each).length > 0);
+  if (broken.length > 0) return `there are errors in ${broken.map(({ name }) => name).join(", ")}`;
   try {
-    return {
-      ...project.lowering.facts(session),
-      read() {
-        reading ??= read();
-        return reading;
-      },
-    };
+    const input = project.lowering.session(session);
+    return { input, data: await importFiles(input, dataFiles, watcher) };
   } catch (error) {
-    if (error instanceof IncompleteError) return undefined;
+    if (error instanceof IncompleteError || error instanceof UnreadableDataError) return error.message;
     throw error;
+  }
+}
+
+type Reading = Promise<ReadSession | string>;
+
+/** How many shots are kept for whoever asks next: sessions of one season are held against those of the last two weeks. */
+const MOST_SHOTS = 100_000;
+
+/** Readings of sessions. Those that nobody has asked for the longest go first. */
+class LatestReadings {
+  readonly #readings = new Map<Session, { readonly reading: Reading; shots: number }>();
+  #shots = 0;
+
+  async of(session: Session, read: () => Reading): Reading {
+    const known = this.#readings.get(session) ?? { reading: read(), shots: 0 };
+    this.#readings.delete(session);
+    this.#readings.set(session, known);
+    const found = await known.reading;
+    if (this.#readings.get(session) === known && known.shots === 0 && typeof found !== "string") {
+      known.shots = found.data.shots.length;
+      this.#shots += known.shots;
+    }
+    for (const [oldest, { shots }] of this.#readings) {
+      if (this.#shots <= MOST_SHOTS) break;
+      this.#readings.delete(oldest);
+      this.#shots -= shots;
+    }
+    return found;
   }
 }

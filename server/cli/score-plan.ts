@@ -16,6 +16,7 @@ export interface PlanChoice {
 
 /**
  * What cannot be scored is told of on standard error, and left out.
+ * @param areShotsWanted whether the shots of this player are looked at; the reports of all are
  * @throws UsageError where it is not one plan, PathError
  */
 export async function scorePlan(
@@ -23,10 +24,15 @@ export async function scorePlan(
   { plan }: PlanChoice,
   io: Io,
   { version, errorPalette }: { readonly version: string; readonly errorPalette: Palette },
+  areShotsWanted: (player: string) => boolean,
 ): Promise<Scored> {
   const project = await openProject(operands, io);
   const chosen = chooseSessions(project, { session: undefined, plan });
-  const scored = await scoreSessions(project, chosen, io, { version });
+  const scored = await scoreSessions(project, chosen, io, { version }, (session) =>
+    areShotsWanted(session.report.player.name)
+      ? session
+      : { ...session, data: { ...session.data, shots: [] } },
+  );
   only(
     scored.sessions.map(({ report }) => report.plan.name),
     "plan",

@@ -18,25 +18,28 @@ import { otherSessions } from "./other-sessions.ts";
 import { errorsIn } from "./plan-errors.ts";
 import { progressOn } from "./progress.ts";
 
-export interface Scored {
+/** @param Kept what is kept of each session that was scored */
+export interface Scored<Kept = ReportedSession> {
   /** In the order in which they were chosen. */
-  readonly sessions: readonly ReportedSession[];
+  readonly sessions: readonly Kept[];
   readonly notScored: readonly NotScored[];
   /** The files whose errors keep sessions from being scored, or may hide some. */
   readonly broken: readonly ProjectFile[];
 }
 
-export async function scoreSessions(
+/** @param keep takes what is needed of a session as soon as it was scored: the shots of all need not be held. */
+export async function scoreSessions<Kept>(
   project: Project,
   chosen: readonly ChosenSession[],
   { cwd, stderr }: Pick<Io, "cwd" | "stderr">,
   tool: { readonly version: string },
-): Promise<Scored> {
-  const sessions: ReportedSession[] = [];
+  keep: (session: ReportedSession) => Kept,
+): Promise<Scored<Kept>> {
+  const sessions: Kept[] = [];
   const notScored: NotScored[] = [];
   const progress = progressOn(stderr);
   const dataFiles = dataFilesOnDisk(cwd);
-  const others = otherSessions(project, dataFiles);
+  const others = otherSessions(project, dataFiles, progress);
   const revisionOf = revisionsIn(cwd);
   for (const { session, file } of chosen) {
     const reached = project.reach(file.name);
@@ -58,7 +61,7 @@ export async function scoreSessions(
       const input = project.lowering.session(session);
       const scored = await runSession(input, dataFiles, around, progress);
       const estimates = estimatesAmong(input.metrics, scored.data.shots);
-      sessions.push({ ...scored, input, estimates });
+      sessions.push(keep({ ...scored, input, estimates }));
     } catch (error) {
       if (error instanceof IncompleteError) fail("plan-errors", error.message);
       else if (error instanceof UnreadableDataError) fail("data-unreadable", error.message);

@@ -57,7 +57,7 @@ export function goalTally(verdicts: readonly Verdict[]): Record<Verdict, number>
 }
 
 /** `3 sessions scored: 1 met, 2 undecided.` */
-export function verdictCounts(reports: readonly ScoreReport[]): string {
+export function verdictCounts(reports: readonly Pick<ScoreReport, "verdict">[]): string {
   const order = ["met", "missed", "undecided", "not-measured", null] as const;
   const counted = order
     .map((wanted) => [wanted, reports.filter(({ verdict }) => verdict === wanted).length] as const)

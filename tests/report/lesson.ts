@@ -212,6 +212,7 @@ export async function scoredSessions(files: Files = LESSON): Promise<readonly Re
     chosen,
     { cwd, stderr: { isTTY: false, write: () => {} } },
     { version: "test" },
+    (session) => session,
   );
   const [problem] = [
     ...broken.flatMap((file) => file.findings.map(({ message }) => `${file.name}: ${message}`)),

@@ -27,7 +27,7 @@ export const cohort = defineCommand({
     const { scoreExitCode } = await import("../score-exit.ts");
     const { toolVersion } = await import("../../node/version.ts");
     const version = toolVersion();
-    const scored = await scorePlan(operands, options, io, { version, errorPalette });
+    const scored = await scorePlan(operands, options, io, { version, errorPalette }, () => false);
     if (scored.sessions.length > 0) {
       const { cohortOf } = await import("../../report/overview/cohort.ts");
       const found = cohortOf(scored.sessions, version);

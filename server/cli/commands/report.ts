@@ -40,7 +40,7 @@ export const report = defineCommand({
 
     const { scoreSessions } = await import("../score-sessions.ts");
     const { toolVersion } = await import("../../node/version.ts");
-    const scored = await scoreSessions(project, chosen, io, { version: toolVersion() });
+    const scored = await scoreSessions(project, chosen, io, { version: toolVersion() }, (session) => session);
     if (scored.sessions.length > 0) {
       const { COMPLETE, SHORT } = await import("../../report/sections.ts");
       const limits = options["all-rows"] ? COMPLETE : SHORT;

@@ -71,14 +71,18 @@ export const score = defineCommand({
       });
     }
 
-    const scored = await scoreSessions(project, chosen, io, { version });
-    const { scoredAs } = await import("../score-formats.ts");
-    io.stdout.write(await scoredAs(format, scored, { palette, allRows: options["all-rows"], version }));
+    const { scoreWriter } = await import("../score-formats.ts");
+    const { outcomeOf, scoreExitCode } = await import("../score-exit.ts");
+    const writer = await scoreWriter(format, { palette, allRows: options["all-rows"], version });
+    const scored = await scoreSessions(project, chosen, io, { version }, (session) => {
+      io.stdout.write(writer.session(session));
+      return outcomeOf(session);
+    });
+    io.stdout.write(writer.end(scored));
     const { reportErrors } = await import("../plan-errors.ts");
     reportErrors(scored.broken, errorPalette, io);
     const { reportNotScored } = await import("../not-scored.ts");
     reportNotScored(scored.notScored, io);
-    const { scoreExitCode } = await import("../score-exit.ts");
     return scoreExitCode(scored, options["fail-on"]);
   },
 });

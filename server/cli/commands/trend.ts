@@ -32,7 +32,8 @@ export const trend = defineCommand({
     const { scoreExitCode } = await import("../score-exit.ts");
     const { toolVersion } = await import("../../node/version.ts");
     const version = toolVersion();
-    const scored = await scorePlan(operands, options, io, { version, errorPalette });
+    const isLookedAt = (player: string) => (options.player ?? player) === player;
+    const scored = await scorePlan(operands, options, io, { version, errorPalette }, isLookedAt);
     const sessions = ofPlayer(scored, options.player);
     const [first] = sessions;
     if (first !== undefined) {

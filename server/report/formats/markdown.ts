@@ -1,5 +1,6 @@
 /** Score reports as Markdown (CommonMark), for places that show it. */
 import { CAUTION } from "../../../shared/care.ts";
+import type { ScoreReport } from "../../../shared/score-report.ts";
 import { printable } from "../printable.ts";
 import type { ReportedSession } from "../reported-session.ts";
 import { type Entry, markWords, type Section } from "../section.ts";
@@ -8,16 +9,18 @@ import { type Limits, SHORT, sectionsOf } from "../sections.ts";
 import { verdictCounts } from "../summary.ts";
 
 export function reportsMarkdown(sessions: readonly ReportedSession[], limits: Limits = SHORT): string {
-  const reports = sessions.map(({ report }) => report);
-  const together = reports.length > 1 ? [`**${plainly(verdictCounts(reports))}**\n`] : [];
-  return [
-    ...sessions.map((session) => reportMarkdown(session, limits)),
-    ...together,
-    `> ${plainly(CAUTION)}\n`,
-  ].join("\n");
+  const texts = sessions.map((session) => reportMarkdown(session, limits));
+  return [...texts, underMarkdown(sessions.map(({ report }) => report))].join("\n");
 }
 
-function reportMarkdown(session: ReportedSession, limits: Limits): string {
+/** What stands under the sessions: their verdicts together where there are several, and a word of care. */
+export function underMarkdown(reports: readonly Pick<ScoreReport, "verdict">[]): string {
+  const together = reports.length > 1 ? [`**${plainly(verdictCounts(reports))}**\n`] : [];
+  return [...together, `> ${plainly(CAUTION)}\n`].join("\n");
+}
+
+/** One session. Ends with a line end. */
+export function reportMarkdown(session: ReportedSession, limits: Limits): string {
   const sections = sectionsOf(session, limits);
   const moved = movedSection(session);
   const [head, ...rest] = moved === null ? sections : [...sections, moved];

@@ -1,5 +1,6 @@
 /** Score reports as text for people. */
 import { CAUTION } from "../../../shared/care.ts";
+import type { ScoreReport } from "../../../shared/score-report.ts";
 import type { Palette } from "../palette.ts";
 import { printable } from "../printable.ts";
 import type { ReportedSession } from "../reported-session.ts";
@@ -7,13 +8,23 @@ import { type Entry, type Mark, markWords, type Section } from "../section.ts";
 import { type Limits, SHORT, sectionsOf } from "../sections.ts";
 import { verdictCounts } from "../summary.ts";
 
-/** Sessions one after the other, their verdicts together where there are several, and a word of care. */
+/** Sessions one after the other, and what stands under them. */
 export function reportsText(sessions: readonly ReportedSession[], palette: Palette, limits: Limits): string {
   if (sessions.length === 0) return "";
   const texts = sessions.map((session) => reportText(session, palette, limits));
-  const reports = sessions.map(({ report }) => report);
+  return [
+    ...texts,
+    underText(
+      sessions.map(({ report }) => report),
+      palette,
+    ),
+  ].join("\n");
+}
+
+/** Their verdicts together where there are several, and a word of care. */
+export function underText(reports: readonly Pick<ScoreReport, "verdict">[], palette: Palette): string {
   const together = reports.length > 1 ? [`${palette.strong(verdictCounts(reports))}\n`] : [];
-  return [...texts, ...together, `${CAUTION}\n`].join("\n");
+  return [...together, `${CAUTION}\n`].join("\n");
 }
 
 /** One session. Ends with a line end. */
