@@ -359,6 +359,13 @@ describe("drills", () => {
     expect(await editor.accept("width")).toBe(using('block "B" from "Gate" with width = '));
   });
 
+  test("want a club or an amount, as their parameter says", async () => {
+    expect(await offersIn(using('block "B" from "Gate" with width = <|>'))).toEqual([]);
+    expect(await offersIn(using('block "B" from "Gate" with hits = 5,\n    iron = <|>'))).toContain("driver");
+    expect(await offersIn('drill "D" (width: angle = <|>')).toEqual([]);
+    expect(await offersIn('drill "D" (width: angle = 3°,\n  iron: club = <|>')).toContain("driver");
+  });
+
   test("want units of their parameter's dimension", async () => {
     const offers = await offersIn(using('block "B" from "Gate" with width = 2 <|>'));
     expect(offers).toContain("°");
@@ -491,6 +498,11 @@ describe("a text that is not finished", () => {
     ]) {
       expect(await offersIn(inBlock(opening)), opening).toContain("target");
     }
+  });
+
+  test("is read in its own block where the brace of the one before is missing", async () => {
+    const text = 'plan "P" {\n  block "A" test {\n    10 shots\n\n  block "B" test {\n    target <|>';
+    expect(await offersIn(text)).toContain("club-path");
   });
 
   test("offers nothing in comments", async () => {

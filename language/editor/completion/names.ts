@@ -14,9 +14,11 @@ import type { CompletionItem } from "vscode-languageserver";
 import { METRIC_WORDS } from "../../../shared/metric-words.ts";
 import { insertUse } from "../../checks/edits.ts";
 import {
+  Argument,
   Block,
   Category,
   Club,
+  ClubValue,
   type Dimension,
   Direction,
   isBlock,
@@ -95,6 +97,9 @@ export class NameOffers {
       }
       case Parameter.$type:
         return this.parameters(place, reference);
+      case Club.$type:
+        if (ruleOf(reference) === ClubValue.$type && this.subjects.wantsClub(place) === false) return NOTHING;
+        return this.declarations(place, type, isText);
       case "ClubOrParameter": {
         const clubs = this.offers(place, [...this.names.visible(place.document, Club.$type)], false);
         const parameters = this.offers(
@@ -104,12 +109,15 @@ export class NameOffers {
         );
         return { items: [...parameters.items, ...clubs.items], isIncomplete: false };
       }
-      default: {
-        const known = this.offers(place, [...this.names.visible(place.document, type as NamedType)], isText);
-        const others = this.others(place, type, isText, new Set(known.items.map(({ label }) => label)));
-        return { items: [...known.items, ...others.items], isIncomplete: others.isIncomplete };
-      }
+      default:
+        return this.declarations(place, type, isText);
     }
+  }
+
+  private declarations(place: Place, type: string, isText: boolean): Offers {
+    const known = this.offers(place, [...this.names.visible(place.document, type as NamedType)], isText);
+    const others = this.others(place, type, isText, new Set(known.items.map(({ label }) => label)));
+    return { items: [...known.items, ...others.items], isIncomplete: others.isIncomplete };
   }
 
   private offers(place: Place, nodes: readonly Named[], isText: boolean): Offers {
@@ -149,8 +157,9 @@ export class NameOffers {
 
   /** The arguments that a drill still lacks, or the parameters that fit here of the drill that is being declared. */
   private parameters(place: Place, reference: GrammarAST.CrossReference): Offers {
+    const rule = ruleOf(reference);
     const use = openUse(place.statement, place.document, this.names);
-    if (use?.given !== undefined) {
+    if (rule === Argument.$type && use?.given !== undefined) {
       const given = new Set(givenNames(use.given));
       const { items } = this.offers(
         place,
@@ -162,7 +171,8 @@ export class NameOffers {
         isIncomplete: false,
       };
     }
-    const rule = AstUtils.getContainerOfType(reference, GrammarAST.isParserRule)?.name;
+    // What is given to a parameter of a drill is a club or an amount, and no other parameter.
+    if (this.subjects.wantsClub(place) !== undefined) return NOTHING;
     const fits = (dimension: Dimension | undefined) => {
       if (dimension === undefined) return false;
       if (rule === "Count") return isPlainNumber(dimension);
@@ -280,6 +290,11 @@ export class NameOffers {
       sortText: sortText(RANK.others, index),
     };
   }
+}
+
+/** The name of the rule that a reference of the grammar stands in. */
+function ruleOf(reference: GrammarAST.CrossReference): string | undefined {
+  return AstUtils.getContainerOfType(reference, GrammarAST.isParserRule)?.name;
 }
 
 /** The blocks of a plan that is referred to; none while that is not known. */

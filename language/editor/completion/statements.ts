@@ -28,12 +28,22 @@ export class Statements {
     for (const text of texts) {
       const candidates = [...statementStarts(text)];
       const [nearest = text] = candidates;
-      const readable = [...candidates, ...shortened(nearest)].find(
-        (candidate) => this.after([...openings, candidate]).length > 0,
-      );
-      openings.push(readable ?? nearest);
+      if (!this.open(openings, candidates) && !this.open(openings, shortened(nearest)))
+        openings.push(nearest);
     }
     return openings;
+  }
+
+  /** Adds the first that can be read to those around it, or to fewer of them, where closing braces are missing. */
+  private open(openings: string[], candidates: readonly string[]): boolean {
+    for (let depth = openings.length; depth >= 0; depth--) {
+      const around = openings.slice(0, depth);
+      const readable = candidates.find((candidate) => this.after([...around, candidate]).length > 0);
+      if (readable === undefined) continue;
+      openings.splice(depth, Infinity, readable);
+      return true;
+    }
+    return false;
   }
 
   /**

@@ -1,6 +1,6 @@
 /** What the statement at the cursor speaks of, read from its words, since its tree is not finished yet. */
 import type { Lexer } from "langium";
-import { Dimension, isDimension, isMetric, Metric } from "../../generated/tree/ast.ts";
+import { Dimension, isDimension, isMetric, Metric, type Parameter } from "../../generated/tree/ast.ts";
 import type { NamedNode, NamedType } from "../../names/name-table.ts";
 import type { Names } from "../../names/names.ts";
 import { combine, sameDimension, vectorOf } from "../../types/dimensions.ts";
@@ -65,13 +65,25 @@ export class Subjects {
     return !isTolerance && !words.some((word) => WIDTHS.has(word) || CHANGES.has(word));
   }
 
+  /** Whether the value that is being given to a parameter is a club; undefined where none is given to one that is known. */
+  wantsClub(place: Place): boolean | undefined {
+    const words = this.words(place.statement);
+    const equals = words.lastIndexOf("=");
+    if (words[equals - 2] === ":") return words[equals - 1] === "club";
+    return this.parameterCalled(place, words[equals - 1])?.isClub;
+  }
+
+  private parameterCalled(place: Place, name: string | undefined): Parameter | undefined {
+    const parameters = openUse(place.statement, place.document, this.names)?.drill.parameters;
+    return parameters?.find((parameter) => parameter.name === name);
+  }
+
   /** The name of the dimension of the parameter whose value is being given: `width = …`, `width: angle = …`. */
   private parameter(place: Place, words: readonly string[]): string | undefined {
     const equals = words.lastIndexOf("=");
     if (equals < 1 || words.length - equals > 3) return undefined;
     if (words[equals - 2] === ":") return words[equals - 1];
-    const parameters = openUse(place.statement, place.document, this.names)?.drill.parameters ?? [];
-    return parameters.find(({ name }) => name === words[equals - 1])?.dimension?.$refText;
+    return this.parameterCalled(place, words[equals - 1])?.dimension?.$refText;
   }
 
   /** The dimension of the product of the two metrics of an ellipse. */
