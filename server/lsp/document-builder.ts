@@ -5,6 +5,8 @@ import {
   DocumentState,
   type LangiumDocument,
   type LangiumSharedCoreServices,
+  OperationCancelled,
+  type URI,
 } from "langium";
 import { type Diagnostic, DiagnosticSeverity } from "vscode-languageserver";
 import { MISTAKE_SOURCE } from "../../language/checks/document-validator.ts";
@@ -70,6 +72,18 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
     // A file that is no text is empty here; one that is too long has that for a mistake.
     if (problem !== undefined && document.diagnostics?.length === 0)
       document.diagnostics = [unreadable(problem)];
+  }
+
+  /** A text that was opened a moment ago is known with the update it brings. */
+  protected override async awaitDocumentState(
+    state: DocumentState,
+    uri: URI,
+    cancelToken: Cancellation.CancellationToken,
+  ): Promise<URI> {
+    const isAwaited = () =>
+      this.textDocuments?.get(uri.toString()) !== undefined && !this.langiumDocuments.hasDocument(uri);
+    if (this.serviceRegistry.hasServices(uri)) while (isAwaited()) await this.nextUpdate(cancelToken);
+    return super.awaitDocumentState(state, uri, cancelToken);
   }
 
   /** Whoever waits for the whole workspace goes on waiting. */
@@ -161,6 +175,18 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
     return this.runCancelable([document], DocumentState.Parsed, cancelToken, (unread) =>
       this.langiumDocumentFactory.update(unread, cancelToken),
     );
+  }
+
+  private nextUpdate(cancelToken: Cancellation.CancellationToken): Promise<void> {
+    return new Promise((resolve, reject) => {
+      const updating = this.onUpdate(() => end(resolve));
+      const cancelling = cancelToken.onCancellationRequested(() => end(() => reject(OperationCancelled)));
+      const end = (settle: () => void) => {
+        updating.dispose();
+        cancelling.dispose();
+        settle();
+      };
+    });
   }
 
   private markHasty(documents: Iterable<LangiumDocument>): void {
