@@ -1,12 +1,16 @@
 /** The sessions of a project that others may be held against. */
 import { isSession, type Session } from "../../language/generated/tree/ast.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
+import { Latest } from "../../shared/latest.ts";
 import { importFiles, type Watcher } from "../import/import-files.ts";
 import type { Project, ProjectFile } from "../node/load-project.ts";
 import { UnreadableDataError } from "../node/unreadable-data-error.ts";
 import type { OtherSession, ReadSession } from "../scoring/earlier/other-sessions.ts";
 import type { DataFiles } from "../scoring/run-session.ts";
 import { errorsIn } from "./plan-errors.ts";
+
+/** How many shots are kept for whoever asks next: sessions of one season are held against those of the last two weeks. */
+const MOST_SHOTS = 100_000;
 
 export interface OtherSessions {
   /** All but this one. */
@@ -15,10 +19,14 @@ export interface OtherSessions {
 
 /** Those of all files that were loaded. Nothing is read before somebody asks for it; what was read lately is at hand. */
 export function otherSessions(project: Project, dataFiles: DataFiles, watcher: Watcher = {}): OtherSessions {
-  const latest = new LatestReadings();
+  const known = new Latest<Session, ReadSession>(MOST_SHOTS, ({ data }) => data.shots.length);
   const all = project.files.flatMap((file) =>
     file.document.parseResult.value.declarations.filter(isSession).flatMap((session) => {
-      const read = () => latest.of(session, () => readSession(session, file, project, dataFiles, watcher));
+      const read = async () => {
+        const found = known.get(session) ?? (await readSession(session, file, project, dataFiles, watcher));
+        if (typeof found !== "string") known.set(session, found);
+        return found;
+      };
       try {
         return [{ session, other: { ...project.lowering.facts(session), read } }];
       } catch (error) {
@@ -47,33 +55,5 @@ async function readSession(
   } catch (error) {
     if (error instanceof IncompleteError || error instanceof UnreadableDataError) return error.message;
     throw error;
-  }
-}
-
-type Reading = Promise<ReadSession | string>;
-
-/** How many shots are kept for whoever asks next: sessions of one season are held against those of the last two weeks. */
-const MOST_SHOTS = 100_000;
-
-/** Readings of sessions. Those that nobody has asked for the longest go first. */
-class LatestReadings {
-  readonly #readings = new Map<Session, { readonly reading: Reading; shots: number }>();
-  #shots = 0;
-
-  async of(session: Session, read: () => Reading): Reading {
-    const known = this.#readings.get(session) ?? { reading: read(), shots: 0 };
-    this.#readings.delete(session);
-    this.#readings.set(session, known);
-    const found = await known.reading;
-    if (this.#readings.get(session) === known && known.shots === 0 && typeof found !== "string") {
-      known.shots = found.data.shots.length;
-      this.#shots += known.shots;
-    }
-    for (const [oldest, { shots }] of this.#readings) {
-      if (this.#shots <= MOST_SHOTS) break;
-      this.#readings.delete(oldest);
-      this.#shots -= shots;
-    }
-    return found;
   }
 }

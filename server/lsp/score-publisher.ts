@@ -85,8 +85,9 @@ export class ScorePublisher {
 }
 
 /** All that the editor is told hangs on. The shots do so through the hashes of their tables, which a report names. */
-function published({ plans, sessions }: CurrentScores): unknown {
-  return [plans.map(({ summary, before }) => [summary, before]), sessions.map(({ report }) => report)];
+function published({ plans, sessions, waiting }: CurrentScores): unknown {
+  const reports = sessions.map(({ report }) => report);
+  return [plans.map(({ summary, before }) => [summary, before]), reports, waiting];
 }
 
 /** Of the open texts that scores rest on. Where they rest on several versions of a text, the oldest. */

@@ -5,6 +5,7 @@ import type { DrillwrightServices } from "../../language/core-module.ts";
 import type { Session } from "../../language/generated/tree/ast.ts";
 import type { Lowering } from "../../language/lowering/document.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
+import { Latest } from "../../shared/latest.ts";
 import type { ScoringInput } from "../../shared/plan-model.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
 import type { SessionData } from "../../shared/session-data.ts";
@@ -36,6 +37,17 @@ export interface ScoringHost {
   readonly growingFiles?: GrowingFiles;
 }
 
+interface KnownScore {
+  readonly scored: ScoredSession;
+  readonly changes: number;
+}
+
+/** How many shots are kept with what came of them: those of the sessions of a season need not all be. */
+const MOST_SHOTS = 200_000;
+
+const knownScores = () =>
+  new Latest<Session, KnownScore>(MOST_SHOTS, ({ scored }) => scored.data.shots.length);
+
 export class Scorer {
   readonly dataFiles: CachedDataFiles;
   private readonly documents: LangiumDocuments;
@@ -46,7 +58,7 @@ export class Scorer {
   /** Whether a file without diagnostics is free of errors; known only where `check` was asked to find out. */
   private readonly soundness = new WeakMap<File, boolean>();
   /** What came out, and how often tables had changed by then. Forgotten when a text changes. */
-  private known = new WeakMap<Session, { readonly scored: ScoredSession; readonly changes: number }>();
+  private known = knownScores();
 
   constructor(
     services: DrillwrightServices,
@@ -63,7 +75,7 @@ export class Scorer {
     this.versions = versions;
     const { DocumentBuilder } = services.shared.workspace;
     const forget = () => {
-      this.known = new WeakMap();
+      this.known = knownScores();
     };
     DocumentBuilder.onUpdate(forget);
     // The sessions that others are held against come to be known while the workspace is read.

@@ -1,12 +1,13 @@
 /** Keeps the scores of the plans that open files are about, and says when they change. */
 import type { Plan, Session } from "../../language/generated/tree/ast.ts";
+import type { Location } from "../../shared/plan-model.ts";
 import { type Declared, keyOf } from "../../shared/protocol/message.ts";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 import type { SessionScore } from "../../shared/protocol/session-score.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
 import type { Watcher } from "../import/import-files.ts";
 import { goalSummary, goalTally } from "../report/summary.ts";
-import { declared, planOf, rangeOf } from "./declared.ts";
+import { declared, latestFirst, planOf, rangeOf } from "./declared.ts";
 import type { Practice, Shown } from "./practice.ts";
 import { type ReadingProgress, STOPPED } from "./reading-progress.ts";
 import { type ScoredSession, type Scorer, unreadData } from "./scorer.ts";
@@ -26,9 +27,14 @@ export interface PlanResult {
 export interface CurrentScores {
   /** Of the plans that open files are about. */
   readonly plans: readonly PlanResult[];
-  /** Of the sessions shown on those plans, and of those that open files declare. */
+  /** Of the sessions shown on those plans, and of the latest that open files declare. */
   readonly sessions: readonly ScoredSession[];
+  /** Where open files declare earlier ones, which wait until somebody asks for them. */
+  readonly waiting: readonly Location[];
 }
+
+/** How many sessions of an open file are scored without being asked for: a season's file has thousands. */
+export const MOST_SESSIONS = 50;
 
 /** A plan and the session it is shown with. */
 type About = Pick<PlanScore, "plan" | "range" | "session" | "picked">;
@@ -37,6 +43,7 @@ type About = Pick<PlanScore, "plan" | "range" | "session" | "picked">;
 interface Attempts {
   readonly plans: readonly { readonly about: About; readonly attempt: ScoredSession | string }[];
   readonly sessions: readonly (ScoredSession | string)[];
+  readonly waiting: readonly Location[];
 }
 
 const NO_SESSION = "No session practised this plan yet.";
@@ -47,7 +54,7 @@ export class Scores {
   private readonly progress: ReadingProgress;
   private readonly openFiles: () => readonly string[];
   private readonly listeners: (() => void)[] = [];
-  private scores: CurrentScores = { plans: [], sessions: [] };
+  private scores: CurrentScores = { plans: [], sessions: [], waiting: [] };
   /** The last report of each plan and session in which shots were read. */
   private readonly reports = new Map<string, ScoreReport>();
   private running = new AbortController();
@@ -129,6 +136,7 @@ export class Scores {
       this.scores = {
         plans: attempts.plans.map(({ about, attempt }) => this.planResult(about, attempt)),
         sessions: attempts.sessions.filter((attempt) => typeof attempt !== "string"),
+        waiting: attempts.waiting,
       };
     } catch (error) {
       if (this.running !== controller) return this.refreshed;
@@ -145,8 +153,13 @@ export class Scores {
       return { session: shown.session, about: about(plan, shown) };
     });
     const shown = plans.flatMap(({ session }) => session ?? []);
-    const open = uris.flatMap((uri) => this.practice.sessionsIn(uri));
-    const sessions = [...new Set([...shown, ...open])];
+    const open = uris.map((uri) => latestFirst(this.practice.sessionsIn(uri)));
+    const latest = open.flatMap((sessions) => sessions.slice(0, MOST_SESSIONS));
+    const sessions = [...new Set([...shown, ...latest])];
+    const waiting = open
+      .flatMap((sessions) => sessions.slice(MOST_SESSIONS))
+      .filter((session) => !shown.includes(session))
+      .map((session) => ({ file: declared(session).file, range: rangeOf(session) }));
     const attempts = await Promise.all(sessions.map((session) => this.attempt(session, watcher)));
     const attemptAt = new Map(sessions.map((session, index) => [session, attempts[index]]));
     return {
@@ -155,6 +168,7 @@ export class Scores {
         attempt: (session && attemptAt.get(session)) ?? NO_SESSION,
       })),
       sessions: attempts,
+      waiting,
     };
   }
 

@@ -11,10 +11,12 @@ import { inWords } from "../../shared/verdict.ts";
 import { blockSummary, goalSummary, sessionSummary } from "../report/summary.ts";
 import type { File } from "./declared.ts";
 import { lineRange } from "./evidence.ts";
-import type { PlanResult, Scores } from "./scores.ts";
+import { MOST_SESSIONS, type PlanResult, type Scores } from "./scores.ts";
 
 /** Marks what is remembered while a score is not to be had. */
 const NOT_CURRENT = "no longer current";
+
+const WAITS = `not scored: of the sessions of this file, the latest ${MOST_SESSIONS} are`;
 
 export class VerdictCodeLenses implements CodeLensProvider {
   private readonly scores: () => Scores | undefined;
@@ -47,6 +49,7 @@ export class VerdictCodeLenses implements CodeLensProvider {
           : staleLenses(document as File, plan.summary.plan.name, plan.before)),
       ]),
       ...sessions.map(({ report }) => titled(report.session.location.range, goalSummary(report))),
+      ...current.waiting.filter(({ file }) => file === uri).map(({ range }) => titled(range, WAITS)),
     ];
   }
 
