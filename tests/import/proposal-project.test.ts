@@ -80,7 +80,11 @@ describe("a plan", () => {
       '// plan "A"',
       '// plan "B"',
     ]);
-    expect(planLines(plan("A", "Gate"))).toEqual(['// settle: Which plan was practised? plan "…"']);
+    expect(planLines(plan("A", "Gate"))).toEqual([
+      "// settle: Which plan was practised? Keep one of these lines.",
+      '// plan "A"',
+    ]);
+    expect(planLines()).toEqual(['// settle: Which plan was practised? plan "…"']);
   });
 
   test("is not told by numbers: every plan has a first block", () => {
@@ -96,6 +100,19 @@ describe("a plan", () => {
       ["Driver"],
     ]);
   });
+});
+
+test("who practised is asked with the players to choose from, if they are few", () => {
+  const linesWith = (count: number) =>
+    proposed(
+      { players: Array.from({ length: count }, (_, at) => ({ ...P07, name: `P-${at + 1}` })) },
+      "Carry (m)\n150\n",
+    )
+      .text.split("\n")
+      .filter((line) => line.includes("player"))
+      .map((line) => line.trim());
+  expect(linesWith(2)).toEqual(['// player "P-1"', '// player "P-2"']);
+  expect(linesWith(40)).toEqual(['// settle: Who practised? player "…"']);
 });
 
 describe("a source", () => {

@@ -116,6 +116,10 @@ export class ProposalReader {
       sessions,
       newPlayers: [...players].filter((name) => !declared.has(name)),
       uses: [...new Set(uses)].sort(),
+      choices: {
+        plans: project.plans.map(({ name }) => name),
+        players: project.players.map(({ name }) => name),
+      },
     };
     const text = all.length === 0 ? "" : writeProposal(writing);
     return {

@@ -38,15 +38,20 @@ export interface Writing {
   readonly newPlayers: readonly string[];
   /** Files to use, as `use` lines write them. */
   readonly uses: readonly string[];
+  /** The plans and players of the project, to choose from where the table does not tell. */
+  readonly choices: { readonly plans: readonly string[]; readonly players: readonly string[] };
 }
 
-export function writeProposal({ sources, sessions, newPlayers, uses }: Writing): string {
+/** More lines to choose from help nobody. */
+const MOST_CHOICES = 12;
+
+export function writeProposal({ sources, sessions, newPlayers, uses, choices }: Writing): string {
   const parts = [
     "// A proposal. What is marked `settle` is for you to decide; delete the remark when it is.",
     ...(uses.length > 0 ? [uses.map((use) => `use ${textLiteral(use)}`).join("\n")] : []),
     ...sources.map(writeSource),
     ...newPlayers.map(writePlayer),
-    ...sessions.map(writeSession),
+    ...sessions.map((session) => writeSession(session, choices)),
   ];
   return `${parts.join("\n\n")}\n`;
 }
@@ -141,23 +146,38 @@ function writePlayer(name: string): string {
   return block(`player ${textLiteral(name)}`, [settling("right-handed or left-handed?")]);
 }
 
-function writeSession({ name, player, plans, date, data, rows }: ProposedSession): string {
+function writeSession(
+  { name, player, plans, date, data, rows }: ProposedSession,
+  choices: Writing["choices"],
+): string {
   return block(`session ${textLiteral(name)}`, [
-    ...writePlan(plans),
-    player === null ? settling('Who practised? player "…"') : `player ${textLiteral(player)}`,
+    ...(plans.length > 1
+      ? settledBy("plan", plans, "Which plan was practised? These have the blocks that the table names.")
+      : choice("plan", plans[0], choices.plans, "Which plan was practised?")),
+    ...choice("player", player ?? undefined, choices.players, "Who practised?"),
     ...(date === null ? [] : [`date ${date}`]),
     ...data.map(({ path, source }) => `data ${textLiteral(path)} from ${textLiteral(source)}`),
     ...(rows === null ? [] : [`// ${rows} ${rows === 1 ? "row" : "rows"}`]),
   ]);
 }
 
-function writePlan(plans: readonly string[]): string[] {
-  const lines = plans.map((plan) => `plan ${textLiteral(plan)}`);
-  if (lines.length === 0) return [settling('Which plan was practised? plan "…"')];
-  if (lines.length === 1) return lines;
-  const question =
-    "Which plan was practised? These have the blocks that the table names. Keep one of these lines.";
-  return [settling(question), ...lines.map((line) => `// ${line}`)];
+/** A line that names a plan or a player, or the question and the lines to choose from. */
+function choice(
+  keyword: "plan" | "player",
+  name: string | undefined,
+  names: readonly string[],
+  question: string,
+): string[] {
+  if (name !== undefined) return [`${keyword} ${textLiteral(name)}`];
+  const isFew = names.length > 0 && names.length <= MOST_CHOICES;
+  return isFew ? settledBy(keyword, names, question) : [settling(`${question} ${keyword} "…"`)];
+}
+
+function settledBy(keyword: string, names: readonly string[], question: string): string[] {
+  return [
+    settling(`${question} Keep one of these lines.`),
+    ...names.map((name) => `// ${keyword} ${textLiteral(name)}`),
+  ];
 }
 
 function settling(question: string): string {
