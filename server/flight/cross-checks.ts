@@ -47,7 +47,9 @@ export function disagreements(readings: Readings, conditions: Conditions | null)
 
 function measuredOnly({ values, derived }: Readings): Values {
   if (derived.length === 0) return values;
-  return Object.fromEntries(Object.entries(values).filter(([metric]) => !derived.includes(metric)));
+  const kept: Record<string, number> = {};
+  for (const [metric, value] of Object.entries(values)) if (!derived.includes(metric)) kept[metric] = value;
+  return kept;
 }
 
 /** None where the reading is inside. */

@@ -10,6 +10,9 @@ import { TextDecoding } from "./table/decode.ts";
 import { ShotRows } from "./table/rows.ts";
 import { type Layout, TableReader, type TableRow } from "./table/table.ts";
 
+/** No session has more: it would take about half a gigabyte. */
+const MOST_SHOTS = 1_000_000;
+
 /** One table while it is read. */
 export class FileImport {
   readonly path: string;
@@ -134,6 +137,16 @@ export class FileImport {
     return others === 0 ? file : { ...file, others };
   }
 
+  /** However little a file is packed, or how long it goes on: what it holds must not fill the memory. */
+  #isTooMuch(): void {
+    this.#hits = [];
+    this.fails({
+      code: "file-unreadable",
+      severity: "error",
+      message: `The file holds more than ${MOST_SHOTS / 1_000_000} million shots of session ${quote(this.#input.session.name)}, which is more than anybody hits in one. Where it is a table of several players or days, say which columns tell: \`column "…" is player\`, \`column "…" is date\`.`,
+    });
+  }
+
   #fail(code: DataFinding["code"], message: string): void {
     this.#report({ code, severity: "error", message });
   }
@@ -153,7 +166,9 @@ export class FileImport {
       this.#rows = new ShotRows(header, columns, report, (row) => {
         const membership = own.membership(row);
         const hit = membership === undefined ? undefined : reader.read(row, membership);
-        if (hit !== undefined) this.#hits.push(hit);
+        if (hit === undefined) return;
+        if (this.#hits.length < MOST_SHOTS) this.#hits.push(hit);
+        else this.#isTooMuch();
       });
       return true;
     };

@@ -125,6 +125,22 @@ describe("what is said", () => {
   });
 });
 
+test.each([
+  ["no report", { "sessions/monday.drill": 'session "Monday" {' }, 0],
+  ["one report", {}, 1],
+  ["two reports", { "sessions/tuesday.drill": session("Tuesday", "../data/monday.csv") }, 2],
+])("JSON of %s is written as sessions are scored, and laid out as a whole", async (_, files, count) => {
+  const { stdout } = await drillwright({ ...practice(), ...files }, [
+    "score",
+    "--format",
+    "json",
+    "sessions",
+  ]);
+  const output: { reports: unknown[] } = JSON.parse(stdout);
+  expect(output.reports).toHaveLength(count);
+  expect(stdout).toBe(`${JSON.stringify(output, null, 2)}\n`);
+});
+
 describe("which sessions", () => {
   const files = {
     ...practice(),

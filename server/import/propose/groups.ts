@@ -34,13 +34,15 @@ interface Found {
   rows: number;
 }
 
-const MOST_GROUPS = 2000;
+/** More sessions than this are not proposed. */
+export const MOST_GROUPS = 2000;
 
 /** Collects the groups row by row. Days and months are told apart when all rows were seen. */
 export class Groups {
   /** Whether dates may be read so. */
   canBe = { dayFirst: true, monthFirst: true };
   isOrderNeeded = false;
+  /** Whether there are more groups than are listed. */
   isCut = false;
   /** Every player's name or code, as written. */
   readonly players = new Set<string>();

@@ -120,6 +120,7 @@ export class ProposalReader {
         plans: project.plans.map(({ name }) => name),
         players: project.players.map(({ name }) => name),
       },
+      cut: understood.flatMap(({ path, table }) => (table?.groups.isCut ? [path] : [])),
     };
     const text = all.length === 0 ? "" : writeProposal(writing);
     return {

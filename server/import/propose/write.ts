@@ -3,6 +3,7 @@
 import { textLiteral } from "../../../shared/text-literal.ts";
 import type { ProposedColumn } from "./columns.ts";
 import type { Form } from "./form.ts";
+import { MOST_GROUPS } from "./groups.ts";
 import type { DeclaredSource } from "./project.ts";
 
 export interface ProposedSource {
@@ -40,20 +41,27 @@ export interface Writing {
   readonly uses: readonly string[];
   /** The plans and players of the project, to choose from where the table does not tell. */
   readonly choices: { readonly plans: readonly string[]; readonly players: readonly string[] };
+  /** Tables that hold more sessions than are proposed. */
+  readonly cut: readonly string[];
 }
 
 /** More lines to choose from help nobody. */
 const MOST_CHOICES = 12;
 
-export function writeProposal({ sources, sessions, newPlayers, uses, choices }: Writing): string {
+export function writeProposal({ sources, sessions, newPlayers, uses, choices, cut }: Writing): string {
   const parts = [
     "// A proposal. What is marked `settle` is for you to decide; delete the remark when it is.",
     ...(uses.length > 0 ? [uses.map((use) => `use ${textLiteral(use)}`).join("\n")] : []),
     ...sources.map(writeSource),
     ...newPlayers.map(writePlayer),
     ...sessions.map((session) => writeSession(session, choices)),
+    ...cut.map((path) => settling(moreSessions(path))),
   ];
   return `${parts.join("\n\n")}\n`;
+}
+
+function moreSessions(path: string): string {
+  return `${textLiteral(path)} holds more than ${MOST_GROUPS} sessions, and those that come first in it are proposed. Are they sessions? If so, part the table, by year for instance, and import each part.`;
 }
 
 function writeSource({ name, form, columns, orderedBy, ...dates }: ProposedSource): string {

@@ -155,7 +155,7 @@ export class TableReader {
     const layout = { separator, header };
     this.#delimited = new DelimitedReader(separator, source.headerRow, (record) => {
       if (this.#layout === undefined) this.#takeHeader(layout);
-      else if (!this.failed) this.#takeRecord(record, layout);
+      else this.#takeRecord(record, layout);
     });
     this.#pushDelimited(body);
   }
@@ -172,7 +172,7 @@ export class TableReader {
   }
 
   #takeRecord({ line, height, cells }: TableRecord, { separator }: Layout): void {
-    if (isBlankRow(cells)) return;
+    if (this.failed || isBlankRow(cells)) return;
     this.#sink.row({ line, cells });
     // A stray quotation mark swallows everything up to the next one: rows, too.
     if (height > 1 && cells.some((cell) => cell.includes("\n") && cell.includes(separator))) {

@@ -16,7 +16,7 @@ export function shortHash(sha256: string): string {
 export function dataSection({ data, assignment, findings }: ScoreReport, mostFindings: number): Section {
   const inOrder = findings.toSorted((a, b) => weight(b) - weight(a));
   const shown = inOrder.slice(0, mostFindings).map(findingEntry);
-  const more = inOrder.length - shown.length;
+  const hidden = inOrder.slice(mostFindings);
   return {
     title: "Data",
     remark: null,
@@ -28,7 +28,7 @@ export function dataSection({ data, assignment, findings }: ScoreReport, mostFin
       ...(data.some(({ shots }) => shots > 0) ? [remark(assignment.explanation)] : []),
       ...startEntries(assignment),
       ...shown,
-      ...(more > 0 ? [remark(`and ${more} more`)] : []),
+      ...(hidden.length > 0 ? [remark(moreFindings(hidden))] : []),
     ],
   };
 }
@@ -39,6 +39,22 @@ function startEntries(assignment: ScoreReport["assignment"]): Entry[] {
   if (lines.length === 0) return [];
   const entry = remark("This reading, to be put into the session and corrected there:");
   return [{ ...entry, parts: lines.map((line) => remark(line)) }];
+}
+
+/** How many columns are named in a line. */
+const MOST_COLUMNS = 3;
+
+/** `and 1400 more: 1000 in column "Carry", 300 in column "Time"`, the columns with the most first. */
+function moreFindings(findings: readonly DataFinding[]): string {
+  const counts = new Map<string | null, number>();
+  for (const { column, count = 1 } of findings) counts.set(column, (counts.get(column) ?? 0) + count);
+  const all = [...counts.values()].reduce((sum, count) => sum + count, 0);
+  const columns = [...counts]
+    .filter(([column]) => column !== null)
+    .sort(([, one], [, other]) => other - one)
+    .slice(0, MOST_COLUMNS)
+    .map(([column, count]) => `${count} in column "${column}"`);
+  return `and ${all} more${columns.length === 0 ? "" : `: ${columns.join(", ")}`}`;
 }
 
 function weight({ severity }: DataFinding): number {
