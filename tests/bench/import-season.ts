@@ -9,8 +9,14 @@ import { peerFile } from "./peers.ts";
 
 const [, , who = "", file = ""] = process.argv;
 
+/** Who practised when, in the season's export. */
+const PLAYERS = Array.from({ length: 40 }, (_, place) => `P-${String(place + 1).padStart(2, "0")}`);
+const DAYS = Array.from({ length: 250 }, (_, place) =>
+  new Date(Date.UTC(2026, 0, 1 + place)).toISOString().slice(0, 10),
+);
+
 /** The columns of the season's export; `split`: only one player's day is taken. */
-function season(split: boolean): ScoringInput {
+function season(split: boolean, name = "P-07", date = "2026-03-14"): ScoringInput {
   const columns: Column[] = [
     ...(split
       ? [column("Player", { kind: "player", spellings: [] }), column("Date", { kind: "date", order: null })]
@@ -26,9 +32,10 @@ function season(split: boolean): ScoringInput {
   ];
   return scoringInput({
     sources: [source(columns)],
+    player: { name },
     session: {
-      player: "P-07",
-      date: "2026-03-14",
+      player: name,
+      date,
       data: [{ path: file, source: "Bay table", location: { ...NOWHERE, file: "/season.drill" } }],
     },
     plan: {},
@@ -37,9 +44,7 @@ function season(split: boolean): ScoringInput {
 
 const readers: Record<string, () => Promise<number>> = {
   async ours() {
-    const input = season(true);
-    const player = { ...input.player, name: "P-07" };
-    const data = await importFiles({ ...input, player }, dataFilesOnDisk("/"));
+    const data = await importFiles(season(true), dataFilesOnDisk("/"));
     const { shots = 0, others = 0 } = data.files[0] ?? {};
     if (shots === 0 || data.findings.length > 0) throw new Error(JSON.stringify(data.findings.slice(0, 3)));
     return shots + others;
@@ -49,6 +54,8 @@ const readers: Record<string, () => Promise<number>> = {
     const data = await importFiles(season(false), dataFilesOnDisk("/"));
     return data.shots.length;
   },
+  "ours, a player": () => sessions(["P-07"]),
+  "ours, each": () => sessions(PLAYERS),
   async "csv-parse"() {
     let rows = -1;
     let carry = 0;
@@ -68,6 +75,21 @@ const readers: Record<string, () => Promise<number>> = {
     return Number(result.getRows()[0][0]);
   },
 };
+
+/** Every session of these players, one after the other, each with its own shots. How many rows of the table were seen. */
+async function sessions(players: readonly string[]): Promise<number> {
+  const dataFiles = dataFilesOnDisk("/");
+  let own = 0;
+  let seen = 0;
+  for (const date of DAYS)
+    for (const player of players) {
+      const { files, shots } = await importFiles(season(true, player, date), dataFiles);
+      own += shots.length;
+      seen = shots.length + (files[0]?.others ?? 0);
+    }
+  if (own * PLAYERS.length !== seen * players.length) throw new Error(`${own} shots of ${seen} rows`);
+  return seen;
+}
 
 const start = performance.now();
 const rows = (await readers[who]?.()) ?? 0;
