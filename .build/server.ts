@@ -18,6 +18,32 @@ const separate: Plugin = {
   },
 };
 
+/** A part of the statistics library writes a trace that nobody reads, with a logger that loads Node's network. */
+const silent: Plugin = {
+  name: "silent",
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^debug$/ }, ({ path }) => ({ path, namespace: "silent" }));
+    onLoad({ filter: /./, namespace: "silent" }, () => ({ contents: "module.exports = () => () => {};" }));
+  },
+};
+
+/** Of the editors' protocol the framework's core needs four small things; its whole would be loaded by every command. */
+const withoutProtocol: Plugin = {
+  name: "without protocol",
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^vscode-languageserver-protocol$/ }, ({ path }) => ({ path, namespace: "core" }));
+    onLoad({ filter: /./, namespace: "core" }, () => ({
+      resolveDir: join(root, "node_modules/vscode-jsonrpc/lib/common"),
+      contents: `
+        export { CancellationToken, CancellationTokenSource } from "./cancellation.js";
+        export { Emitter } from "./events.js";
+        export { ResponseError } from "./messages.js";
+        export const LSPErrorCodes = { ServerCancelled: -32802, RequestFailed: -32803 };
+      `,
+    }));
+  },
+};
+
 const options = {
   absWorkingDir: root,
   bundle: true,
@@ -29,7 +55,7 @@ const options = {
   legalComments: "none", // the notices below say it in full
   metafile: true,
   logLevel: "warning",
-  plugins: [separate],
+  plugins: [separate, silent],
   define: { DRILLWRIGHT_VERSION: JSON.stringify(toolVersion()) },
   logOverride: { "empty-import-meta": "silent" }, // used by programs that run from their sources only
 } as const satisfies BuildOptions;
@@ -42,7 +68,12 @@ const [, commandLine, , languageServer, worker] = await Promise.all([
     banner: { js: "#!/usr/bin/env node" },
     target: "node14", // so that it can tell an old Node that it is too old
   }),
-  build({ ...options, entryPoints: ["server/cli/main.ts"], outfile: "dist/cli/main.cjs" }),
+  build({
+    ...options,
+    entryPoints: ["server/cli/main.ts"],
+    outfile: "dist/cli/main.cjs",
+    plugins: [...options.plugins, withoutProtocol],
+  }),
   build({ ...options, entryPoints: ["server/lsp/launch.ts"], outfile: "dist/extension/server/lsp.cjs" }),
   build({ ...options, entryPoints: ["server/lsp/main.ts"], outfile: "dist/extension/server/server.cjs" }),
   build({
