@@ -2,8 +2,9 @@
  * Tokens for what is no part of the language but is often typed. With them every character of a text belongs to a
  * token: there is one kind of syntax error, a slip has its own words, and a text that is not closed is read once.
  */
-import { type AstNode, DefaultTokenBuilder, type Grammar, GrammarAST, stream } from "langium";
+import { DefaultTokenBuilder, type Grammar, GrammarAST, stream } from "langium";
 import type { TokenType } from "./tokens.ts";
+import { walk } from "./walk.ts";
 
 /** The names of the tokens; their patterns are tried in this order, after all of the grammar's. */
 export const SLIP = {
@@ -51,7 +52,9 @@ export class DrillwrightTokenBuilder extends DefaultTokenBuilder {
   override buildTokens(grammar: Grammar): TokenType[] {
     const terminals = this.buildTerminalTokens(stream(grammar.rules));
     const keywords = new Map<string, GrammarAST.Keyword>();
-    for (const rule of grammar.rules) collectKeywords(rule, keywords);
+    walk(grammar, (node) => {
+      if (GrammarAST.isKeyword(node) && !keywords.has(node.value)) keywords.set(node.value, node);
+    });
     return [...keywords.values()]
       .sort((one, other) => other.value.length - one.value.length)
       .map((keyword) => this.buildKeywordToken(keyword, terminals, false))
@@ -70,18 +73,5 @@ export class DrillwrightTokenBuilder extends DefaultTokenBuilder {
   ): TokenType[] {
     const isWord = /^\p{L}/u.test(keyword.value);
     return isWord ? terminals.filter(({ name }) => name === WORD) : super.findLongerAlt(keyword, terminals);
-  }
-}
-
-function collectKeywords(node: AstNode, found: Map<string, GrammarAST.Keyword>): void {
-  if (GrammarAST.isKeyword(node)) {
-    if (!found.has(node.value)) found.set(node.value, node);
-    return;
-  }
-  for (const [property, value] of Object.entries(node)) {
-    if (property.startsWith("$")) continue; // what is around it
-    for (const child of Array.isArray(value) ? value : [value]) {
-      if (typeof child === "object" && child !== null && "$type" in child) collectKeywords(child, found);
-    }
   }
 }

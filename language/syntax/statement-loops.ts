@@ -2,7 +2,8 @@
  * Where the grammar has one statement after another: between the braces of a declaration or block, and in a file as a
  * whole. Read from the grammar, so that what is added there is known here.
  */
-import { type AstNode, AstUtils, type Grammar, GrammarAST } from "langium";
+import { type AstNode, type Grammar, GrammarAST } from "langium";
+import { walk } from "./walk.ts";
 
 /** One statement after another, up to a closing brace or the end of the file. */
 export interface StatementLoop {
@@ -91,9 +92,9 @@ export function keywordsWithin(rules: ReadonlyMap<string, RuleWords>, rule: stri
 
 function ownKeywords(rule: GrammarAST.ParserRule): Set<string> {
   const words = new Set<string>();
-  for (const element of AstUtils.streamAllContents(rule)) {
+  walk(rule, (element) => {
     if (GrammarAST.isKeyword(element)) words.add(element.value);
-  }
+  });
   for (const called of rulesCalledBy(rule)) {
     if (called.dataType !== undefined) for (const word of ownKeywords(called)) words.add(word);
   }
@@ -101,20 +102,24 @@ function ownKeywords(rule: GrammarAST.ParserRule): Set<string> {
 }
 
 function rulesCalledBy(rule: AstNode): GrammarAST.ParserRule[] {
-  return AstUtils.streamAst(rule)
-    .filter(GrammarAST.isRuleCall)
-    .map((call) => call.rule.ref)
-    .filter(GrammarAST.isParserRule)
-    .toArray();
+  const called: GrammarAST.ParserRule[] = [];
+  walk(rule, (element) => {
+    if (GrammarAST.isRuleCall(element) && GrammarAST.isParserRule(element.rule.ref)) {
+      called.push(element.rule.ref);
+    }
+  });
+  return called;
 }
 
 /** The rules repeated before the closing brace of a rule, or over a whole file. */
 function itemsOf(rule: GrammarAST.ParserRule): GrammarAST.ParserRule[] {
-  const repeated = AstUtils.streamAst(rule.definition)
-    .filter(GrammarAST.isAbstractElement)
-    .find((element) => element.cardinality === "*" && (isBeforeBrace(element) || isWholeFile(element, rule)));
-  if (repeated === undefined) return [];
-  return rulesCalledBy(repeated);
+  let repeated: AstNode | undefined;
+  walk(rule.definition, (element) => {
+    if (repeated !== undefined || !GrammarAST.isAbstractElement(element) || element.cardinality !== "*")
+      return;
+    if (isBeforeBrace(element) || isWholeFile(element, rule)) repeated = element;
+  });
+  return repeated === undefined ? [] : rulesCalledBy(repeated);
 }
 
 function isBeforeBrace(element: GrammarAST.AbstractElement): boolean {

@@ -42,9 +42,13 @@ export function lastOfLine(tokens: readonly Token[], index: number): number {
   return last;
 }
 
+/** What the framework adds to a keyword that has the name of a terminal. */
+const KEYWORD = ":KW";
+
 /** The name of a token type as the grammar has it: the text of a keyword, or the name of a terminal. */
 export function nameOf(type: TokenType): string {
-  return type.name.replace(/:KW$/, "");
+  const { name } = type;
+  return name.endsWith(KEYWORD) ? name.slice(0, -KEYWORD.length) : name; // asked at every step of the parser
 }
 
 /** How much of a text a message repeats: what somebody cannot have meant can be as long as the file. */
