@@ -23,11 +23,35 @@ export interface Engine {
   /** The numbers of the rules, by their marked names. */
   readonly fullRuleNameToShort: Readonly<Record<string, number>>;
   LA(distance: number): Token;
+  /** The same, no further than the end of the file. */
+  LA_FAST(distance: number): Token;
   SKIP_TOKEN(): Token;
   getCurrRuleFullName(): string;
   getHumanReadableRuleStack(): string[];
   getGAstProductions(): Record<string, unknown>;
   getTokenToInsert(type: TokenType): Token;
+  /** All tokens by their names, the end of the file included. */
+  readonly tokensMap: Readonly<Record<string, { readonly tokenTypeIdx?: number }>>;
+  /** Tells apart the ways on at each place of the grammar. */
+  readonly lookaheadStrategy: Strategy;
+
+  /** The methods that rules call, each with a number that tells it from others of its kind in the rule. */
+  consume(occurrence: number, type: TokenType, options: unknown): unknown;
+  subrule(occurrence: number, rule: unknown, options: unknown): unknown;
+  option(occurrence: number, action: Round): unknown;
+  or(occurrence: number, alternatives: unknown): unknown;
+  many(occurrence: number, action: Round): void;
+  atLeastOne(occurrence: number, action: Round): void;
+  /** What each of them does instead while the grammar is learnt. */
+  consumeInternalRecord(type: TokenType, occurrence: number, options: unknown): unknown;
+  subruleInternalRecord(rule: unknown, occurrence: number, options: unknown): unknown;
+  optionInternalRecord(action: Round, occurrence: number): unknown;
+  orInternalRecord(alternatives: unknown, occurrence: number): unknown;
+  manyInternalRecord(occurrence: number, action: Round): void;
+  atLeastOneInternalRecord(occurrence: number, action: Round): void;
+  /** Called before and after that. */
+  enableRecording(): void;
+  disableRecording(): void;
 
   /** Called once, when all rules are known. */
   preComputeLookaheadFunctions(rules: readonly { readonly name: string }[]): void;
@@ -53,6 +77,27 @@ export interface Engine {
   isInCurrentRuleReSyncSet(type: unknown): boolean;
   reSyncTo(type: unknown): Token[];
 }
+
+export interface Strategy {
+  /** Called once, with all rules. */
+  initialize(grammar: unknown): void;
+  /** Called for each place where there are alternatives, and for each part that may be left out or repeated. */
+  buildLookaheadForAlternation(place: Place): Decide;
+  buildLookaheadForOptional(place: Place): Decide;
+}
+
+/** A place in the grammar with several ways on. */
+export interface Place {
+  readonly rule: { readonly name: string };
+  /** The kind of what may be left out or repeated. */
+  readonly prodType?: string;
+  readonly prodOccurrence: number;
+  /** Whether an alternative asks for more than tokens; none of this language does. */
+  readonly hasPredicates?: boolean;
+}
+
+/** Looks at the tokens ahead: the number of an alternative, whether to go in, or undefined where nothing fits. */
+export type Decide = (this: Pick<Engine, "LA" | "LA_FAST">) => number | boolean | undefined;
 
 export type Repetition = [
   again: unknown,
