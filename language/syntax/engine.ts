@@ -28,12 +28,15 @@ export interface Engine {
   SKIP_TOKEN(): Token;
   getCurrRuleFullName(): string;
   getHumanReadableRuleStack(): string[];
-  getGAstProductions(): Record<string, unknown>;
+  /** The grammar as the library has learnt it. */
+  getGAstProductions(): Record<string, { readonly name: string }>;
   getTokenToInsert(type: TokenType): Token;
   /** All tokens by their names, the end of the file included. */
   readonly tokensMap: Readonly<Record<string, { readonly tokenTypeIdx?: number }>>;
-  /** Tells apart the ways on at each place of the grammar. */
+  /** Works out how to decide at each place of the grammar where there are several ways on. */
   readonly lookaheadStrategy: Strategy;
+  /** Whether the grammar was learnt. */
+  selfAnalysisDone: boolean;
 
   /** The methods that rules call, each with a number that tells it from others of its kind in the rule. */
   consume(occurrence: number, type: TokenType, options: unknown): unknown;
@@ -55,6 +58,8 @@ export interface Engine {
 
   /** Called once, when all rules are known. */
   preComputeLookaheadFunctions(rules: readonly { readonly name: string }[]): void;
+  /** Called for each place where there are several ways on: how to decide there. */
+  setLaFuncCache(rule: number, place: number, decide: Decide): void;
   /** Called when a rule is entered. */
   ruleInvocationStateUpdate(rule: number, name: string, occurrence: number): void;
   /** Called before each text. */
@@ -81,19 +86,6 @@ export interface Engine {
 export interface Strategy {
   /** Called once, with all rules. */
   initialize(grammar: unknown): void;
-  /** Called for each place where there are alternatives, and for each part that may be left out or repeated. */
-  buildLookaheadForAlternation(place: Place): Decide;
-  buildLookaheadForOptional(place: Place): Decide;
-}
-
-/** A place in the grammar with several ways on. */
-export interface Place {
-  readonly rule: { readonly name: string };
-  /** The kind of what may be left out or repeated. */
-  readonly prodType?: string;
-  readonly prodOccurrence: number;
-  /** Whether an alternative asks for more than tokens; none of this language does. */
-  readonly hasPredicates?: boolean;
 }
 
 /** Looks at the tokens ahead: the number of an alternative, whether to go in, or undefined where nothing fits. */

@@ -3,29 +3,24 @@ import type { LangiumParser } from "langium";
 import { type Engine, engineOf } from "./engine.ts";
 import { decideByTable } from "./lookahead.ts";
 
-/** How to decide in a rule is read from the table when the rule is entered first; most rules are in few plans. */
+/**
+ * The library would now learn the grammar from its rules. A text without a mistake is read without that: the table says how
+ * to decide, and the rest is needed to explain what could have followed.
+ */
 export function finalize(parser: LangiumParser): void {
   const engine = engineOf(parser);
-  const { recoveryEnabled } = engine;
-  const pending = new Map<number, { readonly name: string }>();
-  const compute = engine.preComputeLookaheadFunctions.bind(engine);
-  engine.preComputeLookaheadFunctions = (rules) => {
-    for (const rule of rules) pending.set(engine.fullRuleNameToShort[rule.name] as number, rule);
-  };
-  const enter = engine.ruleInvocationStateUpdate.bind(engine);
-  engine.ruleInvocationStateUpdate = (index, name, occurrence) => {
-    const rule = pending.get(index);
-    if (rule !== undefined) {
-      pending.delete(index);
-      compute([rule]);
-    }
-    enter(index, name, occurrence);
-  };
-  recordWithFew(engine);
   decideByTable(engine);
-  engine.recoveryEnabled = false; // else the tokens that may follow each rule are gathered, which recovery here never asks
-  parser.finalize();
-  engine.recoveryEnabled = recoveryEnabled;
+  recordWithFew(engine);
+  const productions = engine.getGAstProductions.bind(engine);
+  engine.getGAstProductions = () => {
+    engine.getGAstProductions = productions;
+    const { recoveryEnabled } = engine;
+    engine.recoveryEnabled = false; // else the tokens that may follow each rule are gathered, which recovery here never asks
+    parser.finalize();
+    engine.recoveryEnabled = recoveryEnabled;
+    return productions();
+  };
+  engine.selfAnalysisDone = true; // the library would refuse to read a text
 }
 
 /**

@@ -4,7 +4,7 @@
  * place, for every token that may come next (`tests/generated/lookahead.test.ts`).
  */
 import { DECISIONS, TOKENS } from "../generated/lookahead.ts";
-import { type Decide, type Engine, type Place, ruleName } from "./engine.ts";
+import { type Decide, type Engine, ruleName } from "./engine.ts";
 
 /** The number of an alternative, whether to take what is optional, or undefined where nothing fits. */
 type Answer = ReturnType<Decide>;
@@ -22,24 +22,26 @@ export type StoredLook = readonly [otherwise: StoredStep, ...others: (readonly [
 /** Null where nothing fits. */
 export type StoredStep = number | boolean | null | StoredLook;
 
-/** The name of a place in the table. */
-export function placeName({ rule, prodType = "Alternation", prodOccurrence }: Place): string {
-  return `${ruleName(rule.name)} ${prodType} ${prodOccurrence}`;
-}
+/** For each rule the numbers that the library gives to its places, and what to look at there. */
+export type StoredLooks = Readonly<Record<string, readonly (readonly [place: number, StoredLook])[]>>;
 
-/** Has a parser go by the table. A place that the table lacks is an error when the parser comes there. */
-export function decideByTable({ lookaheadStrategy: strategy, tokensMap }: Engine): void {
-  const looks: Readonly<Record<string, StoredLook>> = JSON.parse(DECISIONS);
-  const numbers = TOKENS.map((name) => tokensMap[name]?.tokenTypeIdx ?? Number.NaN);
-  const decide = (place: Place) => {
-    const name = placeName(place);
-    const look = looks[name];
-    if (look === undefined) throw new Error(`No decision is known for ${name}. Run npm run generate.`);
-    return lookUp(revive(look, numbers));
+/** Has a parser go by the table, of which it reads the part of a rule when it enters the rule first. */
+export function decideByTable(engine: Engine): void {
+  const looks: StoredLooks = JSON.parse(DECISIONS);
+  const numbers = TOKENS.map((name) => engine.tokensMap[name]?.tokenTypeIdx ?? Number.NaN);
+  const entered = new Set<number>();
+  const enter = engine.ruleInvocationStateUpdate.bind(engine);
+  engine.ruleInvocationStateUpdate = (rule, name, occurrence) => {
+    if (!entered.has(rule)) {
+      entered.add(rule);
+      for (const [place, look] of looks[ruleName(name)] ?? []) {
+        engine.setLaFuncCache(rule, place, lookUp(revive(look, numbers)));
+      }
+    }
+    enter(rule, name, occurrence);
   };
-  strategy.initialize = () => {};
-  strategy.buildLookaheadForAlternation = decide;
-  strategy.buildLookaheadForOptional = decide;
+  engine.preComputeLookaheadFunctions = () => {};
+  engine.lookaheadStrategy.initialize = () => {};
 }
 
 function lookUp(first: Look): Decide {

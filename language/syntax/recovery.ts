@@ -5,6 +5,7 @@
  * small words (`at`, `of`, `in`) is mostly the wrong one, and reports what follows from that.
  */
 import type { Grammar, LangiumParser } from "langium";
+import { REPEATED_TO_BRACE } from "../generated/lookahead.ts";
 import {
   type Engine,
   engineOf,
@@ -51,8 +52,6 @@ class Recovery {
   private readonly items: ReadonlySet<string>;
   /** The statements of a rule, by the name that the parser has for it: this is asked at every step. */
   private readonly loopOf = new Map<string, StatementLoop | undefined>();
-  /** Whether a repetition stands before a closing brace, by its rule and its place in it. */
-  private readonly endsAtBrace = new Map<string, boolean>();
   /** The token with which a repetition last went round, by the depth of the rule it stands in. */
   private readonly rounds: number[] = [];
   private errors = 0;
@@ -142,11 +141,11 @@ class Recovery {
   }
 
   /** Reads on behind statements that cannot be read, up to the end of their block or of the file. */
-  private afterRepetition([, [, round], goesOn, , occurrence, Walker, moved]: Repetition): void {
+  private afterRepetition([, [, round], goesOn, , occurrence, , moved]: Repetition): void {
     const { engine } = this;
     const loop = this.ownLoop();
     if (loop === undefined) return;
-    const isBlock = this.isBeforeBrace(occurrence, Walker);
+    const isBlock = REPEATED_TO_BRACE[ruleName(engine.getCurrRuleFullName())]?.includes(occurrence) ?? false;
     if (!isBlock && engine.RULE_STACK_IDX > 0) return; // a list of something within the header
 
     if (moved === false) this.skip(1); // a statement failed at its first token, and was reported there
@@ -181,19 +180,6 @@ class Recovery {
     const rule = this.engine.getCurrRuleFullName();
     if (!this.loopOf.has(rule)) this.loopOf.set(rule, this.grammar.loops.get(ruleName(rule)));
     return this.loopOf.get(rule);
-  }
-
-  /** Whether the repetition in the rule at hand is all that stands before its closing brace. */
-  private isBeforeBrace(occurrence: number, Walker: Repetition[5]): boolean {
-    const rule = this.engine.getCurrRuleFullName();
-    const place = `${rule} ${occurrence}`;
-    let isBefore = this.endsAtBrace.get(place);
-    if (isBefore === undefined) {
-      const { token } = new Walker(this.engine.getGAstProductions()[rule], occurrence).startWalking();
-      isBefore = token !== undefined && nameOf(token) === "}";
-      this.endsAtBrace.set(place, isBefore);
-    }
-    return isBefore;
   }
 
   private reportNoStatement(loop: StatementLoop): void {

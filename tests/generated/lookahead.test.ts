@@ -2,9 +2,16 @@
 import { EmptyFileSystem } from "langium";
 import { expect, test } from "vitest";
 import { createCoreServices } from "../../language/core-module.ts";
-import { type Decide, engineOf, type Place, type Strategy } from "../../language/syntax/engine.ts";
-import { placeName, type StoredLook, type StoredStep } from "../../language/syntax/lookahead.ts";
-import type { Token } from "../../language/syntax/tokens.ts";
+import {
+  type Decide,
+  type Engine,
+  engineOf,
+  type Repetition,
+  ruleName,
+  type Strategy,
+} from "../../language/syntax/engine.ts";
+import type { StoredLook, StoredStep } from "../../language/syntax/lookahead.ts";
+import { nameOf, type Token } from "../../language/syntax/tokens.ts";
 
 /** Most tokens a place may need to decide. A grammar that needs more there is hard on readers, too. */
 const DEEPEST = 8;
@@ -14,27 +21,64 @@ const tokens = Object.entries(engine.tokensMap).map(
   ([name, type]) => ({ image: name, tokenType: type, tokenTypeIdx: type.tokenTypeIdx }) as Token,
 );
 
-/** The library's own way to decide at each place. The parser at hand was given the table instead. */
-function decisions(): Map<Place, Decide> {
-  const Strategy = engine.lookaheadStrategy.constructor as new (options: object) => Strategy;
-  const strategy = new Strategy({ logging: () => {} });
+interface Place {
+  readonly rule: string;
+  readonly number: number;
+  readonly decide: Decide;
+}
+
+/** Each place of the grammar with the library's own way to decide there. The parser at hand was given the table instead. */
+function places(): Place[] {
   const rules = Object.values(engine.getGAstProductions());
-  strategy.initialize({ rules });
-  const made = new Map<Place, Decide>();
-  const note = (place: Place, decide: Decide) => {
-    made.set(place, decide);
-    return decide;
+  const Strategy = engine.lookaheadStrategy.constructor as new (options: object) => Strategy;
+  const lookaheadStrategy = new Strategy({ logging: () => {} });
+  lookaheadStrategy.initialize({ rules });
+  const names = new Map(Object.entries(engine.fullRuleNameToShort).map(([name, rule]) => [rule, name]));
+  const found: Place[] = [];
+  const setLaFuncCache: Engine["setLaFuncCache"] = (rule, number, decide) => {
+    found.push({ rule: ruleName(names.get(rule) ?? expect.unreachable()), number, decide });
   };
-  const noting: Strategy = {
-    initialize: () => {},
-    buildLookaheadForAlternation: (place) => note(place, strategy.buildLookaheadForAlternation(place)),
-    buildLookaheadForOptional: (place) => note(place, strategy.buildLookaheadForOptional(place)),
-  };
-  Object.getPrototypeOf(engine).preComputeLookaheadFunctions.call(
-    Object.create(engine, { lookaheadStrategy: { value: noting }, setLaFuncCache: { value: () => {} } }),
-    rules,
+  const asking: Engine = Object.assign(Object.create(engine), { lookaheadStrategy, setLaFuncCache });
+  Object.getPrototypeOf(engine).preComputeLookaheadFunctions.call(asking, rules);
+  return found;
+}
+
+/** The repetitions that a closing brace follows, by their rules. */
+function repeatedToBrace(): Record<string, number[]> {
+  const Walker = walkerOf();
+  return Object.fromEntries(
+    Object.values(engine.getGAstProductions()).flatMap((rule) => {
+      const found = repetitionsIn(rule as Production).filter((repetition) => {
+        const { token } = new Walker(rule, repetition).startWalking();
+        return token !== undefined && nameOf(token) === "}";
+      });
+      return found.length === 0 ? [] : [[ruleName(rule.name), found]];
+    }),
   );
-  return made;
+}
+
+/** What the library finds out with what follows a repetition: it hands it over where one has ended. */
+function walkerOf(): Repetition[5] {
+  const { drillwright } = createCoreServices(EmptyFileSystem);
+  const other = engineOf(drillwright.parser.LangiumParser);
+  let Walker: Repetition[5] | undefined;
+  other.attemptInRepetitionRecovery = (...repetition) => {
+    Walker = repetition[5];
+  };
+  drillwright.parser.LangiumParser.parse("");
+  return Walker ?? expect.unreachable();
+}
+
+interface Production {
+  readonly idx?: number;
+  readonly nonTerminalName?: string;
+  readonly definition?: readonly Production[];
+}
+
+function repetitionsIn(production: Production): number[] {
+  if (production.nonTerminalName !== undefined) return []; // another rule
+  const own = production.constructor.name === "Repetition" ? [production.idx ?? 0] : [];
+  return [...own, ...(production.definition ?? []).flatMap(repetitionsIn)];
 }
 
 const TOO_FEW = new Error("This place wants to see more tokens.");
@@ -72,18 +116,21 @@ function stepBehind(ahead: readonly Token[], decide: Decide): StoredStep {
 }
 
 test("the table of lookahead is what the parser library decides", async () => {
-  const table = Object.fromEntries(
-    [...decisions()].map(([place, decide]) => {
-      expect(place.hasPredicates ?? false).toBe(false);
-      return [placeName(place), lookBehind([], decide)];
-    }),
-  );
+  const table: Record<string, [number, StoredLook][]> = {};
+  for (const { rule, number, decide } of places()) {
+    table[rule] = [...(table[rule] ?? []), [number, lookBehind([], decide)]];
+  }
   const module = [
     "// Written by tests/generated/lookahead.test.ts. Do not edit.",
     "",
     `export const TOKENS: readonly string[] = ${JSON.stringify(tokens.map(({ image }) => image))};`,
     "",
-    "/** JSON of a `StoredLook` for each place by its name. */",
+    "/** The repetitions that a closing brace follows, by their rules. */",
+    "export const REPEATED_TO_BRACE: Readonly<Record<string, readonly number[]>> = {",
+    ...Object.entries(repeatedToBrace()).map(([rule, found]) => `  ${rule}: [${found.join(", ")}],`),
+    "};",
+    "",
+    "/** JSON of `StoredLooks`. */",
     `export const DECISIONS =\n  ${JSON.stringify(JSON.stringify(table))};`,
     "",
   ].join("\n");
