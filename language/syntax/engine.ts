@@ -3,7 +3,7 @@
  * published types: its version is pinned, and the tests of recovery would notice a change.
  */
 import type { LangiumParser } from "langium";
-import { nameOf, type Token, type TokenType } from "./tokens.ts";
+import type { Token, TokenType } from "./tokens.ts";
 
 /** An error of the parser. */
 export type ParserError = ReturnType<LangiumParser["parse"]>["parserErrors"][number];
@@ -100,24 +100,6 @@ export type Repetition = [
   Walker: new (rule: unknown, occurrence: number) => { startWalking(): { token?: TokenType } },
   moved?: boolean,
 ];
-
-/** Whether something in the rule at hand that may follow or not starts with a brace. */
-export function startsWithBrace(engine: Engine, occurrence: number): boolean {
-  const search = ({ idx, nonTerminalName, definition = [] }: Production): boolean => {
-    if (nonTerminalName !== undefined) return false; // another rule
-    const first = definition[0]?.terminalType;
-    return (idx === occurrence && first !== undefined && nameOf(first) === "{") || definition.some(search);
-  };
-  return search(engine.getGAstProductions()[engine.getCurrRuleFullName()] as Production);
-}
-
-/** A part of a rule. */
-interface Production {
-  readonly idx?: number;
-  readonly nonTerminalName?: string;
-  readonly definition?: readonly Production[];
-  readonly terminalType?: TokenType;
-}
 
 export function engineOf(parser: LangiumParser): Engine {
   return (parser as unknown as { wrapper: Engine }).wrapper;

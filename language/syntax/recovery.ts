@@ -5,16 +5,8 @@
  * small words (`at`, `of`, `in`) is mostly the wrong one, and reports what follows from that.
  */
 import type { Grammar, LangiumParser } from "langium";
-import { REPEATED_TO_BRACE } from "../generated/lookahead.ts";
-import {
-  type Engine,
-  engineOf,
-  type ParserError,
-  type Repetition,
-  type Round,
-  ruleName,
-  startsWithBrace,
-} from "./engine.ts";
+import { REPEATED_TO_BRACE, STARTING_WITH_BRACE } from "../generated/lookahead.ts";
+import { type Engine, engineOf, type ParserError, type Repetition, type Round, ruleName } from "./engine.ts";
 import type { GrammarWords, Slip } from "./slip.ts";
 import { SLIP } from "./slip-tokens.ts";
 import { isFile, namesOf, ruleWordsOf, type StatementLoop, statementLoopsOf } from "./statement-loops.ts";
@@ -85,8 +77,8 @@ class Recovery {
     };
     const option = engine.optionInternal.bind(engine);
     engine.optionInternal = (action, occurrence) => {
-      if (this.hasWordsBeforeBrace() && startsWithBrace(engine, occurrence)) this.skipToBrace();
-      if (this.lacksBrace() && startsWithBrace(engine, occurrence)) actionOf(action).call(engine);
+      if (this.hasWordsBeforeBrace() && this.isAmong(STARTING_WITH_BRACE, occurrence)) this.skipToBrace();
+      if (this.lacksBrace() && this.isAmong(STARTING_WITH_BRACE, occurrence)) actionOf(action).call(engine);
       else if (!this.startsNameOnNewLine()) option(action, occurrence);
     };
     const once = engine.doSingleRepetition.bind(engine);
@@ -145,7 +137,7 @@ class Recovery {
     const { engine } = this;
     const loop = this.ownLoop();
     if (loop === undefined) return;
-    const isBlock = REPEATED_TO_BRACE[ruleName(engine.getCurrRuleFullName())]?.includes(occurrence) ?? false;
+    const isBlock = this.isAmong(REPEATED_TO_BRACE, occurrence);
     if (!isBlock && engine.RULE_STACK_IDX > 0) return; // a list of something within the header
 
     if (moved === false) this.skip(1); // a statement failed at its first token, and was reported there
@@ -180,6 +172,11 @@ class Recovery {
     const rule = this.engine.getCurrRuleFullName();
     if (!this.loopOf.has(rule)) this.loopOf.set(rule, this.grammar.loops.get(ruleName(rule)));
     return this.loopOf.get(rule);
+  }
+
+  /** Whether something in the rule at hand is one of these places. */
+  private isAmong(places: Readonly<Record<string, readonly number[]>>, occurrence: number): boolean {
+    return places[ruleName(this.engine.getCurrRuleFullName())]?.includes(occurrence) ?? false;
   }
 
   private reportNoStatement(loop: StatementLoop): void {

@@ -11,7 +11,7 @@ import {
   type Strategy,
 } from "../../language/syntax/engine.ts";
 import type { StoredLook, StoredStep } from "../../language/syntax/lookahead.ts";
-import { nameOf, type Token } from "../../language/syntax/tokens.ts";
+import { nameOf, type Token, type TokenType } from "../../language/syntax/tokens.ts";
 
 /** Most tokens a place may need to decide. A grammar that needs more there is hard on readers, too. */
 const DEEPEST = 8;
@@ -43,19 +43,29 @@ function places(): Place[] {
   return found;
 }
 
-/** The repetitions that a closing brace follows, by their rules. */
-function repeatedToBrace(): Record<string, number[]> {
-  const Walker = walkerOf();
-  return Object.fromEntries(
-    Object.values(engine.getGAstProductions()).flatMap((rule) => {
-      const found = repetitionsIn(rule as Production).filter((repetition) => {
-        const { token } = new Walker(rule, repetition).startWalking();
-        return token !== undefined && nameOf(token) === "}";
-      });
-      return found.length === 0 ? [] : [[ruleName(rule.name), found]];
-    }),
-  );
+/** For each rule that has any, the numbers of some of its parts. */
+function partsOfRules(partsOf: (rule: Production) => number[]): Record<string, number[]> {
+  const rules = Object.values(engine.getGAstProductions());
+  const found = rules.map((rule) => [ruleName(rule.name), partsOf(rule as Production)] as const);
+  return Object.fromEntries(found.filter(([, parts]) => parts.length > 0));
 }
+
+function startingWithBrace(rule: Production): number[] {
+  return withinRule(rule).flatMap(({ idx, definition }) => {
+    const first = definition?.[0]?.terminalType;
+    return idx !== undefined && first !== undefined && nameOf(first) === "{" ? [idx] : [];
+  });
+}
+
+function repeatedToBrace(rule: Production): number[] {
+  const repetitions = withinRule(rule).filter((part) => part.constructor.name === "Repetition");
+  return repetitions.flatMap(({ idx = 0 }) => {
+    const { token } = new Walker(rule, idx).startWalking();
+    return token !== undefined && nameOf(token) === "}" ? [idx] : [];
+  });
+}
+
+const Walker = walkerOf();
 
 /** What the library finds out with what follows a repetition: it hands it over where one has ended. */
 function walkerOf(): Repetition[5] {
@@ -69,16 +79,17 @@ function walkerOf(): Repetition[5] {
   return Walker ?? expect.unreachable();
 }
 
+/** A part of a rule, as the library has it. */
 interface Production {
   readonly idx?: number;
   readonly nonTerminalName?: string;
   readonly definition?: readonly Production[];
+  readonly terminalType?: TokenType;
 }
 
-function repetitionsIn(production: Production): number[] {
-  if (production.nonTerminalName !== undefined) return []; // another rule
-  const own = production.constructor.name === "Repetition" ? [production.idx ?? 0] : [];
-  return [...own, ...(production.definition ?? []).flatMap(repetitionsIn)];
+function withinRule(part: Production): Production[] {
+  if (part.nonTerminalName !== undefined) return []; // another rule
+  return [part, ...(part.definition ?? []).flatMap(withinRule)];
 }
 
 const TOO_FEW = new Error("This place wants to see more tokens.");
@@ -125,14 +136,22 @@ test("the table of lookahead is what the parser library decides", async () => {
     "",
     `export const TOKENS: readonly string[] = ${JSON.stringify(tokens.map(({ image }) => image))};`,
     "",
-    "/** The repetitions that a closing brace follows, by their rules. */",
-    "export const REPEATED_TO_BRACE: Readonly<Record<string, readonly number[]>> = {",
-    ...Object.entries(repeatedToBrace()).map(([rule, found]) => `  ${rule}: [${found.join(", ")}],`),
-    "};",
-    "",
+    "/** What starts with a brace, by the rules. */",
+    ...placesModule("STARTING_WITH_BRACE", startingWithBrace),
+    "/** The repetitions that a closing brace follows, by the rules. */",
+    ...placesModule("REPEATED_TO_BRACE", repeatedToBrace),
     "/** JSON of `StoredLooks`. */",
     `export const DECISIONS =\n  ${JSON.stringify(JSON.stringify(table))};`,
     "",
   ].join("\n");
   await expect(module).toMatchFileSnapshot("../../language/generated/lookahead.ts");
 });
+
+function placesModule(name: string, partsOf: (rule: Production) => number[]): string[] {
+  return [
+    `export const ${name}: Readonly<Record<string, readonly number[]>> = {`,
+    ...Object.entries(partsOfRules(partsOf)).map(([rule, parts]) => `  ${rule}: [${parts.join(", ")}],`),
+    "};",
+    "",
+  ];
+}
