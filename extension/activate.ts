@@ -2,7 +2,7 @@
 import { type ExtensionContext, type LogOutputChannel, window, workspace } from "vscode";
 import type { BaseLanguageClient } from "vscode-languageclient";
 import { registerCommands } from "./commands.ts";
-import { isDrillDocument } from "./drill-document.ts";
+import { followDrillEditors, isDrillDocument } from "./drill-document.ts";
 import { LanguageServer } from "./language-server.ts";
 import { PickedSessions } from "./picked-sessions.ts";
 import { showProjectStatus } from "./project-status.ts";
@@ -56,6 +56,7 @@ export function activateWith(
     goalTests,
     reports,
     cards,
+    followDrillEditors(),
     followWalkthrough(scores),
     showProjectStatus(languageServer),
     registerCommands({
@@ -75,7 +76,7 @@ export function activateWith(
   return {
     ready: () => languageServer.start(),
     scoresAbout: (uri) => scores.about(uri),
-    statusText: () => status.text,
+    status: () => status.drawn,
     players: drawnTree(players),
     curricula: drawnTree(curricula),
     reports: () => reports.pages,

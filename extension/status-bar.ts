@@ -3,6 +3,7 @@ import { COMMANDS } from "../shared/commands.ts";
 import { activeDrillEditor } from "./drill-document.ts";
 import { longText, shortText } from "./score-texts.ts";
 import { withoutIcons } from "./shown-text.ts";
+import type { DrawnStatus } from "./testing-api.ts";
 import type { ToldScores } from "./told-scores.ts";
 
 /** Says which session the plan at the cursor is shown with. A click picks another. */
@@ -29,9 +30,12 @@ export class SessionStatus implements Disposable {
     update();
   }
 
-  /** What the item says; undefined while it is hidden. */
-  get text(): string | undefined {
-    return this.isShown ? this.item.text : undefined;
+  /** The item as it is drawn; undefined while it is hidden. */
+  get drawn(): DrawnStatus | undefined {
+    if (!this.isShown) return undefined;
+    const { text, tooltip, accessibilityInformation, command } = this.item;
+    const spoken = accessibilityInformation?.label ?? text;
+    return { text, tooltip: String(tooltip), spoken, command: String(command) };
   }
 
   private update(): void {

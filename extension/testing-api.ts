@@ -7,8 +7,8 @@ export interface TestingApi {
   ready(): Promise<void>;
   /** The scores a document is about, as the server told them last. */
   scoresAbout(uri: Uri): readonly PlanScore[];
-  /** What the status bar item says; undefined while it is hidden. */
-  statusText(): string | undefined;
+  /** The status bar item; undefined while it is hidden. */
+  status(): DrawnStatus | undefined;
   /** The views, as they are drawn. */
   readonly players: DrawnTree;
   readonly curricula: DrawnTree;
@@ -19,15 +19,28 @@ export interface TestingApi {
   readonly shownGoals: TestRunProfile;
 }
 
+export interface DrawnStatus {
+  readonly text: string;
+  readonly tooltip: string;
+  /** What a screen reader says. */
+  readonly spoken: string;
+  /** What a click runs. */
+  readonly command: string;
+}
+
 export interface DrawnTree {
   /** Below an item, or the first. */
   children(of?: DrawnItem): Promise<readonly DrawnItem[]>;
+  /** What commands of an item's row are given. */
+  elementOf(item: DrawnItem): unknown;
 }
 
 export interface DrawnItem {
   readonly label: string;
   readonly description: string;
   readonly icon: string;
+  /** What the menus of its row ask for. */
+  readonly kind: string;
   /** What a screen reader says. */
   readonly spoken: string;
 }

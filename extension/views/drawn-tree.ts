@@ -5,6 +5,7 @@ import type { DrawnItem, DrawnTree } from "../testing-api.ts";
 export function drawnTree<Element>(provider: TreeDataProvider<Element>): DrawnTree {
   const elements = new WeakMap<DrawnItem, Element>();
   return {
+    elementOf: (item) => elements.get(item),
     children: async (of) => {
       const children = (await provider.getChildren(of && elements.get(of))) ?? [];
       return Promise.all(
@@ -15,6 +16,7 @@ export function drawnTree<Element>(provider: TreeDataProvider<Element>): DrawnTr
             label,
             description: String(item.description ?? ""),
             icon: item.iconPath instanceof ThemeIcon ? item.iconPath.id : "",
+            kind: item.contextValue ?? "",
             spoken: item.accessibilityInformation?.label ?? label,
           };
           elements.set(drawn, element);

@@ -2,7 +2,7 @@
  * Takes pictures of the packaged extension at work:
  *
  *     npm run pictures
- *     node tests/workbench/pictures.ts [name …] [--to folder] [--vsix file]
+ *     node tests/workbench/pictures.ts [name …] [--to folder] [--vsix file] [--scale 2]
  *
  * Without names it takes all. Add a picture by adding an entry to the list.
  */
@@ -37,6 +37,16 @@ async function verdicts(workbench: Workbench): Promise<void> {
   await workbench.openFile(PLAN);
   await workbench.waitForMarks("warning");
   await workbench.goTo(45);
+}
+
+/** The choice of the session that is shown. */
+async function sessions(workbench: Workbench): Promise<void> {
+  await verdicts(workbench);
+  await workbench.runCommand("Drillwright: Pick the Session to Show");
+  await workbench.page
+    .locator(".quick-input-widget:visible .monaco-list-row", { hasText: "P-07" })
+    .first()
+    .waitFor();
 }
 
 /** In the bar of views, as soon as the editor knows the extension. */
@@ -157,16 +167,8 @@ const pictures: readonly Picture[] = [
       await workbench.runCommand("Quick Fix");
     },
   },
-  {
-    name: "session",
-    theme: "dark",
-    folder: "examples",
-    arrange: async (workbench) => {
-      await workbench.openFile("sessions/p07-start-line.drill");
-      await workbench.waitForMarks("warning");
-      await workbench.runCommand("Drillwright: Pick the Session to Show");
-    },
-  },
+  { name: "sessions-light", theme: "light", folder: "examples", arrange: sessions },
+  { name: "sessions-dark", theme: "dark", folder: "examples", arrange: sessions },
   { name: "players-light", theme: "light", folder: "examples", arrange: players },
   { name: "players-dark", theme: "dark", folder: "examples", arrange: players },
   { name: "curricula-light", theme: "light", folder: "examples", arrange: curricula },
@@ -280,7 +282,7 @@ const pictures: readonly Picture[] = [
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { to: { type: "string" }, vsix: { type: "string" } },
+  options: { to: { type: "string" }, vsix: { type: "string" }, scale: { type: "string", default: "2" } },
 });
 const unknown = positionals.filter((name) => pictures.every((picture) => picture.name !== name));
 if (unknown.length > 0) {
@@ -306,7 +308,7 @@ async function takePictures(wanted: readonly Picture[], to: string, vsix: string
         extension: { vsix },
         folder: copy,
         pictures: to,
-        scale: 2,
+        scale: Number(values.scale),
       });
       try {
         await arrange(workbench);

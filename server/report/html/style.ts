@@ -85,8 +85,8 @@ th, td { text-align: left; vertical-align: top; padding: .2rem .5rem .2rem 0; bo
     --met: #0a5a8c; --missed: #8f3300; --open: #4d3a76; --none: #444; --band: #d7e7f0; --lost: #e9dccf;
   }
   @page { size: A4; margin: 8mm 9mm; }
-  body { max-width: none; padding: 0; font-size: 7.6pt; line-height: 1.22; }
-  h1 { font-size: 14pt; } h2 { font-size: 10.5pt; margin-top: 6pt; padding-top: 2pt; } h3 { font-size: 9pt; margin-top: 4pt; } h4 { font-size: 7.6pt; }
+  body { max-width: none; padding: 0; font-size: 7.6pt; line-height: 1.2; }
+  h1 { font-size: 14pt; } h2 { font-size: 10.5pt; margin-top: 5pt; padding-top: 1pt; } h3 { font-size: 9pt; margin-top: 4pt; } h4 { font-size: 7.6pt; }
   .place { font-size: .68em; } h2, h3, h4 { break-after: avoid; break-inside: avoid; }
   .short { padding: 4pt 6pt; margin-top: 4pt; } .care { margin-top: 4pt; padding: 3pt 5pt; }
   .goal { margin-top: 1.5pt; padding-top: 1.5pt; } dl, table { font-size: 6.9pt; } figure { font-size: 6pt; line-height: 1.1; }

@@ -195,10 +195,21 @@ export class Workbench {
 
   /** Types into the box that a key opens, and takes the first entry once it is the wanted one. */
   async #pick(key: string, typed: string, wanted: string): Promise<void> {
-    await this.page.keyboard.press(key);
-    await this.#input().fill(typed);
     const first = this.page.locator(".quick-input-widget:visible .monaco-list-row").first();
-    await first.filter({ hasText: wanted }).waitFor();
+    const end = Date.now() + patience;
+    const offers = async () => {
+      await this.page.keyboard.press(key);
+      await this.#input().fill(typed, { timeout: 10_000 });
+      await first.filter({ hasText: wanted }).waitFor({ timeout: 10_000 });
+      return true;
+    };
+    // A list that was opened before an extension is known does not learn of it, and one is closed by what takes the focus.
+    const again = async (error: unknown) => {
+      if (Date.now() > end) throw error;
+      await this.page.keyboard.press("Escape");
+      return false;
+    };
+    while (!(await offers().catch(again)));
     await this.page.keyboard.press("Enter");
     await this.#input().waitFor({ state: "hidden" });
   }

@@ -1,6 +1,8 @@
 /** The view of curricula. What it shows is read by driving it as the editor does; pictures show how it looks. */
 import assert from "node:assert/strict";
+import { commands, TabInputWebview, window } from "vscode";
 import type { DrawnItem, TestingApi } from "../../../extension/testing-api.ts";
+import { COMMANDS } from "../../../shared/commands.ts";
 import { eventually, test } from "../host/suite-runner.ts";
 import { drillwright, replace, show } from "./support.ts";
 
@@ -51,4 +53,17 @@ test("where players stand follows the text while it is typed", async () => {
   await eventually("once is not enough", async () => (await iconOfFirst()) === "lock");
   await replace(curriculum, `${gate} in 2 sessions`, gate);
   await eventually("once is enough", async () => (await iconOfFirst()) === "arrow-circle-right");
+});
+
+test("a player's row opens the report on the session behind it; one without a session offers none", async () => {
+  const api = await drillwright();
+  await eventually("where players stand is known", async () => (await steps(api)).length > 1);
+  const [p07, p12] = await playersAt(api, GATED);
+  assert.ok(p07);
+  assert.deepEqual([p07.kind, p12?.kind], ["session-of-plan", "player"]);
+  await commands.executeCommand(COMMANDS.openReport.id, api.curricula.elementOf(p07));
+  const reports = () =>
+    window.tabGroups.all.flatMap(({ tabs }) => tabs).filter(({ input }) => input instanceof TabInputWebview);
+  await eventually("its report is open", () => /^Report: P-07: .*week/.test(reports()[0]?.label ?? ""));
+  await window.tabGroups.close(reports());
 });

@@ -20,7 +20,7 @@ function assertPlain(label: string): void {
 test("in the status bar", async () => {
   const api = await drillwright();
   await show(PLAN);
-  const text = await eventually("the session is named", () => api.statusText());
+  const text = await eventually("the session is named", () => api.status()?.text);
   assertPlain(text);
   assert.ok(text.length < 80, text);
   assert.match(text, /<img src=x/);

@@ -36,14 +36,23 @@ test("verdicts stand on the lines that set the goals", async () => {
   assert.ok(lines.has("median carry at least 150 yd"));
 });
 
-test("the status bar names the session shown, while a plan is shown", async () => {
+test("the status bar says which session is shown and how it came out, while a plan is shown", async () => {
   const api = await drillwright();
-  const plan = await show(PLAN);
-  await eventually("the latest session is named", () =>
-    api.statusText()?.includes(sessionShown(api, plan)?.slice(0, 20) ?? "no session"),
-  );
+  await show(PLAN);
+  const status = await eventually("it says something", () => api.status());
+  const details = [
+    "Plan: Seven-iron: from cut to start line",
+    "Session: P-12: start line, hall export (the latest)",
+    "4 of 10 goals met, 6 missed",
+  ].join("\n");
+  assert.deepEqual(status, {
+    text: "$(checklist) Missed · P-12: start line, hall export",
+    tooltip: `${details}\nClick to pick the session.`,
+    spoken: details,
+    command: COMMANDS.pickSession.id,
+  });
   await show("README.md");
-  await eventually("nothing is named beside another file", () => api.statusText() === undefined);
+  await eventually("nothing is said beside another file", () => api.status() === undefined);
 });
 
 test("a session that is picked is shown, and the latest again when that is picked", async () => {
@@ -53,8 +62,11 @@ test("a session that is picked is shown, and the latest again when that is picke
   assert.match(latest, /^P-12/);
   await pick(3, () => sessionShown(api, plan)?.startsWith("P-07"));
   assert.equal(api.scoresAbout(plan.uri)[0]?.picked, true);
+  assert.match(api.status()?.text ?? "", / · P-07: /);
+  assert.match(api.status()?.spoken ?? "", /Session: P-07: [^\n]* \(picked\)/);
   await pick(0, () => sessionShown(api, plan) === latest);
   assert.equal(api.scoresAbout(plan.uri)[0]?.picked, false);
+  assert.match(api.status()?.spoken ?? "", / \(the latest\)/);
 });
 
 /** Picks from the list of sessions with keys: the latest is entry 0, the others follow, latest first. */
@@ -172,13 +184,48 @@ test("the rows behind a verdict are opened from the line of the cursor", async (
   await commands.executeCommand("closeReferenceSearch");
 });
 
-test("a line over the plan sums up, and leads to the choice of the session", async () => {
+test("lines over the plan and its blocks sum up, and lead to the choice of the session and to rows", async () => {
   await drillwright();
   const plan = await show(PLAN);
-  await eventually("the plan has its line", async () => {
-    const lenses = await commands.executeCommand<CodeLens[]>("vscode.executeCodeLensProvider", plan.uri);
-    return lenses.some(({ command }) => command?.command === COMMANDS.pickSession.id);
-  });
+  const lenses = () => commands.executeCommand<CodeLens[]>("vscode.executeCodeLensProvider", plan.uri, 99);
+  const drawn = async () =>
+    (await lenses()).map(({ range, command }) => [
+      plan.lineAt(range.start.line).text.trim(),
+      command?.title,
+      command?.command,
+    ]);
+  await eventually("the plan has its lines", async () => (await drawn()).length > 1);
+  assert.deepEqual(await drawn(), [
+    [
+      'plan "Seven-iron: from cut to start line" {',
+      "P-12: start line, hall export, 2026-09-16: 4 goals met · 6 missed",
+      COMMANDS.pickSession.id,
+    ],
+    ['block "Wake up" warm-up {', "16 of 16 shots", ""],
+    ['block "Where we are" baseline {', "12 of 12 shots", ""],
+    ['block "Gate" blocked {', "missed: 11 of 18 on target · 3 goals missed", COMMANDS.showRows.id],
+    [
+      'block "Called clubs" random {',
+      "missed: 7 of 12 on target · 1 goal met · 1 missed",
+      COMMANDS.showRows.id,
+    ],
+    ['block "Prove it" test {', "missed: 12 of 12 shots · 3 goals met · 2 missed", COMMANDS.showRows.id],
+  ]);
+});
+
+test("no line stands over anything while verdicts are hidden, or lines are switched off", async () => {
+  await drillwright();
+  const plan = await show(PLAN);
+  const count = async () =>
+    (await commands.executeCommand<CodeLens[]>("vscode.executeCodeLensProvider", plan.uri)).length;
+  const { update } = workspace.getConfiguration("drillwright", plan.uri);
+  for (const setting of ["verdicts.show", "verdicts.lens"]) {
+    await eventually("there are lines", async () => (await count()) > 0);
+    await update(setting, false, ConfigurationTarget.Workspace);
+    await eventually(`${setting} takes them away`, async () => (await count()) === 0);
+    await update(setting, undefined, ConfigurationTarget.Workspace);
+  }
+  await eventually("there are lines again", async () => (await count()) > 0);
 });
 
 test("scoring by command leaves the same verdicts", async () => {
