@@ -4,7 +4,8 @@
  *     npm run pictures
  *     node tests/workbench/pictures.ts [name …] [--to folder] [--vsix file] [--scale 2]
  *
- * Without names it takes all. Add a picture by adding an entry to the list.
+ * Without names it takes all. Add a picture by adding an entry to the list. Those of the read-me are in
+ * `extension/pictures`, taken with `--scale 1` and brought to few colours (`pngquant 96`) so that they stay small.
  */
 import { existsSync } from "node:fs";
 import { cp, readFile } from "node:fs/promises";
@@ -37,6 +38,11 @@ async function verdicts(workbench: Workbench): Promise<void> {
   await workbench.openFile(PLAN);
   await workbench.waitForMarks("warning");
   await workbench.goTo(45);
+  await workbench.page
+    .locator(".codelens-decoration")
+    .filter({ hasText: "on target", visible: true })
+    .first()
+    .waitFor();
 }
 
 /** The choice of the session that is shown. */
