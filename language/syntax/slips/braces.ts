@@ -34,9 +34,10 @@ function startOfHome({ tokens, grammar, loop }: Slip, index: number): number | u
       continue;
     }
     const line = tokens.slice(at, lastOfLine(tokens, at) + 1);
-    const isOwn = loop?.starters.has(opener.image) === true && !loop.openers.includes(opener.image);
+    // The `plan "Gate"` of a session opens nothing.
+    const isLine = loop !== undefined && !isFile(loop) && loop.starters.has(opener.image);
     const isOpen =
-      home !== loop && !isOwn && opener.image !== LIST && !line.some(({ image }) => image === "{");
+      home !== loop && !isLine && opener.image !== LIST && !line.some(({ image }) => image === "{");
     return isOpen && starts.every((name) => home.starters.has(name)) ? at : undefined;
   }
   return undefined;

@@ -107,4 +107,10 @@ export const SLIPS: readonly Slip[] = [
     text: plan("«metric» depth is length", 'block "Start" {', "  10 shots", "}"),
     messages: ["`metric` cannot stand directly in a `plan`; it belongs outside all braces."],
   },
+  {
+    name: "a line that names a plan, where others are opened so",
+    text: 'session "Lesson" {\n  plan "Gate"\n  «on» 2026-09-14\n}\n',
+    messages: ["`on` is `date` here."],
+    fixed: 'session "Lesson" {\n  plan "Gate"\n  date 2026-09-14\n}\n',
+  },
 ];
