@@ -34,7 +34,7 @@ function sourceLine({ name, known, form }: ProposedSource): string {
 
 function columnLines(columns: readonly ProposedColumn[]): string[] {
   const rows = columns.map((column) => [
-    column.meaning === null ? "not read" : column.confidence,
+    meaningText(column) === "" ? "not read" : column.confidence,
     quote(column.header),
     meaningText(column),
     [...column.reasons, ...column.settle].join("; "),

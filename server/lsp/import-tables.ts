@@ -55,7 +55,7 @@ function columnsOf(file: FileProposal): ImportedColumn[] {
   return file.source().columns.map((column, place) => ({
     table: file.path,
     header: column.header,
-    meaning: column.meaning === null ? null : meaningText(column),
+    meaning: meaningText(column) || null,
     confidence: column.confidence,
     questions: column.settle,
     reasons: column.reasons,

@@ -1,5 +1,6 @@
 /** What a project declares already is referred to, and not declared again. */
 import { beforeAll, describe, expect, test } from "vitest";
+import { meaningText } from "../../server/import/propose/meaning-text.ts";
 import { NOTHING_DECLARED, type ProjectDeclarations } from "../../server/import/propose/project.ts";
 import { propose } from "../../server/import/propose/propose.ts";
 import type { Vocabulary } from "../../server/import/propose/vocabulary.ts";
@@ -152,6 +153,13 @@ describe("a source", () => {
       confidence: "sure",
       settle: [],
     });
+  });
+
+  test("reads a column that nothing would have been known of", () => {
+    const remark = { header: "Remark", says: 'excludes when "mishit"' };
+    const content = TABLE.replace("Carry\n", "Carry;Remark\n").replace("150,5", "150,5;mishit");
+    const { columns } = proposed({ sources: [{ ...HALL, columns: [...HALL.columns, remark] }] }, content);
+    expect(columns.map(meaningText)).toContain(remark.says);
   });
 
   test("that is proposed has no name that the project has given", () => {
