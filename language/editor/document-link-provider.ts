@@ -11,6 +11,7 @@ import {
   type Use,
 } from "../generated/tree/ast.ts";
 import type { Names } from "../names/names.ts";
+import { savedUri } from "../names/saved-uri.ts";
 import type { DrillwrightEditorServices } from "./editor-module.ts";
 
 export class DrillwrightDocumentLinkProvider implements DocumentLinkProvider {
@@ -37,7 +38,7 @@ export class DrillwrightDocumentLinkProvider implements DocumentLinkProvider {
 /** The table of a session: a path beside the session's file. */
 function tableUri(data: SessionData): URI | undefined {
   if (!data.path) return undefined;
-  return UriUtils.resolvePath(UriUtils.dirname(AstUtils.getDocument(data).uri), data.path);
+  return UriUtils.resolvePath(UriUtils.dirname(savedUri(AstUtils.getDocument(data).uri)), data.path);
 }
 
 function link(node: Use | SessionData, target: URI | undefined, tooltip: string): DocumentLink[] {

@@ -1,6 +1,7 @@
 /** Which file a `use` statement names. */
 import { type URI, UriUtils } from "langium";
 import type { Use } from "../generated/tree/ast.ts";
+import { savedUri } from "./saved-uri.ts";
 
 export const FILE_ENDING = ".drill";
 
@@ -20,7 +21,7 @@ export function useTarget(use: Use, documentUri: URI): URI | undefined {
 
 function targetOf(use: Use, documentUri: URI): URI {
   const path = use.path.endsWith(FILE_ENDING) ? use.path : use.path + FILE_ENDING;
-  return UriUtils.resolvePath(UriUtils.dirname(documentUri), path);
+  return UriUtils.resolvePath(UriUtils.dirname(savedUri(documentUri)), path);
 }
 
 /** For each file, the paths from its folder; worked out once: a path that leads nowhere is compared with all others. */

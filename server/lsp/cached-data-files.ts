@@ -1,5 +1,6 @@
 /** The tables of sessions, read once until they change on disk. */
 import { type FileSystemProvider, URI, UriUtils } from "langium";
+import { savedUri } from "../../language/names/saved-uri.ts";
 import { FollowedTable } from "../import/follow/followed-table.ts";
 import type { GrowingFile } from "../import/follow/tail.ts";
 import type { DataFiles, Pieces } from "../import/import-files.ts";
@@ -38,7 +39,7 @@ export class CachedDataFiles implements DataFiles {
 
   /** The URI of a table, from its path as the session at `sessionFile` writes it. */
   locate(path: string, sessionFile: string): string {
-    return UriUtils.resolvePath(UriUtils.dirname(URI.parse(sessionFile)), path).toString();
+    return UriUtils.resolvePath(UriUtils.dirname(savedUri(URI.parse(sessionFile))), path).toString();
   }
 
   read(uri: string): Promise<Uint8Array | Pieces | undefined> {

@@ -4,6 +4,7 @@ import { type CompletionItem, CompletionItemKind } from "vscode-languageserver";
 import type { Document } from "../../generated/tree/ast.ts";
 import { isLibraryUri } from "../../library/library.ts";
 import type { Names } from "../../names/names.ts";
+import { savedUri } from "../../names/saved-uri.ts";
 import { FILE_ENDING, usePath } from "../../names/use-target.ts";
 import { inWords } from "../descriptions/markdown.ts";
 import type { DrillwrightEditorServices } from "../editor-module.ts";
@@ -35,7 +36,7 @@ export class FileOffers {
     ]);
     const typed = this.typedUse(place);
     const files = this.documents.all
-      .filter(({ uri }) => uri.scheme === document.uri.scheme && !isLibraryUri(uri))
+      .filter(({ uri }) => uri.scheme === savedUri(document.uri).scheme && !isLibraryUri(uri))
       .filter(({ uri }) => !known.has(uri.toString()) || uri.toString() === typed)
       .map((file) => ({ file: file as LangiumDocument<Document>, path: usePath(document.uri, file.uri) }))
       .filter(({ path }) => place.matches(path))
@@ -57,7 +58,7 @@ export class FileOffers {
   async tables(place: Place): Promise<Offers> {
     const { document, token } = place;
     const folder = token.typed.slice(0, token.typed.lastIndexOf("/") + 1);
-    const uri = UriUtils.resolvePath(UriUtils.dirname(document.uri), folder || ".");
+    const uri = UriUtils.resolvePath(UriUtils.dirname(savedUri(document.uri)), folder || ".");
     const entries = await this.fileSystem.readDirectory(uri).catch(() => []);
     const paths = entries
       .map((entry) => ({ isFolder: entry.isDirectory, name: UriUtils.basename(entry.uri) }))

@@ -41,6 +41,7 @@ import {
 import { isLibraryUri } from "../../library/library.ts";
 import type { NamedType } from "../../names/name-table.ts";
 import type { Names } from "../../names/names.ts";
+import { savedUri } from "../../names/saved-uri.ts";
 import { usePath } from "../../names/use-target.ts";
 import { isPlainNumber, sameDimension, vectorOf } from "../../types/dimensions.ts";
 import { directionsOf } from "../../types/directions.ts";
@@ -262,7 +263,10 @@ export class NameOffers {
     const { document, token } = place;
     const candidates = this.index
       .allElements(type)
-      .filter(({ documentUri }) => documentUri.scheme === document.uri.scheme && !isLibraryUri(documentUri))
+      .filter(
+        ({ documentUri }) =>
+          documentUri.scheme === savedUri(document.uri).scheme && !isLibraryUri(documentUri),
+      )
       .filter(({ name }) => !known.has(name));
     if (!isText && token.typed === "") return { items: [], isIncomplete: candidates.head() !== undefined };
     const matching = candidates
