@@ -13,9 +13,12 @@ import { MISTAKE_SOURCE } from "../../language/checks/document-validator.ts";
 import type { Document } from "../../language/generated/tree/ast.ts";
 import { isLibraryUri } from "../../language/library/library.ts";
 import { DrillwrightDocumentBuilder } from "../../language/names/document-builder.ts";
-import { unreadDocument } from "./document-factory.ts";
+import { type EditorDocumentFactory, unreadDocument } from "./document-factory.ts";
 import { isFile } from "./file-kinds.ts";
 import type { UnreadFiles } from "./unread-files.ts";
+
+/** Files that are read while those before them are parsed. */
+const READ_AHEAD = 16;
 
 /**
  * Open files, and the files that they see, go through every phase before any other file is even read: what somebody
@@ -153,10 +156,13 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
     cancelToken: Cancellation.CancellationToken,
   ): Promise<LangiumDocument[]> {
     const found = [...documents];
+    const factory = this.langiumDocumentFactory as EditorDocumentFactory;
+    factory.readAhead([]); // what an earlier build began to read may have changed
     this.isAhead = true;
     try {
       // The list grows while it is walked.
-      for (const document of found) {
+      for (const [index, document] of found.entries()) {
+        if (index % READ_AHEAD === 0) factory.readAhead(found.slice(index, index + 2 * READ_AHEAD));
         await this.read(document, cancelToken);
         for (const { uri, document: used } of this.names.usedFiles(document as LangiumDocument<Document>)) {
           if (used !== undefined || !(await isFile(this.fileSystemProvider, uri))) continue;

@@ -29,6 +29,8 @@ export function unreadDocument(factory: LangiumDocumentFactory, uri: URI): Langi
 export class EditorDocumentFactory extends DefaultLangiumDocumentFactory {
   private readonly versions: TextVersions;
   private readonly unread: UnreadFiles;
+  /** By URI, what is being read already of files that come next. */
+  private ahead = new Map<string, ReturnType<EditorDocumentFactory["contentOf"]>>();
 
   constructor(services: LangiumSharedCoreServices, versions: TextVersions, unread: UnreadFiles) {
     super(services);
@@ -48,6 +50,17 @@ export class EditorDocumentFactory extends DefaultLangiumDocumentFactory {
     return updated;
   }
 
+  /** Begins to read files, so that the disk works while others are parsed. What was begun before of others is forgotten. */
+  readAhead(documents: Iterable<LangiumDocument>): void {
+    const ahead: typeof this.ahead = new Map();
+    for (const { uri, state } of documents) {
+      const name = uri.toString();
+      if (state > DocumentState.Changed || this.textDocuments?.get(name) !== undefined) continue;
+      ahead.set(name, this.ahead.get(name) ?? this.contentOf(uri));
+    }
+    this.ahead = ahead;
+  }
+
   protected override async getUpdatedText(
     { uri }: LangiumDocument,
     open: TextDocument | undefined,
@@ -56,7 +69,8 @@ export class EditorDocumentFactory extends DefaultLangiumDocumentFactory {
       this.unread.set(uri.toString(), undefined);
       return open.getText();
     }
-    const content = await this.contentOf(uri);
+    const content = await (this.ahead.get(uri.toString()) ?? this.contentOf(uri));
+    this.ahead.delete(uri.toString());
     this.unread.set(uri.toString(), "text" in content ? tooLong(content.text) : content.problem);
     return "text" in content ? content.text : "";
   }

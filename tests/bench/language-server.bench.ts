@@ -54,7 +54,7 @@ const starts = new Figures("start → first diagnostics, 60 lines");
 for (let round = 0; round < STARTS; round++) {
   for (const contender of contenders) {
     const session = await open(contender, 60);
-    session.stop();
+    await session.stop();
     starts.add(contender, [session.time]);
   }
 }
@@ -69,7 +69,7 @@ for (const lines of [60, MANY_LINES]) {
     const session = await open(contender, lines);
     keys.add(contender, await keystrokes(session));
     memory.add(contender, [session.peakMemory()]);
-    session.stop();
+    await session.stop();
   }
   keys.print();
   keys.ratio(json, lines === 60 ? 2 : undefined);
@@ -82,11 +82,11 @@ const layout = new Figures(`layout, ${MANY_LINES} lines`);
 for (const contender of contenders) {
   const session = await open(contender, MANY_LINES);
   completion.add(contender, await completions(session, contender === json ? "blocked" : "club-path"));
-  session.stop();
+  await session.stop();
   if (contender === bare) continue; // it has none
   const ragged = await open(contender, MANY_LINES, (text) => text.replaceAll(/^ +/gm, ""));
   layout.add(contender, await formattings(ragged));
-  ragged.stop();
+  await ragged.stop();
 }
 completion.print();
 completion.ratio(json);

@@ -67,7 +67,7 @@ async function measure(contender: Contender, workspace: Workspace): Promise<Figu
     if (contender !== json) figures.all.push(await session.allPublished(workspace.files));
     if (round === 0) figures.keys.push(...(await keystrokes(session)));
     figures.memory.push(session.peakMemory());
-    session.stop();
+    await session.stop();
   }
   const { name } = contender;
   printFigure(`opened file's first diagnostics, ${workspace.name}, ${name}`, figures.first);

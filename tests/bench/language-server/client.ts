@@ -29,7 +29,8 @@ export interface Session {
   allPublished(files: number): Promise<number>;
   /** The most memory that the process has taken, in megabytes; not a number where the system does not tell. */
   peakMemory(): number;
-  stop(): void;
+  /** As an editor does that is closed: what a server keeps for its next start is kept. */
+  stop(): Promise<void>;
 }
 
 /** Starts a server, opens a file and waits for its diagnostics. @param workspace a folder of files that are not opened. */
@@ -115,9 +116,12 @@ export async function start(
         return Number.NaN;
       }
     },
-    stop: () => {
+    stop: async () => {
+      const ended = new Promise((resolve) => server.once("exit", resolve));
+      await connection.sendRequest("shutdown");
+      await connection.sendNotification("exit");
+      await ended;
       connection.dispose();
-      server.kill();
     },
   };
 }
