@@ -96,7 +96,7 @@ player "P-1" {
 
 session "First" {
   plan "Gate"
-  player «"P-2"»
+  player «"p 01"»
   data "first.csv" from «"Bay"»
   block «"Strat"» from row 1
 }

@@ -37,6 +37,24 @@ test.each([
     ["Write gap-wedge"],
   ],
   [
+    "a word of the trade for a metric",
+    block("target aoa at least 1° down"),
+    "`aoa` is no metric that is known here. Did you mean `attack-angle`?",
+    ["Write attack-angle"],
+  ],
+  [
+    "a metric's name with a word too many",
+    block("target high-carry at least 150 yd"),
+    "`high-carry` is no metric that is known here. Did you mean `carry`?",
+    ["Write carry"],
+  ],
+  [
+    "a code that is a digit away from another player's",
+    'player "P-07" {\n  right-handed\n}\n\nsource "Bay" {\n  column "Carry" is carry in m\n}\n\nplan "Gate" {\n  block "Start" {\n    10 shots\n  }\n}\n\nsession "First" {\n  plan "Gate"\n  player "P-01"\n  data "a.csv" from "Bay"\n}',
+    '"P-01" is no player that is known here. Declare it with `player`, or add a `use` of the file that does.',
+    [],
+  ],
+  [
     "a unit of nothing",
     block("target carry at least 150 furlong"),
     "`furlong` is no unit that is known here. Amounts of length are written in `m`, `cm`, `mm`, `yd`, `ft` or `in`.",
