@@ -124,20 +124,29 @@ export const dateInOtherOrder: Recogniser = ({ slip, token, index, expected }) =
   const last = slip.tokens[lastOfLine(slip.tokens, index)] as Token;
   const range = rangeOf(token, last);
   const written = slip.tokens.slice(index, lastOfLine(slip.tokens, index) + 1).map(({ image }) => image);
-  const date = isoDate(written.join(""));
+  const dates = datesOf(written.join(""));
   return {
-    message: `A date is written year-month-day: ${date ?? "2026-10-12"}.`,
+    message: `A date is written year-month-day: ${dates.length > 0 ? dates.join(" or ") : "2026-10-12"}.`,
     range,
-    fixes: date === undefined ? [] : [{ title: `Write ${date}`, edits: [{ range, newText: date }] }],
+    fixes: dates.map((date) => ({ title: `Write ${date}`, edits: [{ range, newText: date }] })),
   };
 };
 
-function isoDate(text: string): string | undefined {
-  const parts =
-    /^(?<year>\d{4})[-./](?<month>\d{1,2})[-./](?<day>\d{1,2})$/.exec(text)?.groups ??
-    /^(?<day>\d{1,2})\.(?<month>\d{1,2})\.(?<year>\d{4})$/.exec(text)?.groups;
-  if (parts === undefined) return undefined;
-  const { year = "", month = "", day = "" } = parts;
+/** Between slashes the day or the month may stand first: both, where both can be. */
+function datesOf(text: string): string[] {
+  const [, year, month, day] = /^(\d{4})[-./](\d{1,2})[-./](\d{1,2})$/.exec(text) ?? [];
+  if (year !== undefined) return [isoDate(year, month, day)];
+  const [, first, mark, second, last] = /^(\d{1,2})([./-])(\d{1,2})\2(\d{4})$/.exec(text) ?? [];
+  if (last === undefined) return [];
+  if (mark === ".") return [isoDate(last, second, first)];
+  const readings = [
+    { month: second, day: first },
+    { month: first, day: second },
+  ].filter((reading) => Number(reading.month) <= 12 && Number(reading.day) <= 31);
+  return [...new Set(readings.map((reading) => isoDate(last, reading.month, reading.day)))];
+}
+
+function isoDate(year: string, month = "", day = ""): string {
   return `${year}-${month.padStart(2, "0")}-${day.padStart(2, "0")}`;
 }
 

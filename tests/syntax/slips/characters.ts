@@ -79,6 +79,15 @@ export const SLIPS: readonly Slip[] = [
     fixed: 'session "First" {\n  date 2026-10-12\n}\n\nsession "Second" {\n  date 2026-01-05\n}\n',
   },
   {
+    name: "a date between slashes, of which either part may be the month",
+    text: 'session "First" {\n  date «11/26/2026»\n}\n\nsession "Second" {\n  date «3/4/2026»\n}\n',
+    messages: [
+      "A date is written year-month-day: 2026-11-26.",
+      "A date is written year-month-day: 2026-04-03 or 2026-03-04.",
+    ],
+    fixed: 'session "First" {\n  date 2026-11-26\n}\n\nsession "Second" {\n  date 2026-04-03\n}\n',
+  },
+  {
     name: "marks of other notations",
     text: plan("time 40 min«;»", "needs«:» carry", "«# by heart»", "for 7-iron"),
     messages: [
