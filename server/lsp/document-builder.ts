@@ -48,7 +48,7 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
       await this.buildAhead([...first], options, cancelToken);
       if (rest.some(({ state }) => state < DocumentState.IndexedContent)) this.markHasty(first);
     }
-    const all = await this.withUsed(rest.length > 0 ? rest : [...first], cancelToken);
+    const all = rest.length > 0 ? await this.withUsed(rest, cancelToken) : [...first];
     await super.buildDocuments(all, options, cancelToken);
     const again = [...this.hasty].filter((document) => this.langiumDocuments.hasDocument(document.uri));
     for (const document of again) this.resetToState(document, DocumentState.IndexedReferences);
