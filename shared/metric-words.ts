@@ -4,6 +4,8 @@
  * by them, and a name that means nothing in a plan is known by them. The only place to teach a new one.
  */
 
+import { fold } from "./fold.ts";
+
 /** Whether words about the club or the ball may stand beside a metric's own without changing what is meant. */
 export type Realm = "club" | "ball";
 
@@ -400,11 +402,7 @@ export const METRIC_WORDS: Readonly<Record<string, TradeWords>> = {
 
 /** The metrics that a word of the trade means: `clubface`, `club-face` and `Club face` are one word. Linear in the words. */
 export function metricsCalled(name: string): string[] {
-  const wanted = runTogether(name);
-  const means = ({ words }: TradeWords) => words.some((word) => runTogether(word) === wanted);
+  const wanted = fold(name);
+  const means = ({ words }: TradeWords) => words.some((word) => fold(word) === wanted);
   return Object.entries(METRIC_WORDS).flatMap(([metric, words]) => (means(words) ? [metric] : []));
-}
-
-function runTogether(words: string): string {
-  return words.toLowerCase().replace(/[\s_/-]/g, "");
 }

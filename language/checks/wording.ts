@@ -10,9 +10,9 @@ export function listed(words: readonly string[], last: "and" | "or" | "and in"):
   return `${words.slice(0, -1).join(", ")} ${last} ${words.at(-1)}`;
 }
 
-/** `a length`, `an angle`. */
-export function withArticle(noun: string): string {
-  return `${/^[aeiou]/i.test(noun) ? "an" : "a"} ${noun}`;
+/** `a length`, `an angle`. @param shown how the noun is written */
+export function withArticle(noun: string, shown = noun): string {
+  return `${/^[aeiou]/i.test(noun) ? "an" : "a"} ${shown}`;
 }
 
 /** `1 shot`, `12 shots`. */

@@ -3,6 +3,7 @@
  * whole. Read from the grammar, so that what is added there is known here.
  */
 import { type AstNode, type Grammar, GrammarAST } from "langium";
+import { code, withArticle } from "../checks/wording.ts";
 import { walk } from "./walk.ts";
 
 /** One statement after another, up to a closing brace or the end of the file. */
@@ -28,8 +29,7 @@ export function isFile({ openers }: StatementLoop): boolean {
 export function placeOf({ openers }: StatementLoop): string {
   const [opener, ...others] = openers;
   if (opener === undefined) return "outside all braces";
-  const article = /^[aeiou]/.test(opener) ? "an" : "a";
-  return others.length === 0 ? `in ${article} \`${opener}\`` : "in a group";
+  return others.length === 0 ? `in ${withArticle(opener, code(opener))}` : "in a group";
 }
 
 /** The loops by the name of the rule they stand in. */

@@ -1,10 +1,12 @@
 /** Which rows of a table that holds several players, days or sessions belong to the session that is read. */
+
+import { foldNumbered } from "../../shared/fold.ts";
 import type { ScoringInput, Source } from "../../shared/plan-model.ts";
 import { type BlankTest, blankTest } from "./cells/blank.ts";
 import { type DateReading, parseDate } from "./cells/date.ts";
 import type { Bound, Columns } from "./columns.ts";
 import { list, quote, type Report } from "./finding.ts";
-import { foldNumbered, type Lookup, lookup, remembered } from "./spelling.ts";
+import { type Lookup, lookup, remembered } from "./spelling.ts";
 import type { TableRow } from "./table/table.ts";
 
 /** Under which order of day and month a row belongs to the session; `any` where that makes no difference. */

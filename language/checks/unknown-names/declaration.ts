@@ -1,5 +1,6 @@
 /** What is said of the name of a declaration, or of a block, that is not known. */
 import { AstUtils } from "langium";
+import { foldNumbered } from "../../../shared/fold.ts";
 import { metricsCalled } from "../../../shared/metric-words.ts";
 import { nearest } from "../../../shared/nearest.ts";
 import { isAgainstBlock, isBlock, isClub, isDrill, Metric, Player } from "../../generated/tree/ast.ts";
@@ -52,7 +53,7 @@ function meantNames({ names, document, name }: UnknownName, type: NamedType): st
   const nodes = [...names.visible(document, type)];
   const known = nodes.map((node) => node.name);
   // Codes differ by a digit: what is a slip in another name would be somebody else's shots.
-  if (type === Player.$type) return known.filter((code) => plainCode(code) === plainCode(name));
+  if (type === Player.$type) return known.filter((code) => foldNumbered(code) === foldNumbered(name));
   const called = type === Metric.$type ? metricsCalled(name).filter((metric) => known.includes(metric)) : [];
   const spelled = nodes.filter(isClub).filter(({ spellings }) => spellings.includes(name.toLowerCase()));
   const groups = [
@@ -61,14 +62,6 @@ function meantNames({ names, document, name }: UnknownName, type: NamedType): st
     known.filter((other) => isPartOf(name, other) || isPartOf(other, name)),
   ];
   return groups.find((group) => group.length > 0)?.slice(0, MOST_OFFERED) ?? [];
-}
-
-/** A player's code however it is written: `p 7` and `P-07` are the same. */
-function plainCode(code: string): string {
-  return code
-    .toLowerCase()
-    .replace(/[\s_-]/g, "")
-    .replace(/(?<!\d)0+(?=\d)/g, "");
 }
 
 /** Whether a name is made of words of another, in any order: `spin` of `spin-rate`, `iron-7` of `7-iron`. */

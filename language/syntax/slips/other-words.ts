@@ -137,6 +137,11 @@ const OTHER_WORDS: readonly (readonly [said: string, ...meant: string[]])[] = [
   ["plan", "step"],
 ];
 
+/** What a word is called here first; the word itself where it is called so. */
+export function wordFor(said: string): string {
+  return OTHER_WORDS.find(([other]) => other === said)?.[1] ?? said;
+}
+
 export const otherWord: Recogniser = (misfit) => {
   const { before, line } = nearby(misfit);
   // A word that could be a name was read as one, and what comes behind it is what does not fit.

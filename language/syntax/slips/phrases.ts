@@ -64,13 +64,18 @@ export const splitDirection: Recogniser = (misfit) => {
   return rewrite(`The parts of a name are joined by hyphens: \`${text}\`.`, from, side, text);
 };
 
+/** Clubs that are told apart by numbers. */
+const CLUB_KINDS = ["iron", "wood", "hybrid"];
+
+const CLUB = new RegExp(`^(?:driver|putter|.+-(?:wedge|${CLUB_KINDS.join("|")}))$`);
+
 /** `10 shots 7-iron`. */
 export const clubWithoutWith: Recogniser = (misfit) => {
   const { before, line } = nearby(misfit);
   const [club] = line;
   if (!/^shots?$/.test(before?.image ?? "") || !isWord(club) || misfit.slip.loop === undefined)
     return undefined;
-  if (!/^(?:driver|putter|.+-(?:iron|wood|hybrid|wedge))$/.test(club.image)) return undefined;
+  if (!CLUB.test(club.image)) return undefined;
   return insertBefore("The club stands behind `with`.", club, "with");
 };
 
@@ -86,8 +91,6 @@ export const clubRunTogether: Recogniser = (misfit) => {
   const text = `${number.image}-${kind}`;
   return rewrite(`The parts of a name are joined by hyphens: \`${text}\`.`, number, word, text);
 };
-
-const CLUB_KINDS = ["iron", "wood", "hybrid"];
 
 /** `column "Path" is club-path °`, `column "Carry" is carry (yd)`. */
 export const unitWithoutIn: Recogniser = (misfit) => {

@@ -2,6 +2,7 @@
 import type { Explanation, Recogniser } from "../slip.ts";
 import type { Token } from "../tokens.ts";
 import { goalAround, isWord, rewrite } from "./nearby.ts";
+import { wordFor } from "./other-words.ts";
 
 /** `carry average`, `carry spread of`, `range of carry`. */
 export const statisticBehind: Recogniser = (misfit) => {
@@ -14,7 +15,7 @@ export const statisticBehind: Recogniser = (misfit) => {
   }
   const last = third?.image === "of" ? third : second;
   if (/^(?:range|span)$/.test(second.image)) return range(first, first, last);
-  const said = STATISTICS[second.image];
+  const said = STATISTICS[wordFor(second.image)];
   return said === undefined
     ? undefined
     : rewrite(
@@ -25,14 +26,11 @@ export const statisticBehind: Recogniser = (misfit) => {
       );
 };
 
+/** What is written before a metric, by the word for it. */
 const STATISTICS: Readonly<Record<string, string>> = {
   average: "average",
-  mean: "average",
-  avg: "average",
   median: "median",
   spread: "spread of",
-  stdev: "spread of",
-  sd: "spread of",
 };
 
 function range(first: Token, metric: Token, last: Token): Explanation {

@@ -1,6 +1,8 @@
 /** Which block of the plan a cell names. */
+
+import { foldNumbered } from "../../../shared/fold.ts";
 import type { Plan } from "../../../shared/plan-model.ts";
-import { foldNumbered, type Lookup, lookup, remembered } from "../spelling.ts";
+import { type Lookup, lookup, remembered } from "../spelling.ts";
 
 /**
  * Finds blocks by name, whatever the case, spaces, punctuation, and zeros in front of numbers (`Gate 01` is `Gate 1`);

@@ -1,5 +1,5 @@
 /** Codes in place of players' names. */
-import { fold, foldNumbered } from "../spelling.ts";
+import { fold, foldNumbered } from "../../../shared/fold.ts";
 import { splitText } from "../table/delimited.ts";
 
 /** The heads of a key file's columns. */

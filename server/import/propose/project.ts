@@ -1,6 +1,7 @@
 /** What a project declares already, so that a proposal refers to it and declares nothing twice. */
+
+import { fold, foldNumbered } from "../../../shared/fold.ts";
 import type { Hand } from "../../../shared/plan-model.ts";
-import { fold, foldNumbered } from "../spelling.ts";
 import type { ProposedColumn } from "./columns.ts";
 import type { Form } from "./form.ts";
 

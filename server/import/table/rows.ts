@@ -1,9 +1,11 @@
 /** Which rows of a table hold shots. */
+
+import { fold } from "../../../shared/fold.ts";
 import { isBlank } from "../cells/number.ts";
 import { namesUnit } from "../cells/reading.ts";
 import type { Columns } from "../columns.ts";
 import { quote, type Report } from "../finding.ts";
-import { fold, type Lookup, remembered } from "../spelling.ts";
+import { type Lookup, remembered } from "../spelling.ts";
 import type { Header } from "./header.ts";
 import type { TableRow } from "./table.ts";
 
