@@ -28,6 +28,7 @@ export class PageMemory {
 
   remember(viewType: string, title: string, { file, name }: Declared): void {
     const about = { file, name };
+    if (this.about(viewType, title).some((each) => keyOf(each) === keyOf(about))) return; // pages are renewed with every shot
     void this.memory.update(KEY, [...this.allBut(viewType, about), { viewType, title, about }]);
   }
 
