@@ -38,7 +38,9 @@ export class DrillwrightDocumentUpdateHandler
    */
   override didChangeWatchedFiles(params: DidChangeWatchedFilesParams): void {
     this.onWatchedFilesChangeEmitter.fire(params);
-    const relevant = params.changes.filter(({ uri, type }) =>
+    // Of a file that came and went, the last counts.
+    const last = new Map(params.changes.map((change) => [change.uri, change]));
+    const relevant = [...last.values()].filter(({ uri, type }) =>
       type === FileChangeType.Deleted ? this.isKnown(uri) : isMaybePlans(uri) && this.isLookedAt(uri),
     );
     if (relevant.length > 0) {

@@ -140,6 +140,22 @@ describe("step by step", () => {
     await untilTheSame();
   });
 
+  test("an open file has come and gone by the time that this is told, and one has gone and come", async () => {
+    const bad = 'plan "Bad" { for nothing }\n';
+    client = await LspClient.start({ files: { ...SOUND, "back.drill": bad } });
+    await client.open("gone.drill", bad);
+    await client.open("back.drill", bad);
+    await client.diagnosticsOf("gone.drill", (all) => all.length > 0);
+    await client.diagnosticsOf("back.drill", (all) => all.length > 0);
+    await watched([
+      { path: "gone.drill", type: 1 },
+      { path: "back.drill", type: 3 },
+      { path: "gone.drill", type: 3 },
+      { path: "back.drill", type: 1 },
+    ]);
+    await untilTheSame();
+  });
+
   test("what was typed and never saved is forgotten when the file is closed", async () => {
     client = await LspClient.start({ files: SOUND });
     await client.open("words.drill", CLUBS);
