@@ -8,6 +8,7 @@ import { existsSync } from "node:fs";
 import { mkdir, readdir, rename, rm, writeFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { basename, delimiter, dirname, join, relative } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
 import { pathToFileURL } from "node:url";
 import { promisify } from "node:util";
 import { toolsFolder } from "./places.ts";
@@ -37,13 +38,15 @@ export async function ensureChromium(): Promise<string> {
     if (existsSync(named)) return named;
     throw new Error(`CHROMIUM_PATH names ${named}, which does not exist. Correct it, or unset it.`);
   }
+  const target = join(toolsFolder(), "chromium");
+  await othersAtIt(target); // what is half installed is found already
   const present = findChromium();
   if (present) return present;
 
   const reasons: string[] = [];
   for (const install of [chromiumFromSystemPackages, chromiumFromNpm]) {
     try {
-      return await install();
+      return await alone(target, install);
     } catch (error) {
       reasons.push(error instanceof Error ? error.message : String(error));
     }
@@ -125,38 +128,56 @@ async function chromiumFromNpm(): Promise<string> {
 
 /**
  * Fills a temporary folder beside the target and renames it when all went well, so that an interrupted
- * install is never taken for a good one and two processes at once do no harm.
+ * install is never taken for a good one. Another process that is at it already is waited for.
  */
 async function installOnce(
   target: string,
   what: string,
   fill: (folder: string) => Promise<void>,
 ): Promise<void> {
+  await othersAtIt(target);
   if (existsSync(target)) return;
   const place = relative(process.cwd(), dirname(target));
   tell(`installing ${what} into ${place.startsWith("..") ? dirname(target) : place}, once`);
-  await removeAbandoned(target);
-  const temporary = `${target}.installing-${process.pid}`;
-  try {
-    await mkdir(temporary, { recursive: true });
+  await alone(target, async (temporary) => {
     await writeFile(join(temporary, "package.json"), '{ "private": true }\n');
     await fill(temporary);
-    await rename(temporary, target);
-  } catch (error) {
+    await rename(temporary, target).catch((error) => {
+      if (!existsSync(target)) throw error;
+    });
+  });
+}
+
+/** Does something in a new folder beside the target, whose name tells other processes who is at it. */
+async function alone<T>(target: string, work: (folder: string) => Promise<T>): Promise<T> {
+  await removeAbandoned(target);
+  const temporary = `${target}.installing-${process.pid}`;
+  await mkdir(temporary, { recursive: true });
+  try {
+    return await work(temporary);
+  } finally {
     await rm(temporary, { recursive: true, force: true });
-    if (!existsSync(target)) throw error;
+  }
+}
+
+async function othersAtIt(target: string): Promise<void> {
+  while ((await temporaries(target)).some(({ process: id }) => id !== process.pid && isRunning(id))) {
+    await pause(500);
   }
 }
 
 async function removeAbandoned(target: string): Promise<void> {
+  const abandoned = (await temporaries(target)).filter(({ process: id }) => !isRunning(id));
+  await Promise.all(abandoned.map(({ folder }) => rm(folder, { recursive: true, force: true })));
+}
+
+/** The folders in which a target is or was being installed, with the process that made each. */
+async function temporaries(target: string) {
   const prefix = `${basename(target)}.installing-`;
   const entries = await readdir(dirname(target)).catch(() => []);
-  const abandoned = entries.filter(
-    (name) => name.startsWith(prefix) && !isRunning(Number(name.slice(prefix.length))),
-  );
-  await Promise.all(
-    abandoned.map((name) => rm(join(dirname(target), name), { recursive: true, force: true })),
-  );
+  return entries
+    .filter((name) => name.startsWith(prefix))
+    .map((name) => ({ folder: join(dirname(target), name), process: Number(name.slice(prefix.length)) }));
 }
 
 function isRunning(pid: number): boolean {
