@@ -89,7 +89,7 @@ test("every step of it can be taken as it says, and is ticked then", async () =>
   await page.getByRole("treeitem", { name: "curricula" }).first().waitFor();
   // The front page of the sample shows itself, unless the editor takes its window for one that was loaded again.
   await tab(/README/)
-    .waitFor({ timeout: 10_000 })
+    .waitFor({ timeout: 4_000 })
     .catch(() => {});
 
   await follow("Read a plan", "Open a Plan");
