@@ -32,7 +32,7 @@ import {
   shotsMissing,
   statisticMissing,
 } from "./slips/goals.ts";
-import { everyShot, limitOfAmount, limitOfShots, valueToBeNear } from "./slips/limits.ts";
+import { everyShot, limitInSentence, limitOfAmount, limitOfShots, valueToBeNear } from "./slips/limits.ts";
 import { arrow, comma, oneOf, thenWithoutBraces, whenMissing } from "./slips/lists.ts";
 import { confidence, kindBeforeName, otherWord, otherWordInside } from "./slips/other-words.ts";
 import {
@@ -46,6 +46,7 @@ import {
   plusMinus,
   rangeInOtherWords,
   sets,
+  shotsLeftOut,
   splitDirection,
   splitName,
   unitBefore,
@@ -81,6 +82,7 @@ const RECOGNISERS: readonly Recogniser[] = [
   sign,
   dateInOtherOrder,
   thenWithoutBraces,
+  shotsLeftOut,
   parameterBrackets,
   braceTooMany,
   missingBrace,
@@ -99,6 +101,7 @@ const RECOGNISERS: readonly Recogniser[] = [
   leastInARow,
   whenMissing,
   limitOfShots,
+  limitInSentence,
   limitOfAmount,
   valueToBeNear,
   everyShot,
@@ -113,6 +116,7 @@ const RECOGNISERS: readonly Recogniser[] = [
   clubWithoutWith,
   unitWithoutIn,
   sets,
+  shotsLeftOut,
   splitDirection,
   clubRunTogether,
   splitName,

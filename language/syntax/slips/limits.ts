@@ -1,7 +1,7 @@
 /** Limits in everyday words: `no more than 2 shots`, `carry 140 yd or more`, `carry is 60 yd ± 5 yd`, `every shot`. */
 import type { Explanation, Misfit, Recogniser } from "../slip.ts";
-import type { Token } from "../tokens.ts";
-import { amountAt, goalAround, isNumber, nearby, rewrite } from "./nearby.ts";
+import { rangeOf, type Token } from "../tokens.ts";
+import { amountAt, goalAround, isNumber, LIMITS, nearby, rewrite } from "./nearby.ts";
 
 type Bound = "at least" | "at most" | "above" | "below";
 
@@ -49,6 +49,9 @@ const BEHIND: Readonly<Record<string, Bound>> = {
   shorter: "at most",
 };
 
+/** What a sentence has between a metric and its limit. */
+const VERBS = ["is", "be", "should be", "must be", "to be", "needs to be", "has to be", "stays", "remains"];
+
 /** What is said between a metric and the value it should have. */
 const EQUALS: ReadonlySet<string> = new Set(["is", "=", "of", "about", "around", "roughly", "exactly"]);
 
@@ -67,6 +70,36 @@ export const limitOfAmount: Recogniser = (misfit) => {
   if (amount === undefined || behind === undefined) return undefined;
   const text = `${behind.bound} ${amount.text}`;
   return rewrite(`A limit stands before its number: \`${text}\`.`, line[0] as Token, behind.last, text);
+};
+
+/** `carry is at least 140 yd`, `carry should be more than 140 yd`. */
+export const limitInSentence: Recogniser = (misfit) => {
+  const { before, line } = nearby(misfit);
+  // Behind a metric `is` can be read: a name may follow.
+  const sentence = before?.image === "is" ? [before, ...line] : line;
+  if (sentence === line && !isBehindMetric(misfit)) return undefined;
+  const verb = VERBS.find((said) => said.split(" ").every((word, place) => sentence[place]?.image === word));
+  const rest = verb === undefined ? [] : sentence.slice(verb.split(" ").length);
+  const [start, limit] = [sentence[0], rest[0]];
+  if (verb === undefined || start === undefined || limit === undefined) return undefined;
+  const phrase = phraseBefore(rest);
+  if (phrase !== undefined) {
+    const { said, bound, length } = phrase;
+    return rewrite(`\`${verb} ${said}\` is \`${bound}\` here.`, start, rest[length - 1] as Token, bound);
+  }
+  if (!LIMITS.has(limit.image) || limit.image === "is") return undefined;
+  const text = [limit.image, ...(limit.image === "at" ? [rest[1]?.image] : [])].join(" ");
+  const range = rangeOf(start, sentence[verb.split(" ").length - 1]);
+  return {
+    message: `A limit stands right behind its metric: leave \`${verb}\` out before \`${text}\`.`,
+    range,
+    fixes: [
+      {
+        title: `Take ${verb} out`,
+        edits: [{ range: { start: range.start, end: rangeOf(limit).start }, newText: "" }],
+      },
+    ],
+  };
 };
 
 /** `no more than 2 shots`, `7 or more of 10 shots`, `over 70 % of shots` at the start of a goal. */

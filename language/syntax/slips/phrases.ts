@@ -1,7 +1,7 @@
 /** What is said the way people say it, but not the way the language has it: `7/10`, `150–160 yd`, `7 iron`. */
 import type { Explanation, Recogniser } from "../slip.ts";
 import { SLIP } from "../slip-tokens.ts";
-import { excerpt, nameOf, rangeOf, type Token, touch } from "../tokens.ts";
+import { excerpt, nameOf, rangeOf, startsLine, type Token, touch } from "../tokens.ts";
 import {
   amountAt,
   EVERYDAY_UNITS,
@@ -108,6 +108,27 @@ export const unitWithoutIn: Recogniser = (misfit) => {
     (isInBrackets && third) || first,
     text,
   );
+};
+
+/** What is said of shots that should not count, before what they have in common. */
+const LEFT_OUT =
+  /^(?:leave out|exclude|ignore|drop|skip|discard|omit|remove)(?: the)?(?: (?:shots?|balls?)(?: (?:with|where|when|if|that have|whose))?)?(?= )/;
+
+/** `exclude shots with carry below 100 yd`, `leave out shots with …`. */
+export const shotsLeftOut: Recogniser = ({ slip, index, token }) => {
+  const { tokens, grammar, rules, loop } = slip;
+  const around =
+    loop ?? rules.map((rule) => grammar.loops.get(rule)).findLast((known) => known !== undefined);
+  if (token === undefined || around?.starters.has("leave") !== true) return undefined;
+  // It may be read as a number of shots that has a name, up to where its condition begins.
+  let first = index;
+  while (!startsLine(tokens[first] as Token, tokens[first - 1])) first--;
+  const { line } = nearby({ slip, index: first, token: tokens[first], expected: [] });
+  const said = LEFT_OUT.exec(line.map(({ image }) => image).join(" "))?.[0];
+  if (said === undefined || said === "leave out shots where") return undefined;
+  const last = line[said.split(" ").length - 1] as Token;
+  const text = "leave out shots where";
+  return rewrite(`What does not count is said with \`${text}\`.`, line[0] as Token, last, text);
 };
 
 /** `3 x 10 shots`, `3 sets of 10 shots`, `10 x 7-iron`. */

@@ -149,7 +149,7 @@ export const SLIPS: readonly Slip[] = [
       "`focus` is `cue` here.",
       "`goal` is `success` here.",
       "`must` is `require` here.",
-      "`ignore` is `leave out shots where` here.",
+      "What does not count is said with `leave out shots where`.",
     ],
     fixed: block(
       "10 shots with 7-iron",

@@ -3,6 +3,26 @@ import { block, plan, type Slip } from "./slip.ts";
 
 export const SLIPS: readonly Slip[] = [
   {
+    name: "shots that do not count, in other words",
+    text: block(
+      "10 shots",
+      "«exclude shots with» carry below 50 yd",
+      "«ignore» carry below 50 yd",
+      "«drop the shots that have» carry below 50 yd",
+      "«leave out shots with» smash-factor below 1.1",
+      "«leave out» smash-factor below 1.1",
+    ),
+    messages: Array(5).fill("What does not count is said with `leave out shots where`."),
+    fixed: block(
+      "10 shots",
+      "leave out shots where carry below 50 yd",
+      "leave out shots where carry below 50 yd",
+      "leave out shots where carry below 50 yd",
+      "leave out shots where smash-factor below 1.1",
+      "leave out shots where smash-factor below 1.1",
+    ),
+  },
+  {
     name: "a number behind its word",
     text: plan("time «min 40»", 'block "Start" {', "  «shots 10»", "}"),
     messages: ["The number stands first: `40 min`.", "The number stands first: `10 shots`."],
