@@ -1,6 +1,6 @@
 /** Goals that every shot meets that counts: they cannot be missed. */
 import { claimOf } from "../../../shared/condition.ts";
-import type { Criterion } from "../../../shared/plan-model.ts";
+import type { Block, Condition, Criterion, Subject } from "../../../shared/plan-model.ts";
 import { listed } from "../../criteria/wording.ts";
 import { any, type Proposition } from "../reasoning/proposition.ts";
 import { WHOLE } from "../reasoning/range.ts";
@@ -46,9 +46,16 @@ function missOf(goal: Criterion, subject: BlockInPlan): Miss | undefined {
     case "count":
     case "share": {
       // Whoever fails what the block requires is a miss of "at least" and counts for "at most".
-      if (goal.subject.kind === "on-target" || block.requirements.length > 0) return undefined;
-      const { condition } = goal.subject;
-      return { goal, propose: (at) => propose(condition, goal.bound === "most", at, vocabulary) };
+      if (block.requirements.length > 0) return undefined;
+      if (goal.subject.kind === "meeting") {
+        const { condition } = goal.subject;
+        return { goal, propose: (at) => propose(condition, goal.bound === "most", at, vocabulary) };
+      }
+      // That no shot is on target is said of the targets.
+      if (goal.bound === "most") return undefined;
+      const misses = (at: Circumstances) =>
+        block.targets.map(({ condition }) => propose(condition, false, at, vocabulary));
+      return { goal, propose: (at) => any(misses(at)) };
     }
     case "statistic": {
       const { kind } = goal.statistic;
@@ -72,7 +79,7 @@ function remarkOn(miss: Miss, demands: readonly Demand[], subject: BlockInPlan):
   const { goal } = miss;
   const conditions = [
     ...demands.map(({ condition }) => condition),
-    ...("subject" in goal && goal.subject.kind === "meeting" ? [goal.subject.condition] : []),
+    ...("subject" in goal ? conditionsOf(goal.subject, block) : []),
     ...(goal.kind === "statistic"
       ? [{ anyOf: [{ allOf: [{ kind: "number" as const, metric: goal.metric, bounds: goal.bounds }] }] }]
       : []),
@@ -92,6 +99,8 @@ function remarkOn(miss: Miss, demands: readonly Demand[], subject: BlockInPlan):
   const conflict = isIdle ? findConflict(all, proposing, among, vocabulary) : undefined;
   if (conflict === undefined) return undefined;
   const others = conflict.demands.filter((asked) => "role" in asked);
+  // That every plausible shot is on target is no reason against a target: it may be there for readings gone wrong.
+  if ("subject" in goal && goal.subject.kind === "on-target" && others.length === 0) return undefined;
   // A block may well require more than its drill, whose goals it takes along.
   if (isByOwnLines(goal, others, subject)) return undefined;
   const why = since(conflict.because, conflict.circumstances[0], subject);
@@ -105,6 +114,10 @@ function remarkOn(miss: Miss, demands: readonly Demand[], subject: BlockInPlan):
     location: goal.location,
     related: relatedLines(others),
   };
+}
+
+function conditionsOf(subject: Subject, { targets }: Block): Condition[] {
+  return subject.kind === "meeting" ? [subject.condition] : targets.map(({ condition }) => condition);
 }
 
 /** A goal whose numbers alone decide it is another mistake. */

@@ -78,16 +78,17 @@ export function variantsFor(
 }
 
 /**
- * The readings that pass a test and those that do not. A billionth of a unit lies between them, so that no reading at a
- * limit that `below` and `at least` share seems to do both.
+ * The readings that pass a test and those that do not: a reading passes to within the slack of the interval. A billionth of
+ * a unit lies between them, so that at a limit that `below` and `at least` share no reading does both, and none neither.
  */
 function sides(test: Extract<ShotTest, { kind: "number" }>, { hand }: Circumstances) {
   const { interval, slack } = claimOf(test.bounds, hand);
   const { low, high } = interval;
-  const below: Interval = { low: Number.NEGATIVE_INFINITY, high: low - slack / 2 };
-  const above: Interval = { low: high + slack / 2, high: Number.POSITIVE_INFINITY };
+  const margin = slack / 4;
+  const below: Interval = { low: Number.NEGATIVE_INFINITY, high: low - slack - margin };
+  const above: Interval = { low: high + slack + margin, high: Number.POSITIVE_INFINITY };
   return {
-    passing: { low: low - slack / 4, high: high + slack / 4 },
+    passing: { low: low - slack + margin, high: high + slack - margin },
     failing: [
       ...(low === Number.NEGATIVE_INFINITY ? [] : [below]),
       ...(high === Number.POSITIVE_INFINITY ? [] : [above]),

@@ -75,4 +75,34 @@ plan "Gate" {
       leave out shots where smash-factor below 1.3
       success at most 1 of 10 shots with ball-speed below 120 mph and club-speed above 90 mph`,
   },
+  "bad shots up to the very limit that were left out": {
+    wrong: `10 shots
+      leave out shots where carry below 140 yd
+      success {
+        «at least 80 % of shots with carry at least 140 yd»
+        «average carry at least 140 yd»
+        «worst carry at least 140 yd»
+      }`,
+    code: CODE,
+    says: ["line 5 (`leave out shots where carry below 140 yd`) rules out every shot that would"],
+    right: `10 shots
+      leave out shots where carry below 140 yd
+      success {
+        at least 80 % of shots with carry above 140 yd
+        average carry above 140 yd
+        worst carry above 140 yd
+      }`,
+  },
+  "a target that only shots miss which were left out": {
+    wrong: `10 shots
+      leave out shots where smash-factor below 1.3
+      target smash-factor at least 1.25
+      success «at least 7 of 10 shots on target»`,
+    code: CODE,
+    says: ["line 5 (`leave out shots where smash-factor below 1.3`) rules out every shot that would"],
+    right: `10 shots
+      leave out shots where smash-factor below 1.3
+      target smash-factor at least 1.35
+      success at least 7 of 10 shots on target`,
+  },
 });
