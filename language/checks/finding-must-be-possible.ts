@@ -1,6 +1,6 @@
+import { linesOfFinding } from "../analysis/finding-lines.ts";
 import { goalConflictsIn } from "../analysis/possibility/goal-conflicts.ts";
 import { goalsAgainstEachOther } from "../analysis/possibility/goals-together.ts";
-import type { BlockInPlan } from "../analysis/subject.ts";
 import { lowerFinding } from "../lowering/finding.ts";
 import { defineCheck } from "./check.ts";
 import { fileName } from "./meanings.ts";
@@ -14,7 +14,7 @@ export const check = defineCheck({
     if (!meanings.isSound(finding)) return;
     const model = meanings.attempt(finding, () => lowerFinding(finding, fileName, () => undefined));
     if (model === undefined) return;
-    const subject = asBlock(model, meanings.vocabulary());
+    const subject = linesOfFinding(model, meanings.vocabulary());
     const single = goalConflictsIn(subject).filter(({ concernsAll }) => concernsAll);
     const remarks = [...single.map(({ remark }) => remark), ...goalsAgainstEachOther(subject)];
     for (const { message, location, related } of remarks) {
@@ -53,32 +53,3 @@ finding "Mostly both" {
   check "The grip."
 }`,
 });
-
-/** The shots a finding is looked for in: of its clubs, however many there are, with nothing required of them. */
-function asBlock(
-  { name, clubs, when, location }: ReturnType<typeof lowerFinding>,
-  vocabulary: BlockInPlan["vocabulary"],
-): BlockInPlan {
-  const shots = (clubs.length === 0 ? [null] : clubs).map((club) => ({
-    count: 1,
-    club,
-    effort: null,
-    open: true,
-  }));
-  const block: BlockInPlan["block"] = {
-    name,
-    kind: "baseline",
-    drill: null,
-    shots,
-    time: null,
-    changes: [],
-    cues: [],
-    cautions: [],
-    targets: [],
-    requirements: [],
-    leaveOut: [],
-    success: when,
-    location,
-  };
-  return { block, others: () => new Map(), vocabulary, isOwn: () => true, called: "line" };
-}

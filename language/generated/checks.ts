@@ -37,6 +37,7 @@ import { check as fileMustNotUseItself } from "../checks/file-must-not-use-itsel
 import { check as findingMustBePossible } from "../checks/finding-must-be-possible.ts";
 import { check as findingMustLookAtTheBaseline } from "../checks/finding-must-look-at-the-baseline.ts";
 import { check as findingMustSayWhen } from "../checks/finding-must-say-when.ts";
+import { check as findingShouldFitTheBaseline } from "../checks/finding-should-fit-the-baseline.ts";
 import { check as findingShouldSayWhatToDo } from "../checks/finding-should-say-what-to-do.ts";
 import { check as formulaMustFitItsMetric } from "../checks/formula-must-fit-its-metric.ts";
 import { check as formulaMustNotNeedItself } from "../checks/formula-must-not-need-itself.ts";
@@ -158,6 +159,7 @@ export const CHECKS = {
   "finding-must-be-possible": findingMustBePossible,
   "finding-must-look-at-the-baseline": findingMustLookAtTheBaseline,
   "finding-must-say-when": findingMustSayWhen,
+  "finding-should-fit-the-baseline": findingShouldFitTheBaseline,
   "finding-should-say-what-to-do": findingShouldSayWhatToDo,
   "formula-must-fit-its-metric": formulaMustFitItsMetric,
   "formula-must-not-need-itself": formulaMustNotNeedItself,

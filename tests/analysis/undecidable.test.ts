@@ -7,6 +7,7 @@ const SELDOM = "shots-could-decide-more-often";
 const BASELINE = "baseline-could-be-longer";
 const INSTRUMENT = "tolerance-should-exceed-the-instrument";
 const PLAYER = "shots-could-suit-the-player";
+const FINDING = "finding-should-fit-the-baseline";
 
 const session = (around: {
   plan: string;
@@ -430,5 +431,109 @@ plan "Gate" {
   }`,
       player: "  usual carry 148 yd spread 8 yd with 7-iron over 80 shots",
     }),
+  },
+  "a finding that takes more shots than the baseline has": {
+    wrong: `use "./patterns"
+
+plan "Gate" {
+  look for «"Cut"», «"Wild"»
+  block "Look" baseline {
+    4 shots with 7-iron
+    4 shots with driver
+  }
+}`,
+    files: {
+      "patterns.drill": `finding "Cut" {
+  when at least 9 of 12 shots with shape is fade
+  check "The path."
+}
+finding "Wild" {
+  for driver
+  when at least 50 % of shots with curve at least 10 yd fade at 95 % confidence
+  check "The face."
+}`,
+    },
+    code: FINDING,
+    says: [
+      /is never found in "Look": line (2|7) of patterns\.drill \(`at least .*`\) takes (9 shots, and there are 8|5 shots at 95 % confidence, and there are 4 with driver)\. Ask for more shots there/,
+    ],
+    right: `use "./patterns"
+
+plan "Gate" {
+  look for "Cut", "Wild"
+  block "Look" baseline {
+    4 shots with 7-iron
+    5 shots with driver
+  }
+}`,
+  },
+  "a finding for shots that the baseline leaves out": {
+    wrong: `finding "Thin" {
+  when at least 2 of 4 shots with smash-factor below 1.1
+  check "The low point."
+}
+
+plan "Gate" {
+  look for «"Thin"»
+  block "Look" baseline {
+    8 shots
+    leave out shots where smash-factor below 1.15
+  }
+}`,
+    code: FINDING,
+    says: [
+      '"Thin" is never found in "Look"',
+      "line 10 (`leave out shots where smash-factor below 1.15`) rules out",
+    ],
+    right: `finding "Thin" {
+  when any of {
+    at least 2 of 4 shots with smash-factor below 1.1
+    at least 9 of 12 shots with strike-side at least 5 mm heel
+    average strike-height at least 8 mm low
+  }
+  check "The low point."
+}
+
+plan "Gate" {
+  look for "Thin"
+  block "Look" baseline {
+    8 shots
+    leave out shots where smash-factor below 1.15
+  }
+}`,
+  },
+  "a finding about a club, in two baselines": {
+    wrong: `finding "Tee shots" {
+  for driver
+  when average launch-angle at most 8° up
+  check "The height of the tee."
+}
+
+plan "Gate" {
+  look for «"Tee shots"»
+  block "Look" baseline {
+    8 shots with 7-iron
+  }
+  block "Look again" baseline {
+    8 shots with 9-iron
+  }
+}`,
+    code: FINDING,
+    says: ['about shots with driver, and "Look" has none'],
+    right: `finding "Tee shots" {
+  for driver
+  when average launch-angle at most 8° up
+  check "The height of the tee."
+}
+
+plan "Gate" {
+  look for "Tee shots"
+  block "Look" baseline {
+    8 shots with 7-iron
+  }
+  block "Look again" baseline {
+    8 shots with driver
+  }
+}`,
   },
 });

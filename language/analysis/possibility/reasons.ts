@@ -16,7 +16,8 @@ export function named({ text, location }: Line, { block }: BlockInPlan): string 
 /** The goal that is spoken of: `this goal`, or which one of the drill. */
 export function calledGoal(goal: Line, subject: BlockInPlan): string {
   const { isOwn, called = "goal" } = subject;
-  return isOwn(goal.location) ? `this ${called}` : `the goal in ${named(goal, subject)}`;
+  if (isOwn(goal.location)) return `this ${called}`;
+  return called === "line" ? named(goal, subject) : `the goal in ${named(goal, subject)}`;
 }
 
 /** Whether lines of the block itself are to blame for what is said of a drill's goal: that is no mistake of the drill. */
