@@ -119,3 +119,73 @@ describe("headers as people write them", () => {
     expect(proposed).toBeGreaterThan(0);
   });
 });
+
+/** What one column is taken for, above thirty readings of a metric in its shown unit. */
+function taken(header: string, metric: string): string {
+  const declared = vocabulary.metrics.find(({ name }) => name === metric);
+  const rows = generatedShots(30, 5).map(({ values }) =>
+    ((values[metric] ?? Number.NaN) / (declared?.unit.factor ?? 1)).toFixed(1),
+  );
+  const content = `${header};Remark\n${rows.map((cell) => `${cell};\n`).join("")}`;
+  const { columns } = propose([{ path: "shots.csv", content }], { vocabulary });
+  const meaning = columns[0]?.meaning ?? null;
+  return meaning?.kind === "metric" ? meaning.metric : "nothing";
+}
+
+test.each([
+  ["Launch angle (horizontal)", "start-direction"],
+  ["Launch angle (vertical)", "launch-angle"],
+  ["Launch Angle H", "start-direction"],
+  ["Distance (carry) [yd]", "carry"],
+  ["Distance (total) [yd]", "total"],
+  ["Speed (ball) mph", "ball-speed"],
+  ["Speed (club) mph", "club-speed"],
+  ["Face (to path)", "face-to-path"],
+  ["Attack angle (AoA) [deg]", "attack-angle"],
+  ["Carry (flat) [yd]", "carry"],
+  ["Club speed (measured, mph)", "club-speed"],
+])("what stands in brackets belongs to the name: %j is %s", (header, metric) => {
+  expect(taken(header, metric)).toBe(metric);
+});
+
+test.each([
+  ["Spin (side)", "spin-rate"],
+  ["Carry (target)", "carry"],
+  ["Target carry (yd)", "carry"],
+  ["Average ball speed (mph)", "ball-speed"],
+  ["Ball speed (avg) mph", "ball-speed"],
+  ["maxBallSpeedMph", "ball-speed"],
+  ["Optimal carry [yd]", "carry"],
+  ["Club speed change (mph)", "club-speed"],
+  ["Spin efficiency", "spin-rate"],
+  ["Time", "launch-angle"],
+])("%j is no reading of a shot's %s", (header, metric) => {
+  expect(taken(header, metric)).toBe("nothing");
+});
+
+test("a full stop behind the unit of a cell is no decimal point", () => {
+  const content = `Carry;Path\n${Array.from({ length: 12 }, (_, at) => `${150 + at}.5 yd.;${at - 6}.0 deg.\n`).join("")}`;
+  const { columns } = propose([{ path: "shots.csv", content }], { vocabulary });
+  expect(columns.map(({ meaning }) => meaning)).toMatchObject([
+    { metric: "carry", unit: { symbol: "yd" } },
+    { metric: "club-path", unit: { symbol: "°" } },
+  ]);
+});
+
+test("units with figures in them are units in a row of their own, too", () => {
+  const content = `Ball speed;Carry\n[ms-1];[m]\n${Array.from({ length: 12 }, (_, at) => `${48 + at}.5;${140 + at}.0\n`).join("")}`;
+  const { columns } = propose([{ path: "shots.csv", content }], { vocabulary });
+  expect(columns.map(({ meaning, units }) => [meaning, units])).toMatchObject([
+    [{ metric: "ball-speed", unit: { symbol: "m/s" } }, []],
+    [{ metric: "carry", unit: { symbol: "m" } }, []],
+  ]);
+});
+
+test("clubs are clubs where a number stands in every name", () => {
+  const content = `Schläger;Carry (m)\n${Array.from({ length: 12 }, (_, at) => `Modell ${7 + (at % 2)};${140 + at}\n`).join("")}`;
+  const { columns } = propose([{ path: "shots.csv", content }], { vocabulary });
+  expect(columns[0]).toMatchObject({
+    meaning: { kind: "club" },
+    settle: [expect.stringContaining('"Modell 7"')],
+  });
+});

@@ -53,7 +53,7 @@ describe("a number with its unit", () => {
     expect(readCell(cell, inMetres)).toBe(12);
   });
 
-  test.each(["2°", "2 °", "2º", "2 deg", "2 degrees"])("%j is two degrees", (cell) => {
+  test.each(["2°", "2 °", "2º", "2 deg", "2 deg.", "2.0deg.", "2 degrees"])("%j is two degrees", (cell) => {
     expect(readCell(cell, path)).toBe(2);
   });
 

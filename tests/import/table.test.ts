@@ -152,6 +152,17 @@ describe("rows that are no shots", () => {
     expect([readings(read, "carry"), read.findings]).toEqual([[150, 151], []]);
   });
 
+  test("so is a row of units with figures in them", () => {
+    const read = importTable("Ball speed;Carry\n[ms-1];(m)\n48.5;150\n", {
+      columns: [column("Ball speed", metricColumn("ball-speed", "m/s")), carry],
+    });
+    expect([readings(read, "carry"), readings(read, "ball-speed"), read.findings]).toEqual([
+      [150],
+      [48.5],
+      [],
+    ]);
+  });
+
   test("a rule under the header is passed over, as in Markdown, and units under it", () => {
     const read = data("|Club|Carry|Side|\n|---|---:|:--:|\n||[m]|[m]|\n|7i|150|3|\n|7i|---|4|\n");
     expect([readings(read, "carry"), read.findings]).toEqual([[150, undefined], []]);

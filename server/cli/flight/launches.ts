@@ -103,7 +103,7 @@ interface LaunchColumn extends Column {
 }
 
 function columnOf(header: string, amounts: AmountReader): LaunchColumn | undefined {
-  const { words, unit, positive } = parseHeader(header.replace(/\sin\s+(\S+)\s*$/i, " ($1)"));
+  const { words, unit, positive } = parseHeader(header);
   const metric = LAUNCH_METRICS.find((name) => name === words.join("-"));
   if (metric === undefined) return undefined;
   const declared = amounts.metricCalled(metric);

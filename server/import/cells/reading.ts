@@ -68,7 +68,8 @@ export function partsOf(text: string): { before: string; number: string; after: 
   const firstDigit = text.search(/\d/);
   if (firstDigit < 0) return undefined;
   let end = text.length;
-  while (!isNumeral(text[end - 1])) end--;
+  while (!isDigit(text[end - 1])) end--;
+  if (isDecimalMark(text[end])) end++; // `5.` is a number; the full stop of `5 yd.` stands further behind
   let start = firstDigit;
   if (isDecimalMark(text[start - 1])) start--;
   const sign = /[+\-−–]\s?$/.exec(text.slice(Math.max(0, start - 2), start));
@@ -81,8 +82,8 @@ export function partsOf(text: string): { before: string; number: string; after: 
 }
 
 const isDecimalMark = (character: string | undefined) => character === "." || character === ",";
-const isNumeral = (character: string | undefined) =>
-  character !== undefined && (isDecimalMark(character) || (character >= "0" && character <= "9"));
+const isDigit = (character: string | undefined) =>
+  character !== undefined && character >= "0" && character <= "9";
 
 /** What is left of `text` when the unit at its beginning, or all of it, is taken off. */
 function withoutUnit(text: string, unit: Unit): string {

@@ -9,12 +9,23 @@ const SPELLINGS: Readonly<Record<string, readonly string[]>> = {
   yd: ["yds", "yard", "yards"],
   ft: ["feet", "foot", "'"],
   in: ["inch", "inches", "ins", '"'],
-  s: ["sec", "secs", "second", "seconds"],
+  s: ["sec", "secs", "second", "seconds", "sek", "sekunde", "sekunden"],
   ms: ["msec", "msecs", "millisecond", "milliseconds"],
-  "m/s": ["mps", "ms-1", "m·s-1", "metres/second", "meters/second", "m/sec"],
-  "km/h": ["kph", "kmh", "kmph", "km/hr"],
+  "m/s": ["mps", "ms-1", "m·s-1", "metres/second", "meters/second", "m/sec", "m/sek"],
+  "km/h": ["kph", "kmh", "kmph", "km/hr", "km/t", "km/std", "kilometres/hour", "kilometers/hour"],
   mph: ["miles/h", "miles/hour", "mi/h", "mp/h"],
-  rpm: ["r/min", "rev/min", "revs/min", "1/min", "min-1", "u/min", "rpms"],
+  rpm: [
+    "r/min",
+    "rev/min",
+    "revs/min",
+    "1/min",
+    "min-1",
+    "u/min",
+    "tr/min",
+    "rpms",
+    "revs/minute",
+    "revolutions/minute",
+  ],
   "°/s": ["deg/s", "deg/sec"],
   "%": ["pct", "percent", "per cent"],
 };
@@ -30,10 +41,13 @@ export function symbolOf(text: string): string | undefined {
   return SYMBOLS.get(foldUnit(text));
 }
 
-/** A unit without regard to case, full stops and spaces. */
+/** A unit without regard to case, full stops, spaces and raised figures: `m s⁻¹` is `ms-1`, `miles per hour` is `miles/hour`. */
 export function foldUnit(text: string): string {
   return text
     .toLowerCase()
+    .replace(/\sper\s/g, "/")
     .replace(/[\s.]+/g, "")
+    .replace(/[⁻−–]/g, "-")
+    .replace(/¹$/, "1")
     .replace(/^º/, "°");
 }

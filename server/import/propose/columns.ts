@@ -10,7 +10,7 @@ import { parseHeader } from "./header.ts";
 import { type Meaning, Meanings, type OtherKind } from "./meanings.ts";
 import { type Profile, profileOf } from "./profile.ts";
 import { evidenceOf, type Reading, settleSigns } from "./relations.ts";
-import { directionOf, sidesOf, signFor, unknownSides } from "./signs.ts";
+import { sidesOf, signFor, statedDirection, unknownSides } from "./signs.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
 export type Confidence = "sure" | "likely" | "doubtful";
@@ -89,7 +89,7 @@ function readingsOf(drafts: readonly Draft[], hand: Hand | null): Map<string, Re
   for (const { chosen, parsed, profile } of drafts) {
     if (chosen?.meaning.kind !== "metric") continue;
     const { metric, unit } = chosen.meaning;
-    const stated = directionOf(parsed.positive, metric.directions);
+    const stated = statedDirection(parsed, metric.directions);
     const cells = sidesOf(profile, metric);
     const isHanded = stated?.handed === true || cells?.some((side) => side?.handed === true) === true;
     if (isHanded && hand === null) continue; // which side of the frame it is depends on the player

@@ -140,13 +140,12 @@ function readingOf(
 
 function isUnits({ cells }: TableRow): boolean {
   const stated = cells.map((cell) => cell.trim()).filter((cell) => !isBlank(cell));
-  const units = stated.filter(
-    (cell) => /^[[(].+[\])]$/.test(cell) || symbolOf(cell) !== undefined || cell === "°",
-  );
+  const isUnit = (cell: string) => symbolOf(cell.replace(/^[[(]|[\])]$/g, "")) !== undefined;
+  const units = stated.filter((cell) => /^[[(].+[\])]$/.test(cell) || isUnit(cell));
   return (
     stated.length > 0 &&
     units.length >= 0.6 * stated.length &&
-    stated.every((cell) => !/\d/.test(cell) || symbolOf(cell) !== undefined)
+    stated.every((cell) => !/\d/.test(cell) || isUnit(cell))
   );
 }
 

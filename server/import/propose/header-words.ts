@@ -117,6 +117,13 @@ export const OTHER_WORDS = {
     "shot index",
     "swing number",
     "swing",
+    "shots",
+    "ball number",
+    "hit number",
+    "seq",
+    "rep",
+    "attempt",
+    "n",
     "schlag",
     "schlagnummer",
     "nummer",
@@ -280,13 +287,24 @@ export const SAME_WORDS: Readonly<Record<string, string>> = {
   targ: "target",
   flt: "flight",
   sec: "time",
+  h: "horizontal",
+  v: "vertical",
+  "#": "number",
 };
 
 /** Words that change nothing. */
 export const NEUTRAL_WORDS = new Set(
-  "shot value measured gemessen wert est estimated calc calculated actual data reading at the of my average avg mean raw and".split(
+  "shot value measured gemessen wert est estimated calc calculated actual data reading at the of my raw and".split(
     " ",
   ),
+);
+
+/** Words beside a metric's that make it another quantity than a reading of one shot: `Target carry`, `Ball speed (avg)`. */
+export const OTHER_QUANTITIES: ReadonlySet<string> = new Set(
+  `target goal ideal optimal optimum required best worst previous last predicted expected projected average avg mean median
+  minimum min maximum gap difference diff delta change gain loss error std sd stdev variance tolerance limit rank rating
+  score quality efficiency consistency percentile decay normalised normalized adjusted durchschnitt mittelwert mittel
+  ziel`.split(/\s+/),
 );
 
 /** Words that change nothing beside a metric of the club, or of the ball. */

@@ -1,35 +1,41 @@
 /** What a column's name says: words, a unit, and which side is positive. */
 import { symbolOf } from "../cells/unit-words.ts";
 import { NEUTRAL_WORDS, SAME_WORDS } from "./header-words.ts";
+import { type StatedSide, statedSide, withoutSides, withoutSigns } from "./stated-side.ts";
 
-export interface ParsedHeader {
+export interface ParsedHeader extends StatedSide {
   /** In lower case, abbreviations written out, without the unit and what stands in brackets. */
   readonly words: readonly string[];
+  /** What stands in brackets, where it is neither a unit nor about sides: `horizontal` of `Launch angle (horizontal)`. */
+  readonly aside: readonly string[];
   /** The symbol of the unit that the header states. */
   readonly unit: string | undefined;
-  /** The word for the side that the header calls positive, as it is written there: `right`, `R`, `in-to-out`. */
-  readonly positive: string | undefined;
 }
 
 /** What stands further behind in a header says nothing. */
 const LONGEST = 200;
 const BRACKETS = /[([{]([^)\]}]*)[)\]}]/g;
 
-/** Reads headers such as `Club Speed (mph)`, `clubSpeed_mph`, `Path [deg, + = right]`, `Carry, m`, `Offline L-/R+`. */
+/** Reads headers such as `Club Speed (mph)`, `clubSpeed_mph`, `Path [deg, + = right]`, `Carry in m`, `Offline L-/R+`. */
 export function parseHeader(header: string): ParsedHeader {
-  const text = header.slice(0, LONGEST).normalize("NFKC").trim();
-  const inBrackets = [...text.matchAll(BRACKETS)].map(([, content = ""]) => content);
+  // The compatibility form of the ordinal sign, which people type for degrees, is the letter o.
+  const text = header.slice(0, LONGEST).replaceAll("º", "°").normalize("NFKC").trim();
+  const inBrackets = [...text.matchAll(BRACKETS)].map(([, content = ""]) => remarkOf(content));
   const outside = text.replace(BRACKETS, " ");
-  const [name = "", ...behind] = outside.split(/[,;:]/);
-  const remarks = [...inBrackets, ...behind];
-  const stated = remarks.map(unitIn).find((unit) => unit !== undefined);
-  const positive = [...remarks, outside].map(positiveIn).find((word) => word !== undefined);
-  const { words, unit } = withoutUnit(partedWords(withoutSigns(name)));
-  const more = behind.filter((part) => unitIn(part) === undefined && positiveIn(part) === undefined);
+  const [name = "", ...rest] = outside.split(/[,;:]/);
+  const behind = remarkOf(rest.join(","));
+  const remarks = [...inBrackets, behind];
+  const named = withoutSides(name, false);
+  const { words, unit } = withoutUnit(/\p{L}/u.test(named) ? named : withoutSigns(name));
+  const { positive, negative } = remarks.find((remark) => remark.side !== undefined)?.side ??
+    statedSide(outside, false) ??
+    statedSide(text.replace(/[()[\]{}]/g, " "), false) ?? { positive: undefined, negative: undefined };
   return {
-    words: [...words, ...more.flatMap((part) => partedWords(withoutSigns(part)))].flatMap(writtenOut),
-    unit: stated ?? unit,
+    words: [...words, ...behind.words].flatMap(writtenOut),
+    aside: inBrackets.flatMap((remark) => remark.words).flatMap(writtenOut),
+    unit: remarks.find((remark) => remark.unit !== undefined)?.unit ?? unit,
     positive,
+    negative,
   };
 }
 
@@ -46,15 +52,21 @@ export function areNeutral(words: Iterable<string>, more: ReadonlySet<string> | 
 
 /** German letters as programs write them that know none. */
 const PLAIN_LETTERS: Readonly<Record<string, string>> = { ä: "ae", ö: "oe", ü: "ue", ß: "ss" };
+const BETWEEN_WORDS = /[\s_.|·–-]+/u;
 
 function partedWords(text: string): string[] {
+  return camelParted(text)
+    .toLowerCase()
+    .replace(/[äöüß]/g, (letter) => PLAIN_LETTERS[letter] ?? letter)
+    .split(BETWEEN_WORDS)
+    .filter((word) => word !== "");
+}
+
+function camelParted(text: string): string {
   return text
     .replace(/(\p{Ll})(\p{Lu})/gu, "$1 $2")
     .replace(/(\p{Lu})(\p{Lu}\p{Ll})/gu, "$1 $2")
-    .toLowerCase()
-    .replace(/[äöüß]/g, (letter) => PLAIN_LETTERS[letter] ?? letter)
-    .split(/[\s_.|·–-]+/u)
-    .filter((word) => word !== "");
+    .replace(/#/g, " # ");
 }
 
 function writtenOut(word: string): string[] {
@@ -65,46 +77,46 @@ function writtenOut(word: string): string[] {
     .flatMap((part) => (SAME_WORDS[part] ?? part).split(" "));
 }
 
-/** Takes the unit off the end, if more than the unit is there: `carry yd`, `ball speed m/s`. */
-function withoutUnit(words: readonly string[]): { words: readonly string[]; unit: string | undefined } {
-  const last = words.at(-1);
-  const unit = last === undefined || words.length === 1 ? undefined : symbolOf(last);
-  return unit === undefined ? { words, unit } : { words: words.slice(0, -1), unit };
-}
+/** Of how many words a unit may be made: `m per s`. */
+const LONGEST_UNIT = 3;
 
-function unitIn(remark: string): string | undefined {
-  const whole = symbolOf(remark.trim());
-  if (whole !== undefined) return whole;
-  const parts = remark.split(/[\s,;]+/).map(symbolOf);
-  return parts.find((unit) => unit !== undefined);
-}
-
-/** What sides are called in headers. */
-const SIDE =
-  "(?<side>in-to-out|out-to-in|in-out|out-in|left|right|up|down|in|out|open|closed|toe|heel|high|low|ahead|behind|draw|fade|push|pull|[lrudioc])(?![a-z-])";
-const POSITIVE = [
-  String.raw`\bpos(?:itive|\.)?\s*(?:is|=|:)?\s*(?:to\s+(?:the\s+)?)?${SIDE}`,
-  String.raw`(?<![a-z-])${SIDE}\s*(?:is|=|:)\s*(?:\+|pos(?:itive)?\b)`,
-  String.raw`(?<![\w+])\+(?:ve)?\s*(?:is|=|:|→|->)?\s*(?:to\s+(?:the\s+)?)?${SIDE}`,
-  String.raw`(?<![a-z-])${SIDE}\s?\+(?!\w)`,
-].map((pattern) => new RegExp(pattern, "i"));
-
-/** Finds what is called positive: `+ = right`, `R+`, `positive right`, `right is positive`, `right = +`. */
-function positiveIn(text: string): string | undefined {
-  for (const pattern of POSITIVE) {
-    const side = pattern.exec(text)?.groups?.side;
-    if (side !== undefined) return side.toLowerCase().replace(/^(in|out)-(out|in)$/, "$1-to-$2");
+/** Takes the unit off the end, if more than the unit is there: `carry yd`, `ball speed m/s`, `ball_speed_m_s`, `carry in m`. */
+function withoutUnit(name: string): { words: string[]; unit: string | undefined } {
+  const text = camelParted(name).trim();
+  const starts = [...text.matchAll(/(?<=[\s_.|·–-])[^\s_.|·–-]/gu)].map(({ index }) => index);
+  for (const start of starts.slice(-LONGEST_UNIT)) {
+    const tail = text.slice(start);
+    const asQuotient = tail.replace(/[\s_.-]+(?:per[\s_.-]+)?/giu, "/");
+    const unit = symbolOf(asQuotient) ?? symbolOf(tail.replaceAll("_", ""));
+    if (unit === undefined) continue;
+    const words = partedWords(text.slice(0, start));
+    if (words.length > 1 && words.at(-1) === "in") words.pop();
+    if (words.length > 0) return { words, unit };
   }
-  return undefined;
+  return { words: partedWords(text), unit: undefined };
 }
 
-const REMARKS = [
-  ...POSITIVE,
-  new RegExp(String.raw`(?<![a-z-])${SIDE}\s?[-−](?!\w)`, "i"),
-  new RegExp(String.raw`(?<![\w-])[-−]\s*(?:is|=|:)\s*${SIDE}`, "i"),
-];
-
-/** The name without remarks on signs: `Offline L-/R+` is `Offline`. */
-function withoutSigns(text: string): string {
-  return REMARKS.reduce((rest, remark) => rest.replace(remark, " "), text).replace(/\s\/\s/g, " ");
+/** What stands in brackets or behind a comma: a unit, a side, words. */
+function remarkOf(content: string): {
+  unit: string | undefined;
+  side: StatedSide | undefined;
+  words: string[];
+} {
+  const parts = content.split(/[,;]/).map((part) => part.trim());
+  const whole = symbolOf(content.trim());
+  if (whole !== undefined) return { unit: whole, side: undefined, words: [] };
+  const isUnit = (part: string) => symbolOf(part) !== undefined;
+  const rest = parts.filter((part) => !isUnit(part)).join(", ");
+  const side = statedSide(rest, true);
+  // Beside a plus or a minus, `in` is a side and no inch.
+  const isUnitWord = (word: string) => isUnit(word) && !(side !== undefined && /^in$/i.test(word));
+  const words = withoutSides(rest, true)
+    .split(/[\s,;]+/)
+    .filter((word) => word !== "");
+  const unit = [...parts.filter(isUnit), ...rest.split(/[\s,;]+/).filter(isUnitWord)][0];
+  return {
+    unit: unit === undefined ? undefined : symbolOf(unit),
+    side,
+    words: words.filter((word) => !isUnitWord(word)).flatMap(partedWords),
+  };
 }

@@ -7,7 +7,7 @@ import { parseDate } from "../cells/date.ts";
 import { clockOf } from "../cells/moment.ts";
 import { symbolOf } from "../cells/unit-words.ts";
 import { type ParsedHeader, parseHeader } from "./header.ts";
-import { OTHER_WORDS, UNREAD_WORDS } from "./header-words.ts";
+import { OTHER_QUANTITIES, OTHER_WORDS, UNREAD_WORDS } from "./header-words.ts";
 import type { Profile } from "./profile.ts";
 import { isTypical, isUsual, shareInside } from "./value-ranges.ts";
 import type { Vocabulary } from "./vocabulary.ts";
@@ -40,6 +40,9 @@ interface Entry {
   readonly phrases: readonly Phrase[];
 }
 
+/** From here on the words of a name alone tell what it is. */
+const NAMED = 0.85;
+
 /** No column's name is longer. */
 const LONGEST_NAME = 80;
 
@@ -70,7 +73,7 @@ export class Meanings {
     let known = this.#known.get(text);
     if (known === undefined) {
       const header = parseHeader(text);
-      known = this.#entries.some(({ phrases }) => wordScore(header, phrases) >= 0.85);
+      known = this.#wordScores(header).some((score) => score >= NAMED);
       this.#known.set(text, known);
     }
     return known;
@@ -79,8 +82,9 @@ export class Meanings {
   /** What a column may mean, the likeliest first. */
   of(header: ParsedHeader, unitBelow: string | undefined, profile: Profile): Candidate[] {
     const unit = header.unit ?? unitBelow ?? profile.unit;
-    const candidates = this.#entries.flatMap(({ of, phrases }) => {
-      const words = wordScore(header, phrases);
+    const scores = this.#wordScores(header);
+    const candidates = this.#entries.flatMap(({ of }, at) => {
+      const words = scores[at] ?? 0;
       if (words === 0) return [];
       return typeof of === "string"
         ? this.#other(of, words, profile, unit)
@@ -88,6 +92,21 @@ export class Meanings {
     });
     candidates.push(...this.#byCells(profile, candidates));
     return candidates.sort((one, other) => other.score - one.score);
+  }
+
+  /**
+   * How well the header's words name each entry. What stands in brackets belongs to the name where a name comes of it, as in
+   * `Launch angle (horizontal)`, or another quantity, as in `Carry (target)`; else it is a remark.
+   */
+  #wordScores({ words, aside }: ParsedHeader): number[] {
+    const scoresOf = (words: readonly string[]) =>
+      this.#entries.map(({ phrases }) => wordScore(words, phrases));
+    if (aside.length > 0) {
+      const together = scoresOf([...words, ...aside]);
+      const isOther = aside.some((word) => OTHER_QUANTITIES.has(word));
+      if (isOther || together.some((score) => score >= NAMED)) return together;
+    }
+    return scoresOf(words);
   }
 
   #metric(metric: Metric, words: number, profile: Profile, symbol: string | undefined): Candidate[] {
@@ -144,7 +163,7 @@ export class Meanings {
   }
 
   #other(kind: OtherKind | "unread", words: number, profile: Profile, unit: string | undefined): Candidate[] {
-    const { stated, read, texts } = profile;
+    const { stated, read, sided, texts } = profile;
     const reasons = [byWords(words)];
     const share = (test: (text: string) => boolean) =>
       stated === 0
@@ -152,7 +171,9 @@ export class Meanings {
         : [...texts].reduce((sum, [text, count]) => sum + (test(text) ? count : 0), 0) /
           [...texts.values()].reduce((sum, count) => sum + count, 0);
     const fit = {
-      club: () => (share((text) => this.#club(text) !== undefined) >= 0.5 || read < 0.5 * stated ? 1 : 0),
+      // `I7` and `Eisen 7` are numbers beside a word, too.
+      club: () =>
+        share((text) => this.#club(text) !== undefined) >= 0.5 || read - sided < 0.5 * stated ? 1 : 0,
       block: () => (unit === undefined && texts.size < 0.6 * Math.max(stated, 4) ? 1 : 0.3),
       player: () => (unit === undefined && share((text) => /\p{L}/u.test(text)) >= 0.5 ? 1 : 0.4),
       session: () => (unit === undefined ? 1 : 0),

@@ -3,6 +3,7 @@ import type { Direction, Metric } from "../../../shared/plan-model.ts";
 import type { ParsedHeader } from "./header.ts";
 import type { Profile } from "./profile.ts";
 import type { Reading } from "./relations.ts";
+import type { StatedSide } from "./stated-side.ts";
 
 /** The direction that a word in a header or a cell means, written out or cut short; undefined where that is not clear. */
 export function directionOf(
@@ -14,6 +15,17 @@ export function directionOf(
   const meant = directions.filter((direction) => direction.word.startsWith(start));
   const exact = meant.find((direction) => direction.word === start);
   return exact ?? (meant.length === 1 ? meant[0] : undefined);
+}
+
+/** The direction that a column's name calls positive, if only by what it calls negative. */
+export function statedDirection(
+  { positive, negative }: StatedSide,
+  directions: readonly Direction[],
+): Direction | undefined {
+  const stated = directionOf(positive, directions);
+  if (stated !== undefined || positive !== undefined) return stated;
+  const other = directionOf(negative, directions);
+  return directions.find(({ sign, handed }) => sign === -(other?.sign ?? 0) && handed === other?.handed);
 }
 
 /** The side that each cell names; undefined where not every reading but zero names one that is known. */
@@ -40,7 +52,7 @@ export function unknownSides({ sides, numbers }: Profile): string[] {
 /** The positive side where it is proven; else the words to choose from. */
 export function signFor(
   metric: Metric,
-  { positive }: ParsedHeader,
+  header: ParsedHeader,
   profile: Profile,
   reading: Reading | undefined,
 ): { positive: string | null; signs: string[]; why: string } {
@@ -48,7 +60,7 @@ export function signFor(
   if (directions.length === 0) return { positive: null, signs: [], why: "" };
   if (sidesOf(profile, metric) !== undefined)
     return { positive: null, signs: [], why: "its cells name the side" };
-  const stated = directionOf(positive, directions);
+  const stated = statedDirection(header, directions);
   if (stated !== undefined && profile.sided === 0)
     return { positive: stated.word, signs: [], why: "its name says which way is positive" };
   const plain = (sign: number) =>

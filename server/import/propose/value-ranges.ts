@@ -24,11 +24,13 @@ const USUAL_UNITS = {
   height: ["ft", "m", "yd"],
   club: ["in", "cm", "mm"],
   speed: ["mph", "m/s", "km/h"],
+  time: ["s"],
 } as const;
 
 export function isUsual(symbol: string, { name, dimension }: Metric): boolean {
   const realm = METRIC_WORDS[name]?.realm;
   if (dimension === "speed") return USUAL_UNITS.speed.some((unit) => unit === symbol);
+  if (dimension === "duration") return USUAL_UNITS.time.some((unit) => unit === symbol);
   if (dimension !== "length" || realm === undefined) return true;
   const usual =
     realm === "club" ? USUAL_UNITS.club : name === "apex" ? USUAL_UNITS.height : USUAL_UNITS.ground;

@@ -1,8 +1,8 @@
 /** How well a column's name is one of the phrases by which people name something. */
 import { distance } from "fastest-levenshtein";
 import type { Realm } from "../../../shared/metric-words.ts";
-import { areNeutral, type ParsedHeader, wordsOf } from "./header.ts";
-import { REALM_WORDS } from "./header-words.ts";
+import { areNeutral, wordsOf } from "./header.ts";
+import { OTHER_QUANTITIES, REALM_WORDS } from "./header-words.ts";
 
 export interface Phrase {
   readonly words: readonly string[];
@@ -28,7 +28,7 @@ export function fold(text: string): string {
 }
 
 /** How well the words of a header are those of one of the phrases: 0 to 1. */
-export function wordScore({ words }: ParsedHeader, phrases: readonly Phrase[]): number {
+export function wordScore(words: readonly string[], phrases: readonly Phrase[]): number {
   if (words.length === 0) return 0;
   const key = words.toSorted().join(" ");
   const folded = fold(words.join(""));
@@ -42,6 +42,7 @@ function scoreOf(words: readonly string[], key: string, folded: string, phrase: 
   const realm = phrase.realm === undefined ? undefined : REALM_WORDS[phrase.realm];
   const extra = without(words, phrase.words);
   const missing = without(phrase.words, words);
+  if (extra.some((word) => OTHER_QUANTITIES.has(word))) return 0;
   if (missing.length === 0 && areNeutral(extra, realm)) return 0.9;
   if (missing.length === 0)
     return Math.max(0.2, 0.55 - 0.1 * extra.length) * (phrase.words.length > 1 ? 1.2 : 1);

@@ -86,12 +86,11 @@ export function isRule(cells: readonly string[]): boolean {
 /** A unit in brackets or the unit of its column, but not a single digit, where the readings would be; no club, no block. */
 function isUnits(row: TableRow, columns: Columns): boolean {
   const cellOf = (column: { index: number }) => (row.cells[column.index] ?? "").trim();
+  const isUnit = (column: Columns["metrics"][number]) =>
+    namesUnit(cellOf(column).replace(/^[[(]|[\])]$/g, ""), column.content.unit);
   return (
-    columns.metrics.every((column) => !/\d/.test(cellOf(column))) &&
-    columns.metrics.some((column) => {
-      const cell = cellOf(column);
-      return /^[[(].+[\])]$/.test(cell) || namesUnit(cell, column.content.unit);
-    }) &&
+    columns.metrics.every((column) => !/\d/.test(cellOf(column)) || isUnit(column)) &&
+    columns.metrics.some((column) => /^[[(].+[\])]$/.test(cellOf(column)) || isUnit(column)) &&
     [...columns.clubs, ...columns.blocks].every((column) => isBlank(cellOf(column)))
   );
 }
