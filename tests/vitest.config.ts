@@ -14,7 +14,7 @@ export default defineConfig({
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/workbench/**"],
           setupFiles: "tests/support/limit-searches.ts",
-          testTimeout: 30_000,
+          testTimeout: 120_000,
           // No module of ours keeps what a test could change, so a worker loads each of them once for all its files.
           isolate: false,
           sequence: { groupOrder: 0 },

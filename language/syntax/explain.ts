@@ -32,10 +32,19 @@ import {
   shotsMissing,
   statisticMissing,
 } from "./slips/goals.ts";
-import { everyShot, limitInSentence, limitOfAmount, limitOfShots, valueToBeNear } from "./slips/limits.ts";
+import {
+  everyShot,
+  limitInSentence,
+  limitOfAmount,
+  limitOfShots,
+  nameBehindMetric,
+  valueToBeNear,
+  withinBothSides,
+} from "./slips/limits.ts";
 import { arrow, comma, oneOf, thenWithoutBraces, whenMissing } from "./slips/lists.ts";
 import { confidence, kindBeforeName, otherWord, otherWordInside } from "./slips/other-words.ts";
 import {
+  article,
   bullet,
   clubRunTogether,
   clubWithoutWith,
@@ -52,6 +61,16 @@ import {
   unitBefore,
   unitWithoutIn,
 } from "./slips/phrases.ts";
+import {
+  bothOrEither,
+  goalsTogether,
+  misses,
+  noShots,
+  rangeOfShots,
+  runInOtherWords,
+  shotsOnTarget,
+  shotsTogether,
+} from "./slips/shots.ts";
 import { statisticBehind } from "./slips/statistics.ts";
 import {
   keywordAsName,
@@ -100,6 +119,15 @@ const RECOGNISERS: readonly Recogniser[] = [
   ordinal,
   leastInARow,
   whenMissing,
+  bothOrEither,
+  goalsTogether,
+  shotsTogether,
+  rangeOfShots,
+  runInOtherWords,
+  noShots,
+  misses,
+  shotsOnTarget,
+  withinBothSides,
   limitOfShots,
   limitInSentence,
   limitOfAmount,
@@ -119,7 +147,9 @@ const RECOGNISERS: readonly Recogniser[] = [
   shotsLeftOut,
   splitDirection,
   clubRunTogether,
+  article,
   splitName,
+  nameBehindMetric,
   countBehind,
   unitBefore,
   keywordAsName,
@@ -153,6 +183,10 @@ function misfitToExplain(misfit: Misfit): Misfit {
   const before = slip.tokens[index - 1];
   if (!startsLine(token, before)) return before?.image === "{" ? misfit : start;
   if (!slip.grammar.names.has(nameOf(token.tokenType))) return misfit;
+  // Only in a drill does a name say how many shots.
+  if (slip.loop?.starters.has("leave") && !slip.rules.includes("Drill")) {
+    return { ...start, expected: start.expected.filter((name) => !slip.grammar.names.has(name)) };
+  }
   const isMeant = otherWord(start) !== undefined || misspelt(start) !== undefined;
   return isMeant && otherWord(misfit) === undefined && misspelt(misfit) === undefined ? start : misfit;
 }

@@ -71,6 +71,11 @@ export function misfitOf(slip: Slip): Misfit {
   return { slip, token: tokens[index], index, expected: [...expected] };
 }
 
+/** The statements among which the parser was, whether one of them was being read or expected. */
+export function loopAround({ loop, rules, grammar }: Slip): StatementLoop | undefined {
+  return loop ?? rules.map((rule) => grammar.loops.get(rule)).findLast((known) => known !== undefined);
+}
+
 /**
  * The start of the statement, as what does not fit there, where it is a name or a number and hardly anything behind it
  * could be read. Undefined elsewhere.

@@ -7,12 +7,22 @@ import { SLIPS as LIMITS } from "./slips/limits.ts";
 import { SLIPS as LISTS } from "./slips/lists.ts";
 import { SLIPS as OTHER_WORDS } from "./slips/other-words.ts";
 import { SLIPS as PHRASES } from "./slips/phrases.ts";
+import { SLIPS as SHOTS } from "./slips/shots.ts";
 import { SLIPS as STATEMENTS } from "./slips/statements.ts";
 import { SLIPS as WORDS } from "./slips/words.ts";
 
 const syntaxErrors = async (text: string) => (await check(text)).filter(({ code }) => code === SYNTAX_CODE);
 
-const SLIPS = [...CHARACTERS, ...LIMITS, ...LISTS, ...OTHER_WORDS, ...PHRASES, ...STATEMENTS, ...WORDS];
+const SLIPS = [
+  ...CHARACTERS,
+  ...LIMITS,
+  ...LISTS,
+  ...OTHER_WORDS,
+  ...PHRASES,
+  ...SHOTS,
+  ...STATEMENTS,
+  ...WORDS,
+];
 
 describe.each(SLIPS)("$name", ({ text: marked, messages, fixed }) => {
   const { text, ranges } = unmark(marked);

@@ -1,7 +1,7 @@
 /** Limits in everyday words: `no more than 2 shots`, `carry 140 yd or more`, `carry is 60 yd ± 5 yd`, `every shot`. */
-import type { Explanation, Misfit, Recogniser } from "../slip.ts";
-import { rangeOf, type Token } from "../tokens.ts";
-import { amountAt, goalAround, isNumber, LIMITS, nearby, rewrite } from "./nearby.ts";
+import type { Explanation, Misfit, Recogniser, Slip } from "../slip.ts";
+import { rangeOf, type Token, touch } from "../tokens.ts";
+import { amountAt, goalAround, insertBefore, isNumber, isWord, LIMITS, nearby, rewrite } from "./nearby.ts";
 
 type Bound = "at least" | "at most" | "above" | "below";
 
@@ -171,6 +171,33 @@ function aroundZero(line: readonly Token[], place: number): Explanation | undefi
   return rewrite(`How close it must be is written \`${text}\`.`, line[0] as Token, last, text);
 }
 
+/** `start-direction within 2° left to 2° right`. */
+export const withinBothSides: Recogniser = ({ slip, index, token }) => {
+  const [within, low, unit, side] = slip.tokens.slice(Math.max(0, index - 4), index);
+  const [joint, high, otherUnit, otherSide] = nearby({ slip, index, token, expected: [] }).line;
+  if (within?.image !== "within" || !isNumber(low) || !isNumber(high)) return undefined;
+  if (!/^(?:to|and|or)$/.test(joint?.image ?? "") || !isWord(side) || !isWord(otherSide)) return undefined;
+  const text = `between ${textOf(slip, low, side)} and ${textOf(slip, high, otherSide)}`;
+  return unit === undefined || otherUnit === undefined
+    ? undefined
+    : rewrite(`A range is written \`${text}\`.`, within, otherSide, text);
+};
+
+/** `shape draw`, `face-angle square`: a name right behind a metric. */
+export const nameBehindMetric: Recogniser = (misfit) => {
+  const { before: metric, line } = nearby(misfit);
+  const [name, next] = line;
+  if (!isBehindMetric(misfit) || metric === undefined || name === undefined) return undefined;
+  if (!/^\p{L}+$/u.test(name.image)) return undefined;
+  if (next !== undefined && next.image !== "}" && next.image !== "or" && next.image !== "and")
+    return undefined;
+  return insertBefore(
+    `Say how it must be: \`${metric.image} is ${name.image}\`, or a limit such as \`${metric.image} within …\`.`,
+    name,
+    "is",
+  );
+};
+
 /** Whether a limit was expected: behind a metric. */
 function isBehindMetric({ expected }: Misfit): boolean {
   return expected.includes("within") && expected.includes("at");
@@ -200,12 +227,24 @@ function countBound(bound: Bound, { image }: Token, isShare: boolean): string {
   return `${isAbove ? "at least" : "at most"} ${step === 0 ? image : Math.max(0, Number(image) + step)}`;
 }
 
+/** As it was written, with its spaces. */
+function textOf({ tokens }: Slip, first: Token, last: Token): string {
+  const all = tokens.slice(tokens.indexOf(first), tokens.indexOf(last) + 1);
+  return all
+    .map((token, place) => (place === 0 || touch(all[place - 1] as Token, token) ? "" : " ") + token.image)
+    .join("");
+}
+
 function plusMinusAt(
   line: readonly Token[],
   place: number,
 ): { readonly sign: boolean; readonly length: number } {
   const image = line[place]?.image;
   if (image === "±" || image === "+/-") return { sign: true, length: 1 };
-  const isPair = image === "+" && line[place + 1]?.image === "-";
-  return { sign: isPair, length: isPair ? 2 : 0 };
+  const next = line[place + 1]?.image;
+  if (image === "+" && next === "-") return { sign: true, length: 2 };
+  const isInWords = /^(?:plus (?:or|\/) minus|give or take)$/.test(
+    `${image} ${next} ${line[place + 2]?.image}`,
+  );
+  return { sign: isInWords, length: isInWords ? 3 : 0 };
 }

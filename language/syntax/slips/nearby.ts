@@ -1,5 +1,5 @@
 /** The tokens around a place where the parser could not go on, and ways to write them anew. */
-import type { Explanation, Misfit } from "../slip.ts";
+import { type Explanation, loopAround, type Misfit } from "../slip.ts";
 import { excerpt, hasPlace, nameOf, rangeOf, startsLine, type Token, touch } from "../tokens.ts";
 
 /** Tokens of a line that a phrase takes, from the one that does not fit. */
@@ -26,12 +26,11 @@ export function nearby({ slip: { tokens }, index, token }: Misfit): Nearby {
 
 /** The tokens of a goal from its first, where it is among these that the parser stopped; else none. */
 export function goalAround({ slip, index }: Misfit): readonly Token[] {
-  const { tokens, start, grammar, rules } = slip;
+  const { tokens, start } = slip;
   const isBehindWord = /^(?:success|when)$/.test(tokens[start]?.image ?? "");
-  const first = isBehindWord ? start + 1 : start;
-  const loop =
-    slip.loop ?? rules.map((rule) => grammar.loops.get(rule)).findLast((known) => known !== undefined);
-  if (!isBehindWord && loop?.starters.has("average") !== true) return [];
+  const behind = tokens[start + 1]?.image === "{" ? start + 2 : start + 1;
+  const first = isBehindWord ? behind : start;
+  if (!isBehindWord && loopAround(slip)?.starters.has("average") !== true) return [];
   if (index < first || index > first + FEW) return [];
   return nearby({ slip, index: first, token: tokens[first], expected: [] }).line;
 }

@@ -1,7 +1,7 @@
 /** What is said the way people say it, but not the way the language has it: `7/10`, `150–160 yd`, `7 iron`. */
-import type { Explanation, Recogniser } from "../slip.ts";
+import { type Explanation, loopAround, type Recogniser } from "../slip.ts";
 import { SLIP } from "../slip-tokens.ts";
-import { excerpt, nameOf, rangeOf, startsLine, type Token, touch } from "../tokens.ts";
+import { excerpt, firstOfLine, nameOf, rangeOf, type Token, touch } from "../tokens.ts";
 import {
   amountAt,
   EVERYDAY_UNITS,
@@ -116,13 +116,10 @@ const LEFT_OUT =
 
 /** `exclude shots with carry below 100 yd`, `leave out shots with …`. */
 export const shotsLeftOut: Recogniser = ({ slip, index, token }) => {
-  const { tokens, grammar, rules, loop } = slip;
-  const around =
-    loop ?? rules.map((rule) => grammar.loops.get(rule)).findLast((known) => known !== undefined);
-  if (token === undefined || around?.starters.has("leave") !== true) return undefined;
+  const { tokens } = slip;
+  if (token === undefined || loopAround(slip)?.starters.has("leave") !== true) return undefined;
   // It may be read as a number of shots that has a name, up to where its condition begins.
-  let first = index;
-  while (!startsLine(tokens[first] as Token, tokens[first - 1])) first--;
+  const first = firstOfLine(tokens, index);
   const { line } = nearby({ slip, index: first, token: tokens[first], expected: [] });
   const said = LEFT_OUT.exec(line.map(({ image }) => image).join(" "))?.[0];
   if (said === undefined || said === "leave out shots where") return undefined;
@@ -169,22 +166,49 @@ export const plusMinus: Recogniser = (misfit) => {
   return rewrite("Plus or minus is written `±` or `+/-`.", plus, minus, "±");
 };
 
-/** `club path`, `face angle` and `7 iron` for a name, which is one word. */
+/** Words between which no hyphen was meant. */
+const JOINING = new Set(["a", "an", "the", "no", "as", "and", "or", "not", "of", "with", "than"]);
+
+/** `club path`, `face to path` and `7 iron` for a name, which is one word. */
 export const splitName: Recogniser = (misfit) => {
   const { before, line } = nearby(misfit);
   const [first, second] = line;
   if (first === undefined || second === undefined) return undefined;
-  if (isWord(before) && isWord(first) && LIMITS.has(second.image) && misfit.expected.includes("within")) {
-    const text = `${before.image}-${first.image}`;
-    return rewrite(`The parts of a name are joined by hyphens: \`${text}\`.`, before, first, text);
+  if (isWord(before) && misfit.expected.includes("within")) {
+    const limit = line.findIndex(({ image }) => LIMITS.has(image));
+    const others = line.slice(0, Math.max(0, limit));
+    const isName = others.every(({ image }) => /^\p{L}+$/u.test(image) && !JOINING.has(image));
+    if (!isName || others.length === 0 || others.length > 2) return undefined;
+    return joined(before, ...others);
   }
-  if (!misfit.expected.includes("WORD")) return undefined;
-  if (!isNumber(first) && !isKeyword(first)) return undefined;
-  if (isNumber(first) && EVERYDAY_UNITS.has(second.image)) return undefined;
-  if (typeOf(second) !== "WORD" || !/^[\p{L}-]+$/u.test(second.image) || touch(first, second))
-    return undefined;
-  const text = `${first.image}-${second.image}`;
-  return rewrite(`The parts of a name are joined by hyphens: \`${text}\`.`, first, second, text);
+  if (!misfit.expected.includes("WORD") || !isWord(second) || touch(first, second)) return undefined;
+  const isClub = isNumber(first) && CLUB_KINDS.includes(second.image);
+  const isName = isKeyword(first) && !JOINING.has(first.image) && /^[\p{L}-]+$/u.test(second.image);
+  return isClub || isName ? joined(first, second) : undefined;
+};
+
+function joined(first: Token, ...others: Token[]): Explanation {
+  const text = [first, ...others].map(({ image }) => image).join("-");
+  return rewrite(
+    `The parts of a name are joined by hyphens: \`${text}\`.`,
+    first,
+    others.at(-1) as Token,
+    text,
+  );
+}
+
+/** `shape is a draw`, `on the target`: an article, where the word behind it fits. */
+export const article: Recogniser = (misfit) => {
+  const [word, next] = nearby(misfit).line;
+  const { expected } = misfit;
+  if (word === undefined || next === undefined || !/^(?:an?|the)$/.test(word.image)) return undefined;
+  if (expected.includes(word.image) || !expected.includes(nameOf(next.tokenType))) return undefined;
+  const range = { start: rangeOf(word).start, end: rangeOf(next).start };
+  return {
+    message: `No article stands here: take \`${word.image}\` out.`,
+    range: rangeOf(word),
+    fixes: [{ title: `Take ${word.image} out`, edits: [{ range, newText: "" }] }],
+  };
 };
 
 /** `shots 10`. */

@@ -77,6 +77,31 @@ export const SLIPS: readonly Slip[] = [
     ),
   },
   {
+    name: "a limit on both sides",
+    text: block("10 shots", "target start-direction «within 2° left to 3.5° right»"),
+    messages: ["A range is written `between 2° left and 3.5° right`."],
+    fixed: block("10 shots", "target start-direction between 2° left and 3.5° right"),
+  },
+  {
+    name: "plus or minus, in words",
+    text: block(
+      "10 shots",
+      "target carry «145 yd plus or minus 5 yd»",
+      "target carry «145 yd give or take 5»",
+    ),
+    messages: [
+      "How close it must be to a value is written `within 5 yd of 145 yd`.",
+      "How close it must be to a value is written `within 5 yd of 145 yd`.",
+    ],
+    fixed: block("10 shots", "target carry within 5 yd of 145 yd", "target carry within 5 yd of 145 yd"),
+  },
+  {
+    name: "a name right behind a metric",
+    text: block("10 shots", "target shape «draw»"),
+    messages: ["Say how it must be: `shape is draw`, or a limit such as `shape within …`."],
+    fixed: block("10 shots", "target shape is draw"),
+  },
+  {
     name: "a goal on the line of its word",
     text: block(
       "10 shots",

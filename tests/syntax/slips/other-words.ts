@@ -34,6 +34,12 @@ export const SLIPS: readonly Slip[] = [
     ),
   },
   {
+    name: "other words for the best and the worst",
+    text: block("success {", "  «longest» carry at least 140 yd", "  «shortest» carry at least 120 yd", "}"),
+    messages: ["`longest` is `best` here.", "`shortest` is `worst` here."],
+    fixed: block("success {", "  best carry at least 140 yd", "  worst carry at least 120 yd", "}"),
+  },
+  {
     name: "a word that can mean more or less",
     text: block("success {", "  carry «improves by» 3 yd against usual", "}"),
     messages: ["`improves by` can be `rises by` or `falls by`: say which."],

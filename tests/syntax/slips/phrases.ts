@@ -3,6 +3,27 @@ import { block, plan, type Slip } from "./slip.ts";
 
 export const SLIPS: readonly Slip[] = [
   {
+    name: "a name in three words, and one with a word of the language in it",
+    text: block("10 shots", "target «face to path» within ±2°", "target «smash factor» at least 1.3"),
+    messages: [
+      "The parts of a name are joined by hyphens: `face-to-path`.",
+      "The parts of a name are joined by hyphens: `smash-factor`.",
+    ],
+    fixed: block("10 shots", "target face-to-path within ±2°", "target smash-factor at least 1.3"),
+  },
+  {
+    name: "an article",
+    text: block(
+      "10 shots",
+      "target shape is «a» draw",
+      "success {",
+      "  at least 8 of 10 shots on «the» target",
+      "}",
+    ),
+    messages: ["No article stands here: take `a` out.", "No article stands here: take `the` out."],
+    fixed: block("10 shots", "target shape is draw", "success {", "  at least 8 of 10 shots on target", "}"),
+  },
+  {
     name: "shots that do not count, in other words",
     text: block(
       "10 shots",

@@ -1,0 +1,102 @@
+/** Shots and how they are counted, in everyday words. */
+import { block, type Slip } from "./slip.ts";
+
+const OWN_LINE = "Each number of shots stands on a line of its own.";
+const ONE_IS_ENOUGH = "Goals of which one is enough stand in `any of { … }`, one a line.";
+const MISS =
+  "A miss is a shot that is not on target: say how many must be, `at least … of … shots on target`.";
+const ON_TARGET = "Shots that do what the targets ask are `on target`.";
+const inARow = (text: string) => `Shots one after the other are \`${text}\`.`;
+
+const goals = (...lines: string[]) =>
+  block("10 shots", "success {", ...lines.map((line) => `  ${line}`), "}");
+
+export const SLIPS: readonly Slip[] = [
+  {
+    name: "a range of shots",
+    text: block("«10-15» shots"),
+    messages: ["A block asks for one number of shots, so that it is known when it is over."],
+    fixed: block("10 shots"),
+  },
+  {
+    name: "two numbers of shots on a line",
+    text: block("10 shots with 7-iron «and» 5 shots with 5-iron"),
+    messages: [OWN_LINE],
+    fixed: block("10 shots with 7-iron", "5 shots with 5-iron"),
+  },
+  {
+    name: "goals on one line",
+    text: goals("average carry at least 140 yd «and» spread of carry below 10 yd"),
+    messages: ["Each goal stands on a line of its own; all of them count."],
+    fixed: goals("average carry at least 140 yd", "spread of carry below 10 yd"),
+  },
+  {
+    name: "both of two goals",
+    text: goals("«both» average carry at least 140 yd"),
+    messages: ["All goals of a block count: take `both` out."],
+    fixed: goals("average carry at least 140 yd"),
+  },
+  {
+    name: "one of two goals",
+    text: goals("«either» 5 in a row on target", "7 in a row on target «or» average carry at least 140 yd"),
+    messages: [ONE_IS_ENOUGH, ONE_IS_ENOUGH],
+  },
+  {
+    name: "shots on target, in other words",
+    text: goals(
+      "at least 8 of 10 shots «within target»",
+      "at least 8 of 10 shots «hit the target»",
+      "at least 8 of 10 shots «in the target»",
+    ),
+    messages: [ON_TARGET, ON_TARGET, ON_TARGET],
+    fixed: goals(
+      "at least 8 of 10 shots on target",
+      "at least 8 of 10 shots on target",
+      "at least 8 of 10 shots on target",
+    ),
+  },
+  {
+    name: "a limit for no metric",
+    text: goals("at least 8 of 10 shots «within» 2°"),
+    messages: ["Say of which metric: `shots with … within …`."],
+  },
+  {
+    name: "shots one after the other, in other words",
+    text: goals(
+      "«3 on target in a row»",
+      "«3 consecutive shots on target»",
+      "«5 good shots in a row»",
+      "«4 straight shots» with carry at least 100 yd",
+    ),
+    messages: [
+      inARow("3 in a row on target"),
+      inARow("3 in a row on target"),
+      inARow("5 in a row on target"),
+      inARow("4 in a row"),
+    ],
+    fixed: goals(
+      "3 in a row on target",
+      "3 in a row on target",
+      "5 in a row on target",
+      "4 in a row with carry at least 100 yd",
+    ),
+  },
+  {
+    name: "no shots",
+    text: goals("«no shots» with carry below 100 yd"),
+    messages: ["How many shots is said as a number: `at most 0 shots`."],
+    fixed: goals("at most 0 shots with carry below 100 yd"),
+  },
+  {
+    name: "misses",
+    text: goals("no «misses»", "at most 2 «misses»", "at most 1 shot «off» target"),
+    messages: [MISS, MISS, MISS],
+  },
+  {
+    name: "a word that begins no statement, before a number",
+    text: block("10 shots", "«rest» 2 min"),
+    messages: [
+      "Found `rest`. A statement in a `block` starts with `at`, a number, `time`, `caution`, `change`, `cue`, `target`, `require`, `leave` or `success`.",
+    ],
+  },
+];
