@@ -6,12 +6,14 @@ import { listed } from "../../criteria/wording.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { sentence } from "../words.ts";
 import { conflictsIn } from "./block-conflicts.ts";
+import { changeTooLarge } from "./changes-too-large.ts";
 import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { type Because, findConflict } from "./conflict.ts";
 import { type Demand, demandsOf, proposeDemand } from "./demand.ts";
 import { everyGoal, isOpen, shotsAsked } from "./goals.ts";
 import { type Need, needsOf } from "./need.ts";
 import { calledGoal, forWhom, named, relatedLines, since } from "./reasons.ts";
+import { widthOutOfReach } from "./widths.ts";
 
 export interface GoalConflict {
   readonly goal: Criterion;
@@ -30,6 +32,12 @@ export const goalConflictsIn = once((subject: BlockInPlan): GoalConflict[] => {
   );
   if (isReported) return [];
   return everyGoal(subject.block.success).flatMap((goal) => {
+    if (goal.kind === "change") {
+      const remark = changeTooLarge(goal, subject);
+      return remark === undefined ? [] : [{ goal, remark, against: [], concernsAll: true }];
+    }
+    const width = widthOutOfReach(goal, demands, subject);
+    if (width !== undefined) return [{ goal, ...width, concernsAll: true }];
     if ("subject" in goal && goal.subject.kind === "on-target" && !isAboutMisses(goal)) return []; // said of the targets
     for (const need of needsOf(goal, subject)) {
       const conflict = conflictOf(need, demands, subject);

@@ -11,9 +11,9 @@ import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { areCompatible, findConflict } from "./conflict.ts";
 import { type Demand, demandsOf, proposeDemand } from "./demand.ts";
 import { everyGoal } from "./goals.ts";
-import { idleWidth } from "./idle-widths.ts";
 import { propose } from "./propose.ts";
 import { calledGoal, isByOwnLines, named, relatedLines, since } from "./reasons.ts";
+import { idleWidth } from "./widths.ts";
 
 /** A way in which a goal may be missed: a shot that is like this. */
 interface Miss {
