@@ -12,6 +12,7 @@ import { relationsOfAverages } from "./average-relations.ts";
 import type { Circumstances } from "./circumstances.ts";
 import { becauseOf, fewestOf, worldOf } from "./conflict.ts";
 import { demandsOf, proposeDemand } from "./demand.ts";
+import { nameOfSize, relationsOfEllipses, SIZE } from "./ellipse-relations.ts";
 import type { GoalsAtOdds } from "./goals-together.ts";
 import { named, since } from "./reasons.ts";
 
@@ -22,14 +23,14 @@ export function numbersAtOdds(goals: readonly Criterion[], subject: BlockInPlan)
   const isImpossible = (some: readonly Criterion[]) =>
     HANDS.every((hand) => {
       const claimed = some.map((goal) => claimOn(goal, hand));
-      return !isPossible(claimed, worldOfNumbers(claimed, hand, subject));
+      return !isPossible(claimed, worldOfNumbers(some, claimed, hand, subject));
     });
   if (!isImpossible(claims)) return undefined;
   const fewest = fewestOf(claims, isImpossible);
   if (fewest.length < 2) return undefined;
   const hand = HANDS[0];
   const claimed = fewest.map((goal) => claimOn(goal, hand));
-  const because = becauseOf(claimed, worldOfNumbers(claimed, hand, subject));
+  const because = becauseOf(claimed, worldOfNumbers(fewest, claimed, hand, subject));
   const why = since(because, { hand, club: null, level: null }, subject);
   const lines = listed(fewest.map((goal) => named(goal, subject)));
   return { goals: fewest, why: `${lines}${why}. Change one of them.` };
@@ -41,10 +42,11 @@ function claimOn(goal: Criterion, hand: Hand): Proposition {
   return { kind: "number", metric: nameOfNumber(goal) ?? "", range: claimedBy(goal, hand) };
 }
 
-/** Two averages, or two claims about the same number. */
+/** Two averages, two sizes of ellipses, or two claims about the same number. */
 function mayBeAtOdds(claims: readonly Criterion[]): boolean {
   const averages = claims.filter((goal) => goal.kind === "statistic" && goal.statistic.kind === "average");
-  return averages.length > 1 || new Set(claims.map(nameOfNumber)).size < claims.length;
+  const sizes = claims.filter((goal) => goal.kind === "ellipse");
+  return averages.length > 1 || sizes.length > 1 || new Set(claims.map(nameOfNumber)).size < claims.length;
 }
 
 /** The number that a goal is about; an average goes by the name of its metric, since averages hang together as readings do. */
@@ -54,31 +56,39 @@ function nameOfNumber(goal: Criterion): string | undefined {
     if (statistic.kind === "average") return metric;
     return JSON.stringify([statistic, metric]);
   }
-  if (goal.kind === "ellipse") return JSON.stringify([goal.measure, goal.share, goal.metrics]);
+  if (goal.kind === "ellipse") return nameOfSize(goal);
   if (goal.kind !== "change") return undefined;
   const { statistic, metric, against, movement } = goal;
   return JSON.stringify(["change", statistic, metric, against, movement.amount.unit.symbol === "%"]);
 }
 
 /** What holds of averages over shots that meet the requirements, and of other numbers. */
-function worldOfNumbers(claimed: readonly Proposition[], hand: Hand, subject: BlockInPlan): World {
+function worldOfNumbers(
+  goals: readonly Criterion[],
+  claimed: readonly Proposition[],
+  hand: Hand,
+  subject: BlockInPlan,
+): World {
   const { vocabulary } = subject;
   const at: Circumstances = { hand, club: null, level: null };
   const required = demandsOf(subject)
     .filter(({ role }) => role === "require")
     .map((demand) => proposeDemand(demand, at, subject));
   const ofShots = worldOf([...claimed, ...required], at, vocabulary);
+  const ofEllipses = relationsOfEllipses(goals);
+  const sizes = new Set(ofEllipses.flatMap(({ metrics }) => metrics));
   const known = new Map<string, Interval>();
   const domain = (name: string): Interval => {
+    if (sizes.has(name)) return SIZE;
     if (required.length === 0 || !vocabulary.metrics.has(name)) return ofShots.domain(name);
     const range = known.get(name) ?? rangeLeft(name, required, ofShots);
     known.set(name, range);
     return range;
   };
-  const relations = ofShots.relations.flatMap((relation) =>
+  const ofAverages = ofShots.relations.flatMap((relation) =>
     relationsOfAverages(relation, domain, vocabulary, hand),
   );
-  return { relations, domain };
+  return { relations: [...ofAverages, ...ofEllipses], domain };
 }
 
 /** Where the number lies that a goal is about: of a change, what it rises by. */

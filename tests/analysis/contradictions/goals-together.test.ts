@@ -256,4 +256,35 @@ plan "Gate" {
   }
 }`,
   },
+  "an ellipse that is longer across than along": {
+    wrong: `15 shots
+      success {
+        minor axis of the 80 % ellipse of offline and carry at least 20 yd
+        «major axis of the 80 % ellipse of carry and offline at most 15 yd»
+      }`,
+    code: CODE,
+    says: ["line 6", "line 7", "since the major axis is the longer one"],
+    right: `15 shots
+      success {
+        minor axis of the 80 % ellipse of offline and carry at most 20 yd
+        major axis of the 80 % ellipse of carry and offline at most 15 yd
+        major axis of the 50 % ellipse of carry and offline at most 12 yd
+      }`,
+  },
+  "an ellipse with axes that leave no such area": {
+    wrong: `15 shots
+      success {
+        minor axis of the 80 % ellipse of offline and carry at least 10 yd
+        «area of the 80 % ellipse of offline and carry at most 70 yd²»
+      }`,
+    code: CODE,
+    says: ["since the major axis is the longer one and the area is π/4 × major axis × minor axis"],
+    right: `15 shots
+      success {
+        minor axis of the 80 % ellipse of offline and carry at least 10 yd
+        area of the 80 % ellipse of offline and carry at most 80 yd²
+        area of the 50 % ellipse of offline and carry at most 20 yd²
+        area of the 80 % ellipse of offline and carry at most 70 yd² at 80 % confidence
+      }`,
+  },
 });
