@@ -1,19 +1,27 @@
+import { AstUtils } from "langium";
 import { FEWEST_SHOTS } from "../criteria/ellipse/measures.ts";
 import {
+  type Block,
   type ChangeCriterion,
   type EllipseCriterion,
+  isAgainstBaseline,
+  isAgainstBlock,
+  isBlock,
+  isChangeCriterion,
   isCountCriterion,
   isEllipseCriterion,
+  isPlan,
   isRunCriterion,
   isSummary,
   type StatisticCriterion,
 } from "../generated/tree/ast.ts";
+import { baselineBefore } from "../types/kinds.ts";
 import { numberOf } from "../types/parameters.ts";
 import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf } from "./edits.ts";
 import { writeNumber } from "./numbers.ts";
-import { code, shots } from "./wording.ts";
+import { code, quoted, shots } from "./wording.ts";
 
 /** A criterion over more shots than its block has. */
 export const check = defineCheck({
@@ -26,12 +34,22 @@ export const check = defineCheck({
     if (!isCountCriterion(criterion) && !isRunCriterion(criterion)) {
       const fewest = fewestFor(criterion);
       // With a confidence more is said: how many shots it takes to show something.
-      if (asked === 0 || asked >= fewest || criterion.confidence !== undefined) return;
+      if (asked === 0 || criterion.confidence !== undefined) return;
       const what = isEllipseCriterion(criterion) ? "An ellipse" : "A spread";
-      report({
-        message: `${what} takes ${shots(fewest)} or more, but the block has ${asked}. Ask for more shots in the block.`,
-        node: criterion,
-      });
+      const takes = `${what} takes ${shots(fewest)} or more`;
+      const before = isChangeCriterion(criterion) ? baselineOf(criterion) : undefined;
+      const shotsBefore = before && shotsOf(before);
+      if (asked < fewest) {
+        report({
+          message: `${takes}, but the block has ${asked}. Ask for more shots in the block.`,
+          node: criterion,
+        });
+      } else if (shotsBefore !== undefined && !shotsBefore.open && shotsBefore.asked < fewest) {
+        report({
+          message: `${takes}, but ${quoted(before?.name ?? "")} has ${shotsBefore.asked}. Ask for more shots there.`,
+          node: criterion,
+        });
+      }
       return;
     }
     const isRun = isRunCriterion(criterion);
@@ -55,9 +73,16 @@ export const check = defineCheck({
   },
   reporting: `
 plan "Gate" {
-  block "Once" {
+  block "Once" baseline {
     1 shot
     success «spread of carry at most 5 m»
+  }
+  block "Again" {
+    12 shots
+    success {
+      «spread of carry falls by at least 2 m against "Once"»
+      «spread of carry falls by at least 2 m against the baseline»
+    }
   }
   block "Start" test {
     10 shots
@@ -71,9 +96,16 @@ plan "Gate" {
 }`,
   fixed: `
 plan "Gate" {
-  block "Once" {
+  block "Once" baseline {
     1 shot
     success spread of carry at most 5 m
+  }
+  block "Again" {
+    12 shots
+    success {
+      spread of carry falls by at least 2 m against "Once"
+      spread of carry falls by at least 2 m against the baseline
+    }
   }
   block "Start" test {
     10 shots
@@ -87,9 +119,13 @@ plan "Gate" {
 }`,
   silent: `
 plan "Gate" {
-  block "Twice" {
+  block "Twice" baseline {
     2 shots
     success spread of carry at most 5 m
+  }
+  block "Again" {
+    12 shots
+    success spread of carry falls by at least 2 m against the baseline
   }
   block "Start" test {
     at least 10 shots
@@ -106,4 +142,13 @@ plan "Gate" {
 function fewestFor(criterion: StatisticCriterion | EllipseCriterion | ChangeCriterion): number {
   if (isEllipseCriterion(criterion)) return FEWEST_SHOTS;
   return isSummary(criterion.statistic) && criterion.statistic.name === "spread" ? 2 : 1;
+}
+
+/** The block of the same plan that a change is held against. */
+function baselineOf(criterion: ChangeCriterion): Block | undefined {
+  const { against } = criterion;
+  if (isAgainstBlock(against)) return against.block?.ref;
+  const block = AstUtils.getContainerOfType(criterion, isBlock);
+  const blocks = AstUtils.getContainerOfType(block, isPlan)?.statements.filter(isBlock) ?? [];
+  return isAgainstBaseline(against) && block !== undefined ? baselineBefore(block, blocks) : undefined;
 }

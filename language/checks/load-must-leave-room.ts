@@ -5,7 +5,7 @@ import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf } from "./edits.ts";
 import { writeNumber } from "./numbers.ts";
-import { isFullEffort, swingsOf } from "./practice.ts";
+import { FULL, isFullEffort, swingsOf } from "./practice.ts";
 
 /** A number of swings that the shots asked for never keep to. */
 export const check = defineCheck({
@@ -28,6 +28,15 @@ export const check = defineCheck({
     const isOpen = asked.some((shots) => shots?.open);
     const isMost = criterion.bound === "most";
     if (isMost ? planned <= allowed : isOpen || planned >= allowed) return;
+    if (!isMost && planned === 0) {
+      const who = criterion.session ? "No block of the plan" : "No line of the block";
+      report({
+        message: `${who} asks for swings at ${FULL} % effort or more, which is full effort. Ask for more effort, or take this out.`,
+        node: criterion,
+        cst,
+      });
+      return;
+    }
     const kind = criterion.fullEffort ? "full-effort swings" : "swings";
     const where = criterion.session ? "The blocks of the plan ask" : "The block asks";
     report({
@@ -55,7 +64,7 @@ plan "Gate" {
 plan "Gate" {
   block "Easy" {
     10 shots at 60 % effort
-    success at least 0 full-effort swings
+    success at least 2 full-effort swings
   }
   block "Start" {
     20 shots

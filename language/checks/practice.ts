@@ -14,7 +14,7 @@ import { type Bindings, bindingsIn, NO_BINDINGS, numberOf } from "../types/param
 import type { CheckContext } from "./check.ts";
 
 /** From this share of a full swing on, in percent, a swing counts as one at full effort; so does one that states none. */
-const FULL = 90;
+export const FULL = 90;
 
 /** Whether all that a drill says could be read. */
 export function isRead(
