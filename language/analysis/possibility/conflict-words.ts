@@ -3,9 +3,11 @@ import { claimOf } from "../../../shared/condition.ts";
 import { unitOf } from "../../../shared/interval.ts";
 import type { Condition, ShotTest } from "../../../shared/plan-model.ts";
 import { writeBounds } from "../../../shared/quantity.ts";
+import type { Interval } from "../../../shared/statistics/interval.ts";
 import { directionsIn } from "../../criteria/statistic/value.ts";
 import { listed } from "../../criteria/wording.ts";
-import { isEmpty, meet } from "../reasoning/range.ts";
+import { UNREAD } from "../reasoning/geometry.ts";
+import { isEmpty, meet, WHOLE } from "../reasoning/range.ts";
 import { rangeLeft } from "../reasoning/solve.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { code, mannerOf, rangeInWords, sentence } from "../words.ts";
@@ -75,33 +77,38 @@ function whatIsLeft(
       at,
       vocabulary,
     );
-    const left = rangeLeft(
-      test.metric,
-      propositions,
-      worldOf([...propositions, asked], at, vocabulary),
-      true,
-    );
+    const world = worldOf([...propositions, asked], at, vocabulary);
+    const left = rangeLeft(test.metric, propositions, world, true);
     const { interval, slack } = claimOf(test.bounds, at.hand);
-    if (isEmpty(left) || !isEmpty(meet(left, { low: interval.low - slack, high: interval.high + slack })))
-      continue;
+    const claim = { low: interval.low - slack, high: interval.high + slack };
+    if (isEmpty(left) || !isEmpty(meet(left, claim))) continue;
+    const domain = (name: string) => UNREAD.get(name) ?? WHOLE;
+    const stated = rangeLeft(test.metric, propositions, { ...world, domain }, true);
     const manner = mannerOf(directionsIn(test.bounds), unitOf(test.bounds), at.hand);
-    const shown = withoutPlausible(left, vocabulary.plausible(test.metric, at.hand));
     return {
       metric: test.metric,
-      range: rangeInWords(shown, metric, manner),
+      range: rangeInWords(withoutFarEnd(left, claim, stated), metric, manner),
       asked: writeBounds(test.bounds),
     };
   }
   return undefined;
 }
 
-/** Ends of a range that say no more than what is plausible anyway are not said. */
-function withoutPlausible(range: { low: number; high: number }, plausible: { low: number; high: number }) {
-  return {
-    low: range.low <= plausible.low ? Number.NEGATIVE_INFINITY : range.low,
-    high: range.high >= plausible.high ? Number.POSITIVE_INFINITY : range.high,
-  };
+/**
+ * What is left, without an end on the far side of the claim that is there only because nothing farther is plausible: what
+ * matters is how near it comes.
+ */
+function withoutFarEnd(left: Interval, claim: Interval, whateverIsPlausible: Interval): Interval {
+  const isBelow = left.high < claim.low;
+  const [end, stated] = isBelow ? [left.low, whateverIsPlausible.low] : [left.high, whateverIsPlausible.high];
+  if (Math.abs(end - stated) <= Math.abs(end) * ROUNDING) return left;
+  return isBelow
+    ? { low: Number.NEGATIVE_INFINITY, high: left.high }
+    : { low: left.low, high: Number.POSITIVE_INFINITY };
 }
+
+/** Ranges are rounded outwards by less. */
+const ROUNDING = 1e-9;
 
 function numberTestsOf({ anyOf }: Condition): Extract<ShotTest, { kind: "number" }>[] {
   const [only] = anyOf;

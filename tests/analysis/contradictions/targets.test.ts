@@ -141,7 +141,7 @@ plan "Gate" {
   }
 }`,
     code: CODE,
-    says: ["wide 4° to 62° left", "gap is start-direction − face-angle", "wide is gap + gap"],
+    says: ["wide at least 4° left", "gap is start-direction − face-angle", "wide is gap + gap"],
     right: `
 metric gap is angle {
   shown in ° to 0.1
