@@ -162,7 +162,7 @@ const criterion = {
   location: Location,
 };
 
-/** At least or at most so many of the first `outOf` shots; of all there are where that is null, as in a finding. */
+/** At least or at most so many of the first `outOf` shots; of all there are where that is null: where more may be hit. */
 export const CountCriterion = z.object({
   kind: z.literal("count"),
   ...criterion,

@@ -1,6 +1,6 @@
 import type { CountCriterion, ShareCriterion } from "../generated/tree/ast.ts";
 import { numberOf } from "../types/parameters.ts";
-import { shotsOf } from "../types/shots.ts";
+import { mostShots } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf } from "./edits.ts";
 
@@ -47,5 +47,5 @@ plan "Gate" {
 /** All shots that the criterion looks at; undefined where that is open. */
 function mostOf(criterion: CountCriterion | ShareCriterion): number | undefined {
   if (criterion.$type === "ShareCriterion") return 100;
-  return criterion.outOf === undefined ? shotsOf(criterion)?.asked : numberOf(criterion.outOf);
+  return criterion.outOf === undefined ? mostShots(criterion) : numberOf(criterion.outOf);
 }

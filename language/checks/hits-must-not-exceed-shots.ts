@@ -1,5 +1,5 @@
 import { numberOf } from "../types/parameters.ts";
-import { shotsOf } from "../types/shots.ts";
+import { mostShots } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf } from "./edits.ts";
 import { writeNumber } from "./numbers.ts";
@@ -10,7 +10,7 @@ export const check = defineCheck({
   on: ["CountCriterion"],
   reason: "A count that no number of hits can reach is never met, however well the player does.",
   run(criterion, { report }) {
-    const most = criterion.outOf === undefined ? shotsOf(criterion)?.asked : numberOf(criterion.outOf);
+    const most = criterion.outOf === undefined ? mostShots(criterion) : numberOf(criterion.outOf);
     const hits = numberOf(criterion.count);
     if (most === undefined || hits === undefined || hits <= most) return;
     if (cstOf(criterion, "count") === undefined) return;
@@ -65,6 +65,7 @@ plan "Gate" {
     success {
       at least 7 of 10 shots on target
       at least 11 of 12 shots with carry at least 150 yd
+      at least 11 shots with carry at least 140 yd
     }
   }
 }`,

@@ -53,7 +53,7 @@ export function lowerBlock(block: Block, surroundings: Surroundings): BlockModel
   const { fileName, without } = surroundings;
   const said = statementsOf(block).filter(({ statement }) => !without?.has(statement));
   const shots = only(said, isShots).map((line) => lowerShots(line, surroundings.firstClub));
-  const asked = shots.reduce((sum, { count }) => sum + count, 0);
+  const counted = shots.some(({ open }) => open) ? null : shots.reduce((sum, { count }) => sum + count, 0);
   const time = only(said, isPlanTime)[0];
   let place = 0;
   return {
@@ -76,7 +76,7 @@ export function lowerBlock(block: Block, surroundings: Surroundings): BlockModel
       statement.criteria
         .filter((criterion) => !without?.has(criterion))
         .map((criterion) =>
-          lowerCriterion(criterion, `${block.name}/${++place}`, { ...surroundings, bindings, asked }),
+          lowerCriterion(criterion, `${block.name}/${++place}`, { ...surroundings, bindings, counted }),
         ),
     ),
     location: placeOf(block, fileName),

@@ -11,8 +11,8 @@ export interface Context {
 
 /** What is known around a criterion. */
 export interface CriterionContext extends Context {
-  /** Shots the block asks for; null where that is not known. */
-  readonly asked: number | null;
+  /** Shots that count: those the block asks for; null where all do that are hit, however many. */
+  readonly counted: number | null;
   /** The plan's baseline that comes before the criterion. */
   readonly baseline: Against | undefined;
 }

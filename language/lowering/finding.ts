@@ -22,7 +22,7 @@ export function lowerFinding(
 ): FindingModel {
   const { statements } = finding;
   // How many shots a baseline has is not known: a count without `of` is over all of them.
-  const context = { fileName, bindings: NO_BINDINGS, asked: null, baseline: undefined };
+  const context = { fileName, bindings: NO_BINDINGS, counted: null, baseline: undefined };
   return {
     name: finding.name,
     documentation: documentation(finding) ?? null,

@@ -34,6 +34,12 @@ export function shotsOf(node: AstNode): AskedShots | undefined {
   return shots;
 }
 
+/** The most shots of the block around a node that count; undefined where that is open, or not known. */
+export function mostShots(node: AstNode): number | undefined {
+  const shots = shotsOf(node);
+  return shots?.open === false ? shots.asked : undefined;
+}
+
 /** The lines that say how many shots are hit: the block's own, else its drill's. */
 function shotLines(block: Block | Drill): readonly Shots[] {
   const own = block.statements.filter(isShots);

@@ -84,7 +84,8 @@ function countPicture({ bound, count, outOf, subject }: CountCriterion, block: P
       ? allOf([isWanted(shot), isAdmitted(shot)])
       : anyOf([isWanted(shot), not(isAdmitted(shot))]),
   );
-  return runningCount({ counts, bound, needed: count, outOf: outOf ?? counts.length });
+  const asked = planOf(block)?.shots.reduce((sum, shots) => sum + shots.count, 0) ?? 0;
+  return runningCount({ counts, bound, needed: count, outOf: outOf ?? Math.max(asked, counts.length) });
 }
 
 function conditionsOf(subject: Subject, block: PicturedBlock): Condition[] {

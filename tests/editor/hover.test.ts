@@ -153,6 +153,8 @@ describe("goals", () => {
 
   test("that name no number of shots are about those of the block", async () => {
     expect(await hoverOver(line("success at <|>least 7 shots on target"))).toContain("first 10 shots");
+    const finding = 'finding "Low" {\n  when at <|>least 7 shots with carry below 100 yd\n}\n';
+    expect(await hoverOver(finding)).toBe("At least 7 of all shots have carry below 100 yd.");
   });
 
   test("say what is required of every shot", async () => {

@@ -190,7 +190,7 @@ function meaning(text: string): Promise<string> {
       (node: AstNode): node is Criterion => isCriterion(node),
     );
     if (criterion === undefined) throw new Error(`No goal is read from: ${text}`);
-    const context = { fileName: () => "", bindings: NO_BINDINGS, asked: 10, baseline: undefined };
+    const context = { fileName: () => "", bindings: NO_BINDINGS, counted: 10, baseline: undefined };
     return sentence(lowerCriterion(criterion, "", context));
   });
 }

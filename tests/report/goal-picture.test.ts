@@ -75,6 +75,26 @@ describe("a goal of a block that requires something", () => {
   });
 });
 
+test.each([
+  [4, "met", "The count ended at 3 after 6 shots; at least 3 of 6 were asked for."],
+  [8, "undecided", "The count ended at 3 after 6 shots; at least 4 of 8 were asked for."],
+])(
+  "where a block asks for at least %i shots, a count is of all that are hit",
+  async (asked, verdict, says) => {
+    const wanted = asked / 2 + (asked === 4 ? 1 : 0);
+    const goal = `at least ${wanted} shots with carry at least 149 yd`;
+    const [session] = await scoredSessions({
+      "a.drill": PLAN.replace("    6 shots", `    at least ${asked} shots`)
+        .replace(/ *require .*\n/, "")
+        .replace("at least 3 of 6 shots on target", goal),
+      "a.csv": "Start,Carry\n0,130\n0,131\n0,132\n0,150\n0,151\n0,152\n",
+    });
+    const result = session?.report.blocks[0]?.criteria[0];
+    expect(result).toMatchObject({ text: goal, verdict });
+    expect(session && picturesOf(session).get(goal)).toContain(says);
+  },
+);
+
 test("the running count ends where the verdict's tally does", async () => {
   const sessions = await scoredSessions();
   const counts = sessions.flatMap((session) => {

@@ -7,14 +7,14 @@ import type { Common } from "../lower.ts";
 export function lowerCountCriterion(
   { bound, count, outOf, subject }: CountCriterion,
   common: Common,
-  { bindings, asked }: CriterionContext,
+  { bindings, counted }: CriterionContext,
 ): Model {
   return {
     kind: "count",
     ...common,
     bound,
     count: lowerCount(count, bindings),
-    outOf: outOf === undefined ? asked : lowerCount(outOf, bindings),
+    outOf: outOf === undefined ? counted : lowerCount(outOf, bindings),
     subject: lowerSubject(subject, bindings),
   };
 }

@@ -13,7 +13,7 @@ import {
 } from "../../generated/tree/ast.ts";
 import { baselineBefore } from "../../types/kinds.ts";
 import { NO_BINDINGS } from "../../types/parameters.ts";
-import { shotsOf } from "../../types/shots.ts";
+import { mostShots } from "../../types/shots.ts";
 import { code, inWords, paragraphs, written } from "./markdown.ts";
 
 /** Undefined while the criterion is still being typed. */
@@ -21,13 +21,12 @@ export function describeCriterion(criterion: Criterion): string | undefined {
   const block = AstUtils.getContainerOfType(criterion, isBlock);
   const requirements =
     block?.statements.filter(isRequirement).map(({ condition }) => code(written(condition))) ?? [];
-  const asked = shotsOf(criterion)?.asked ?? 0;
   let meaning: string;
   try {
     const lowered = lowerCriterion(criterion, "", {
       fileName: (uri) => uri.toString(),
       bindings: NO_BINDINGS,
-      asked,
+      counted: mostShots(criterion) ?? null,
       baseline: { kind: "block", block: baselineOf(block)?.name ?? "the baseline" },
     });
     meaning = sentence(lowered, requirements.length > 0);
