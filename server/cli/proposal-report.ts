@@ -32,12 +32,23 @@ function sourceLine({ name, known, form }: ProposedSource): string {
   return `${name} (${written})`;
 }
 
+/** More columns that are not read are only counted. */
+const MOST_UNREAD = 40;
+
 function columnLines(columns: readonly ProposedColumn[]): string[] {
+  const unread = columns.filter((column) => meaningText(column) === "").slice(MOST_UNREAD);
+  const left = new Set(unread);
+  const lines = rowsOf(columns.filter((column) => !left.has(column)));
+  return unread.length === 0 ? lines : [...lines, `  not read  ${unread.length} more`];
+}
+
+function rowsOf(columns: readonly ProposedColumn[]): string[] {
   const rows = columns.map((column) => [
     meaningText(column) === "" ? "not read" : column.confidence,
     quote(column.header),
     meaningText(column),
-    [...column.reasons, ...column.settle].join("; "),
+    // What the lines to choose from ask is in the meaning, too.
+    [...column.reasons, ...(isChoice(column) ? [] : column.settle)].join("; "),
     column.samples.length === 0 ? "" : `such as ${column.samples.map(quote).join(", ")}`,
   ]);
   const widths = [0, 1, 2].map((at) => Math.max(0, ...rows.map((row) => row[at]?.length ?? 0)));
@@ -48,4 +59,8 @@ function columnLines(columns: readonly ProposedColumn[]): string[] {
         .join("  ")
         .trimEnd()}`,
   );
+}
+
+function isChoice({ signs, units }: ProposedColumn): boolean {
+  return signs.length > 0 || units.length > 0;
 }

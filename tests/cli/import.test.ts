@@ -148,6 +148,31 @@ session "monday P-01" {
   });
 });
 
+test.each([
+  ["nothing", "", "The file is empty."],
+  ["bytes", "Club,Carry\n7i\0,150\n", "it holds bytes that no text has"],
+  [
+    "no names of columns",
+    "1,7i,150.2\n2,7i,151.0\n",
+    "Line 1 holds readings, and no line above it names the columns.",
+  ],
+  ["prose", "Today it rained,\nand nobody, but one, came.\n", "declare a source that says so"],
+  ["cells that nothing parts", "Wind  Rain\n3     4\n", "Neither comma, semicolon, tab nor | seems to stand"],
+  ["JSON without names", "[[150, 3], [151, 4]]", "This looks like JSON, but holds no list of shots."],
+  ["JSON that breaks off", '{"a":', "This looks like JSON, but holds no list of shots."],
+])("a file that holds %s is told from a table", async (_, content, problem) => {
+  const { code, stderr } = await drillwright({ "a.csv": content }, ["import", "a.csv"]);
+  expect([code, stderr]).toEqual([4, expect.stringContaining(problem)]);
+});
+
+test("of very many columns that are not read, the first are named and the others counted", async () => {
+  const more = Array.from({ length: 300 }, (_, at) => at);
+  const table = `Carry (yd),${more.map((at) => `extra ${at}`).join()}\n150,${more.join()}\n`;
+  const { stdout, stderr } = await drillwright({ "a.csv": table }, ["import", "a.csv"]);
+  expect(stdout).toContain('"extra 39" and 260 more.\n');
+  expect(stderr).toContain("  not read  260 more\n");
+});
+
 describe("what is there is not overwritten", () => {
   test("unless --force says so, and never a table", async () => {
     const folder = folderWith({ "monday.csv": TABLE, "monday.drill": "// mine\n" });

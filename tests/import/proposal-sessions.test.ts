@@ -64,6 +64,10 @@ test("day or month first is what some row proves; else it is asked", () => {
   const open = propose([{ path: "a.csv", content: text("11/12/2026") }], { vocabulary }).text;
   expect(open).toContain("// settle: Does the day or the month stand first? No row tells.");
   expect(open).toContain('column "Date" is date as day-month-year');
+  const both = "Date;Carry (m)\n13/10/2026;150\n10/14/2026;150\n";
+  expect(propose([{ path: "a.csv", content: both }], { vocabulary }).text).toContain(
+    "// settle: Does the day or the month stand first? Some dates can only be read the one way, others only the other.",
+  );
 });
 
 test("what the table calls a session is its name, over several tables", () => {

@@ -194,8 +194,8 @@ describe("clubs", () => {
       "warning club-unknown line 3 Club",
       "warning club-unknown line 5 Club",
     ]);
-    expect(data.findings[1]?.message).toContain(
-      '"?" in column "Club", in line 5, is no club that is known. Say which',
+    expect(data.findings[1]?.message).toBe(
+      '"?" in column "Club", in line 5, is no club that is known. Say which it is in source "Bay table": `column "Club" is club where "?" is …`.',
     );
     expect(data.findings[0]?.message).toBe(
       '"7j" in column "Club", on 2 rows, the first in line 3, is no club that is known; did you mean "7-iron"? Say which it is in source "Bay table": `column "Club" is club where "7j" is 7-iron`.',

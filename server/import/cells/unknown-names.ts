@@ -48,8 +48,7 @@ export function unknownClub(found: UnknownText, source: Source, { clubs }: Scori
     clubs.flatMap((club) => [club.name, ...club.spellings].map((text) => [text, club.name] as const)),
   );
   const meant = names.get(nearest(found.text, names.keys())[0] ?? "");
-  const club = meant ?? clubs[0]?.name ?? "…";
-  return `${where(found)} is no club that is known${didYouMean(meant)} Say which it is in source ${quote(source.name)}: \`column ${quote(found.column)} is club where ${quote(found.text)} is ${club}\`.`;
+  return `${where(found)} is no club that is known${didYouMean(meant)} Say which it is in source ${quote(source.name)}: \`column ${quote(found.column)} is club where ${quote(found.text)} is ${meant ?? "…"}\`.`;
 }
 
 /** What to say about a text that is none of the plan's blocks. */
@@ -66,7 +65,7 @@ export function unknownCategory(
   source: Source,
 ): string {
   const meant = nearest(found.text, names)[0];
-  return `${where(found)} is no ${metric} that is known${didYouMean(meant)} It is one of ${names.join(", ")}. Say which in source ${quote(source.name)}: \`column ${quote(found.column)} is ${metric} where ${quote(found.text)} is ${meant ?? names[0] ?? "…"}\`.`;
+  return `${where(found)} is no ${metric} that is known${didYouMean(meant)} It is one of ${names.join(", ")}. Say which in source ${quote(source.name)}: \`column ${quote(found.column)} is ${metric} where ${quote(found.text)} is ${meant ?? "…"}\`.`;
 }
 
 function where({ text, column, count, firstLine }: UnknownText): string {

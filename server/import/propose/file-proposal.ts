@@ -7,7 +7,7 @@ import { quote } from "../finding.ts";
 import { TextDecoding } from "../table/decode.ts";
 import { DelimitedReader } from "../table/delimited.ts";
 import { JsonReader } from "../table/json.ts";
-import { whyNoTable } from "../table/no-table.ts";
+import { whyBinary, whyNoTable } from "../table/no-table.ts";
 import { isRule, statisticIn } from "../table/rows.ts";
 import { SEPARATORS } from "../table/separators.ts";
 import { type ProposedColumn, proposeColumns } from "./columns.ts";
@@ -139,7 +139,7 @@ export class FileProposal {
       columns: known === undefined ? columns : columnsBy(known, columns),
       orderedBy: orderOf(form, columns),
       dateOrder: dates,
-      isDateOrderKnown: !groups.isOrderUnknown,
+      dateDoubt: groups.dateDoubt,
     };
   }
 
@@ -206,14 +206,24 @@ export class FileProposal {
 
 function whyNothing(text: string, form: Form | undefined): string {
   if (text.trim() === "") return "The file is empty. Export the shots again, or leave the file out.";
-  const why = whyNoTable(text);
+  const why = text.includes("\0") ? whyBinary(text) : whyNoTable(text);
   if (why !== undefined) return why;
+  if (/^\s*[[{]/.test(text) && (form === undefined || form.separator !== null))
+    return "This looks like JSON, but holds no list of shots. Expected is an array of objects, or one object on each line, in which every reading has a name.";
   if (form === undefined)
     return "This is no table of text: no line looks like column names with rows under it. Export the shots as CSV and name that file.";
-  return `No column is known to mean anything. The column names were taken from line ${form.headerRow}: ${form.names
+  const { headerRow, names } = form;
+  const cells = names.join(";").split(/[,;\t|]/);
+  if (cells.filter((cell) => /^\s*[-+]?\d/.test(cell)).length >= 0.5 * cells.length)
+    return `Line ${headerRow} holds readings, and no line above it names the columns. Write a line of names above them, such as Club, Carry (yd), Club path (°).`;
+  const parting =
+    names.length === 1 ? " Neither comma, semicolon, tab nor | seems to stand between the cells." : "";
+  return `No column is known to mean anything. The column names were taken from line ${headerRow}: ${names
     .slice(0, 12)
     .map(quote)
-    .join(", ")}.`;
+    .join(
+      ", ",
+    )}.${parting} If the names stand further down, delete what is above them in a copy of the table; if one of these is a metric, declare a source that says so: \`column "…" is carry in m\`.`;
 }
 
 /** `p-07-visit` of `../data/p-07-visit.csv.gz` */

@@ -85,9 +85,13 @@ export class Groups {
     if (block !== null && found.blocks.size < MOST_BLOCKS) found.blocks.add(block);
   }
 
-  /** True where both readings of the dates remain and make a difference: the day is taken to stand first. */
-  get isOrderUnknown(): boolean {
-    return this.isOrderNeeded && this.canBe.dayFirst === this.canBe.monthFirst;
+  /** What to ask where both readings of the dates remain and make a difference, or neither does: the day is taken to stand first. */
+  get dateDoubt(): string | null {
+    const { dayFirst, monthFirst } = this.canBe;
+    if (!this.isOrderNeeded || dayFirst !== monthFirst) return null;
+    return dayFirst
+      ? "Does the day or the month stand first? No row tells."
+      : "Does the day or the month stand first? Some dates can only be read the one way, others only the other. Rows whose date cannot be read are left out: mend them in the table.";
   }
 
   get isMonthFirst(): boolean {

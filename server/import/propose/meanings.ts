@@ -164,7 +164,7 @@ export class Meanings {
 
   #other(kind: OtherKind | "unread", words: number, profile: Profile, unit: string | undefined): Candidate[] {
     const { stated, read, sided, texts } = profile;
-    const reasons = [byWords(words)];
+    const reasons = [kind === "unread" ? "its name says that it is something else" : byWords(words)];
     const share = (test: (text: string) => boolean) =>
       stated === 0
         ? 0.5

@@ -15,7 +15,8 @@ export interface ProposedSource {
   /** Header of the column that gives the order of the shots, where the rows do not stand in it. */
   readonly orderedBy: string | null;
   readonly dateOrder: "day-month-year" | "month-day-year" | null;
-  readonly isDateOrderKnown: boolean;
+  /** What to ask where it is not clear whether days or months stand first. */
+  readonly dateDoubt: string | null;
 }
 
 export interface ProposedSession {
@@ -47,6 +48,9 @@ export interface Writing {
 
 /** More lines to choose from help nobody. */
 const MOST_CHOICES = 12;
+
+/** Nor do more names of columns that are not read. */
+const MOST_UNREAD = 40;
 
 export function writeProposal({ sources, sessions, newPlayers, uses, choices, cut }: Writing): string {
   const parts = [
@@ -81,7 +85,7 @@ function writeSource({ name, form, columns, orderedBy, ...dates }: ProposedSourc
 
 function writeColumn(
   { header, meaning, settle, signs, units, sideTexts, confidence }: ProposedColumn,
-  { dateOrder, isDateOrderKnown }: Pick<ProposedSource, "dateOrder" | "isDateOrderKnown">,
+  { dateOrder, dateDoubt }: Pick<ProposedSource, "dateOrder" | "dateDoubt">,
 ): string[] {
   if (meaning === null || meaning.kind === "order") return [];
   const start = `column ${textLiteral(header)} is`;
@@ -111,9 +115,7 @@ function writeColumn(
       ];
     case "date": {
       const order = dateOrder === null ? "" : ` as ${dateOrder}`;
-      const doubt = isDateOrderKnown
-        ? []
-        : [settling("Does the day or the month stand first? No row tells.")];
+      const doubt = dateDoubt === null ? [] : [settling(dateDoubt)];
       return [...remarks, ...doubt, `${start} date${order}`];
     }
     default:
@@ -147,7 +149,8 @@ function unread(columns: readonly ProposedColumn[]): string[] {
   const names = columns
     .filter(({ meaning, header }) => meaning === null && header.trim() !== "")
     .map(({ header }) => textLiteral(header));
-  return names.length === 0 ? [] : [`// Not read: ${names.join(", ")}.`];
+  const more = names.length > MOST_UNREAD ? ` and ${names.length - MOST_UNREAD} more` : "";
+  return names.length === 0 ? [] : [`// Not read: ${names.slice(0, MOST_UNREAD).join(", ")}${more}.`];
 }
 
 function writePlayer(name: string): string {

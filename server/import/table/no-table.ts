@@ -16,3 +16,11 @@ export function whyNoTable(text: string): string | undefined {
   }
   return undefined;
 }
+
+/** What to say of a text that holds NUL, which no text does. */
+export function whyBinary(text: string): string {
+  return (
+    whyNoTable(text) ??
+    "This is no table of text: it holds bytes that no text has. Export the shots as CSV and name that file."
+  );
+}

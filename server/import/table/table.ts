@@ -6,7 +6,7 @@ import { DelimitedReader, LONGEST_RECORD, type TableRecord } from "./delimited.t
 import { fromLine, likeliestHeader, wantedHeaders, whyNoHeader } from "./find-header.ts";
 import { Header } from "./header.ts";
 import { JsonReader, looksLikeJson } from "./json.ts";
-import { whyNoTable } from "./no-table.ts";
+import { whyBinary, whyNoTable } from "./no-table.ts";
 
 /** One row. `line` is the line of the file on which it begins, from 1. */
 export interface TableRow {
@@ -240,14 +240,6 @@ export class TableReader {
     if (!this.#sink.header(new Header([...(this.#json?.names ?? [])]), "json")) this.failed = true;
     else for (const row of rows) if (!isBlankRow(row.cells)) this.#sink.row(row);
   }
-}
-
-/** Text holds no NUL. */
-function whyBinary(text: string): string {
-  return (
-    whyNoTable(text) ??
-    "This is no table of text: it holds bytes that no text has. Export the shots as CSV and name that file."
-  );
 }
 
 function isBlankRow(cells: readonly string[]): boolean {
