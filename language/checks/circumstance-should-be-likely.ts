@@ -1,4 +1,5 @@
 import type { Quantity } from "../generated/tree/ast.ts";
+import { measureAt, unitFits } from "../types/amounts.ts";
 import { siOf } from "../types/units.ts";
 import { defineCheck } from "./check.ts";
 
@@ -17,6 +18,9 @@ export const check = defineCheck({
     "The air goes into every standardised distance. An amount that cannot be right is mostly in another unit.",
   run(node, { report }) {
     const quantity: Quantity = node.$type === "WindPart" ? node.speed : node.quantity;
+    const unit = quantity.unit?.ref;
+    const measure = measureAt(quantity);
+    if (unit === undefined || measure === undefined || !unitFits(unit, measure.dimension)) return;
     const [low, high, words] = LIKELY[node.$type] ?? [];
     const isBelowZero = node.$type === "AirTemperature" && node.minus;
     const value = siOf(quantity, isBelowZero);

@@ -17,6 +17,7 @@ import {
   dateInOtherOrder,
   decimalComma,
   mark,
+  markByItself,
   otherQuotationMarks,
   percentInWords,
   sign,
@@ -60,6 +61,7 @@ import {
   splitName,
   unitBefore,
   unitWithoutIn,
+  windFirst,
 } from "./slips/phrases.ts";
 import {
   bothOrEither,
@@ -85,6 +87,7 @@ import { nameOf, rangeOf, shown, startsLine, type Token } from "./tokens.ts";
 
 /** Asked in this order; the first that knows the slip has the word. */
 const RECOGNISERS: readonly Recogniser[] = [
+  markByItself,
   unclosedText,
   otherQuotationMarks,
   unclosedComment,
@@ -94,6 +97,7 @@ const RECOGNISERS: readonly Recogniser[] = [
   arrow,
   bullet,
   kindBeforeBlock,
+  windFirst,
   dashForAnd,
   rangeInOtherWords,
   plusMinus,

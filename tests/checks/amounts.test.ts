@@ -60,6 +60,7 @@ test.each([
   ["wind in a length", session("wind 3 yd head"), "unit-must-fit", "Write m/s"],
   ["wind without a unit", session("wind 3 head"), "unit-must-be-stated", "Write 3 m/s"],
   ["temperature in metres", session("temperature 18 m"), "unit-must-fit", "Write °C"],
+  ["temperature in an angle", session("temperature 18°"), "unit-must-fit", "Write °C"],
   ["temperature without a unit", session("temperature 18"), "unit-must-be-stated", "Write 18 °C"],
   ["pressure in percent", session("pressure 965 %"), "unit-must-fit", "Write hPa"],
   ["altitude in an angle", session("altitude 420°"), "unit-must-fit", "Write m"],

@@ -6,6 +6,31 @@ import { excerpt, lastOfLine, nameOf, rangeOf, shown, type Token, touch } from "
 
 const typeOf = (token: Token | undefined) => (token === undefined ? undefined : nameOf(token.tokenType));
 
+/** Marks of a table and what they are called. */
+const MARKS: Readonly<Record<string, string>> = {
+  ",": "comma",
+  ";": "semicolon",
+  "\\t": "tab",
+  "|": "pipe",
+  ".": "point",
+  dot: "point",
+  period: "point",
+  " ": "space",
+  "'": "apostrophe",
+};
+
+/** `separator ";"`, `decimal ,`. */
+export const markByItself: Recogniser = ({ token, expected }) => {
+  const name = token && MARKS[token.image.replace(/^"(.*)"$/s, "$1")];
+  if (token === undefined || name === undefined || !expected.includes(name)) return undefined;
+  const range = rangeOf(token);
+  return {
+    message: `A mark is called by its name: \`${name}\`.`,
+    range,
+    fixes: [{ title: `Write ${name}`, edits: [{ range, newText: name }] }],
+  };
+};
+
 export const unclosedText: Recogniser = ({ token }) => {
   if (token === undefined || typeOf(token) !== SLIP.unclosedText) return undefined;
   const text = token.image.trimEnd();

@@ -148,15 +148,31 @@ export const sets: Recogniser = (misfit) => {
   return rewrite(`Shots are counted as a whole: \`${text}\`.`, number, last, text);
 };
 
-/** `warmup "Wake up" {` for a block, whose kind stands behind its name. */
+/** `warmup "Wake up" {` for a block, whose kind stands behind its name, and `baseline {` for one without a name. */
 export const kindBeforeBlock: Recogniser = (misfit) => {
   const { line } = nearby(misfit);
   const [kind, name] = line;
-  if (kind === undefined || !isText(name) || !misfit.slip.loop?.starters.has("block")) return undefined;
+  if (kind === undefined || !misfit.slip.loop?.starters.has("block")) return undefined;
   const known = kind.image === "warmup" ? "warm-up" : kind.image;
   if (!misfit.slip.grammar.rules.get("BlockKind")?.own.includes(known)) return undefined;
-  const text = `block ${name.image} ${known}`;
-  return rewrite(`The kind of a block stands behind its name: \`${excerpt(text)}\`.`, kind, name, text);
+  if (name !== undefined && isText(name)) {
+    const text = `block ${name.image} ${known}`;
+    return rewrite(`The kind of a block stands behind its name: \`${excerpt(text)}\`.`, kind, name, text);
+  }
+  if (line[1]?.image !== "{") return undefined;
+  const text = `block "${known[0]?.toUpperCase()}${known.slice(1).replace("-", " ")}" ${known}`;
+  return rewrite(`A block has a name, and its kind stands behind it: \`${text}\`.`, kind, kind, text);
+};
+
+/** `headwind 5 mph`. */
+export const windFirst: Recogniser = (misfit) => {
+  const { line } = nearby(misfit);
+  const [word, speed, unit] = line;
+  const from = word && { headwind: "head", tailwind: "tail" }[word.image];
+  if (word === undefined || from === undefined || !misfit.slip.loop?.starters.has("wind")) return undefined;
+  if (!isNumber(speed) || unit === undefined) return undefined;
+  const text = `wind ${speed.image}${touch(speed, unit) ? "" : " "}${unit.image} ${from}`;
+  return rewrite(`Wind is written \`${text}\`.`, word, unit, text);
 };
 
 /** `+-2°` for `±2°`. */
@@ -167,7 +183,23 @@ export const plusMinus: Recogniser = (misfit) => {
 };
 
 /** Words between which no hyphen was meant. */
-const JOINING = new Set(["a", "an", "the", "no", "as", "and", "or", "not", "of", "with", "than"]);
+const JOINING = new Set([
+  "a",
+  "an",
+  "the",
+  "all",
+  "any",
+  "every",
+  "each",
+  "no",
+  "as",
+  "and",
+  "or",
+  "not",
+  "of",
+  "with",
+  "than",
+]);
 
 /** `club path`, `face to path` and `7 iron` for a name, which is one word. */
 export const splitName: Recogniser = (misfit) => {

@@ -3,6 +3,16 @@ import { block, plan, type Slip } from "./slip.ts";
 
 export const SLIPS: readonly Slip[] = [
   {
+    name: "a mark of a table by itself",
+    text: 'source "Bay" {\n  separator «";"»\n  decimal «,»\n  thousands «.»\n}\n',
+    messages: [
+      "A mark is called by its name: `semicolon`.",
+      "A mark is called by its name: `comma`.",
+      "A mark is called by its name: `point`.",
+    ],
+    fixed: 'source "Bay" {\n  separator semicolon\n  decimal comma\n  thousands point\n}\n',
+  },
+  {
     name: "a decimal comma",
     text: block("target club-path within ±«2,5»°", "target carry between «150,5» yd and 160 yd"),
     messages: [

@@ -3,6 +3,23 @@ import { block, plan, type Slip } from "./slip.ts";
 
 export const SLIPS: readonly Slip[] = [
   {
+    name: "other words in a source, a session and between files",
+    text: '«import» "./words"\n\nsource "Bay" {\n  «blank is» "-"\n}\n\nsession "First" {\n  «elevation» 300 m\n}\n',
+    messages: [
+      "`import` is `use` here.",
+      "`blank is` is `no reading is` here.",
+      "`elevation` is `altitude` here.",
+    ],
+    fixed:
+      'use "./words"\n\nsource "Bay" {\n  no reading is "-"\n}\n\nsession "First" {\n  altitude 300 m\n}\n',
+  },
+  {
+    name: "other words for a confidence and for what comes next",
+    text: plan("decide «with» 90 %", "then {", '  «go back to» "Gate" otherwise', "}"),
+    messages: ["`with` is `at` here.", "`go back to` is `step back to` here."],
+    fixed: plan("decide at 90 %", "then {", '  step back to "Gate" otherwise', "}"),
+  },
+  {
     name: "other words for a comparison",
     text: block(
       "success {",

@@ -3,6 +3,18 @@ import { block, plan, type Slip } from "./slip.ts";
 
 export const SLIPS: readonly Slip[] = [
   {
+    name: "a block that has only a kind",
+    text: plan("«warmup» {", "  10 shots", "}"),
+    messages: ['A block has a name, and its kind stands behind it: `block "Warm up" warm-up`.'],
+    fixed: plan('block "Warm up" warm-up {', "  10 shots", "}"),
+  },
+  {
+    name: "wind that begins with its side",
+    text: 'session "First" {\n  «headwind 5 mph»\n}\n',
+    messages: ["Wind is written `wind 5 mph head`."],
+    fixed: 'session "First" {\n  wind 5 mph head\n}\n',
+  },
+  {
     name: "a name in three words, and one with a word of the language in it",
     text: block("10 shots", "target «face to path» within ±2°", "target «smash factor» at least 1.3"),
     messages: [
