@@ -109,6 +109,7 @@ import { check as unitMustNotBeWorthItself } from "../checks/unit-must-not-be-wo
 import { check as useCouldBeLeftOut } from "../checks/use-could-be-left-out.ts";
 import { check as useShouldBeStatedOnce } from "../checks/use-should-be-stated-once.ts";
 import { check as usedFileMustExist } from "../checks/used-file-must-exist.ts";
+import { check as usualShouldBeStated } from "../checks/usual-should-be-stated.ts";
 import { check as variantMustBeStatedOnce } from "../checks/variant-must-be-stated-once.ts";
 import { check as warmUpShouldComeFirst } from "../checks/warm-up-should-come-first.ts";
 import { check as widthMustHaveNoDirection } from "../checks/width-must-have-no-direction.ts";
@@ -231,6 +232,7 @@ export const CHECKS = {
   "use-could-be-left-out": useCouldBeLeftOut,
   "use-should-be-stated-once": useShouldBeStatedOnce,
   "used-file-must-exist": usedFileMustExist,
+  "usual-should-be-stated": usualShouldBeStated,
   "variant-must-be-stated-once": variantMustBeStatedOnce,
   "warm-up-should-come-first": warmUpShouldComeFirst,
   "width-must-have-no-direction": widthMustHaveNoDirection,

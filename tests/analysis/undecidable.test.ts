@@ -7,6 +7,7 @@ const SELDOM = "shots-could-decide-more-often";
 const BASELINE = "baseline-could-be-longer";
 const INSTRUMENT = "tolerance-should-exceed-the-instrument";
 const PLAYER = "shots-could-suit-the-player";
+const USUAL = "usual-should-be-stated";
 const FINDING = "finding-should-fit-the-baseline";
 
 const session = (around: {
@@ -535,5 +536,71 @@ plan "Gate" {
     8 shots with driver
   }
 }`,
+  },
+  "a change against what nobody has stated": {
+    wrong: session({
+      plan: `  block "Start" test {
+    12 shots
+    success carry gains at least 4 yd against usual
+  }`,
+      player: "  usual carry 210 yd with driver",
+      mark: "player",
+    }),
+    code: USUAL,
+    says: [
+      "`carry gains at least 4 yd against usual` (line 6)",
+      "the usual carry of P-07 with 7-iron is not stated, so this cannot be measured",
+      "Write `usual carry … with 7-iron` there",
+    ],
+    right: session({
+      plan: `  block "Start" test {
+    12 shots
+    success carry gains at least 4 yd against usual
+  }`,
+      player: "  usual carry 150 yd",
+    }),
+  },
+  "a change of a spread that nobody has stated": {
+    wrong: session({
+      plan: `  block "Start" test {
+    12 shots
+    success spread of carry falls by at least 2 yd against usual
+  }`,
+      player: "  usual carry 150 yd with 7-iron",
+      mark: "player",
+    }),
+    code: USUAL,
+    says: [
+      "the usual spread of carry of P-07 is not stated",
+      "Write `spread …` behind the number in line 12",
+    ],
+    right: session({
+      plan: `  block "Start" test {
+    12 shots
+    success spread of carry falls by at least 2 yd against usual
+  }`,
+      player: "  usual carry 150 yd spread 6 yd with 7-iron",
+    }),
+  },
+  "a spread that is to fall by more than it usually is": {
+    wrong: session({
+      plan: `  block "Start" test {
+    12 shots
+    success spread of carry falls by at least 8 yd against usual
+  }`,
+      player: "  usual carry 150 yd spread 6 yd with 7-iron",
+      mark: "player",
+    }),
+    code: USUAL,
+    says: [
+      "the usual spread of carry of P-07 is 6 yd (line 12), which cannot change by so much. Ask for less",
+    ],
+    right: session({
+      plan: `  block "Start" test {
+    12 shots
+    success spread of carry falls by at least 8 yd against usual
+  }`,
+      player: "  usual carry 150 yd spread 9 yd with 7-iron",
+    }),
   },
 });
