@@ -121,6 +121,28 @@ test("a left-hander who is the mirror image of a right-hander has the same verdi
   );
 });
 
+test("with left for right the verdict on the same shots to the other side is the same", () => {
+  const movements = fc.constantFrom(
+    "moves at least 1 yd right",
+    "moves at most 2 yd left",
+    "stays within 2 yd",
+  );
+  const names = fc.constantFrom("average", "median", "best", "worst");
+  // Yards to either side, so few that two shots are often as far to either.
+  const offline = blockOf(fc.integer({ min: -4, max: 4 }));
+  const swapped = (text: string) =>
+    text.replace(/left|right/, (word) => (word === "left" ? "right" : "left"));
+  const mirrored = (list: readonly number[]) => list.map((value) => -value);
+  fc.assert(
+    fc.property(names, movements, offline, offline, (name, movement, now, before) => {
+      const { verdict } = judge("offline", [name, movement, ""], now, before);
+      const words = [name, swapped(movement), ""] as const;
+      expect(judge("offline", words, mirrored(now), mirrored(before)).verdict).toBe(verdict);
+    }),
+    { numRuns: 200 },
+  );
+});
+
 test("a change and the way back are opposite", () => {
   fc.assert(
     fc.property(

@@ -79,6 +79,36 @@ describe("of the shots hit", () => {
     ).toBe("8 yd more");
   });
 
+  test("numbers that are not the same are not shown as no change", () => {
+    expect(judge(`carry gains 5 yd against ${HERE}`, [150.4], [150.2])).toMatchObject({
+      observed: `average 150.4 yd over 1 shot; average 150.2 yd over 1 shot in ${HERE}; 0.2 yd more`,
+    });
+  });
+
+  test("the shift that is judged need not be the difference of the medians, and says what it is", () => {
+    const observed = judge(
+      `median carry gains 9 yd against ${HERE} at 60 % confidence`,
+      [150, 160, 165],
+      [140, 156, 157],
+    ).observed;
+    expect(observed).toBe(
+      `median 160 yd over 3 shots; median 156 yd over 3 shots in ${HERE}; 8 yd more, the middle of all differences`,
+    );
+  });
+
+  test("of two as far to either side the better is the best, and the worse the worst", () => {
+    const judged = (text: string, offline: readonly number[]) =>
+      evaluate(criterion("change", text), now({ offline }, earlier({ offline: [-5] })));
+    expect(judged(`best offline stays within 2 yd against ${HERE}`, [-4, 4])).toMatchObject({
+      verdict: "met",
+      brief: "1 yd farther right",
+    });
+    expect(judged(`worst offline stays within 2 yd against ${HERE}`, [-4, 4])).toMatchObject({
+      verdict: "missed",
+      brief: "9 yd farther right",
+    });
+  });
+
   test("exactly as much as claimed counts, in spite of binary fractions", () => {
     const shots = now({ "smash-factor": [0.3] }, earlier({ "smash-factor": [0.1] }));
     expect(evaluate(criterion("change", `smash-factor gains 0.2 against ${HERE}`), shots).verdict).toBe(
@@ -86,11 +116,17 @@ describe("of the shots hit", () => {
     );
   });
 
-  test("of a ratio an amount in % is no share of what it was", () => {
-    const shots = now({ "smash-factor": [1.4] }, earlier({ "smash-factor": [1.3] }));
-    expect(evaluate(criterion("change", `smash-factor gains 10 % against ${HERE}`), shots)).toMatchObject({
+  test("an amount in % is a share of what it was, but of what is read in % itself", () => {
+    const smash = now({ "smash-factor": [1.4] }, earlier({ "smash-factor": [1.3] }));
+    expect(evaluate(criterion("change", `smash-factor gains 10 % against ${HERE}`), smash)).toMatchObject({
+      verdict: "missed",
+      required: `average smash-factor rises by at least 10 % of what it was against ${HERE}`,
+      brief: "8 % more",
+    });
+    const effort = now({ effort: [70] }, earlier({ effort: [60] }));
+    expect(evaluate(criterion("change", `effort gains 10 % against ${HERE}`), effort)).toMatchObject({
       verdict: "met",
-      required: `average smash-factor rises by at least 10 % against ${HERE}`,
+      required: `average effort rises by at least 10 % against ${HERE}`,
       brief: "10 % more",
     });
     expect(judge(`carry gains 10 % against ${HERE}`, [150], [140])).toMatchObject({

@@ -40,6 +40,7 @@ export const vocabulary: ReadonlyMap<string, Metric> = new Map(
     metric("face-to-path", "°", 0.1, sides("open", "closed")),
     metric("attack-angle", "°", 0.1, upAndDown),
     metric("smash-factor", "", 0.01, [], "ratio"),
+    metric("effort", "%", 1, [], "ratio"),
     metric("carry", "yd", 1, [], "length"),
     metric("offline", "yd", 1, [right, left], "length"),
   ].map((entry) => [entry.name, entry]),

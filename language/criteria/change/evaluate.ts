@@ -11,6 +11,7 @@ import { shotsToCome } from "../statistic/usable-shots.ts";
 import { judgeAbility } from "./ability.ts";
 import { beforeOf, openInSides, valueBefore } from "./before.ts";
 import { cautionsOn } from "./cautions.ts";
+import { withDecisiveExtremes } from "./extremes.ts";
 import { measureOf, openInMovement } from "./movement.ts";
 import { effectOf, seenOf, sideInWords } from "./seen.ts";
 import { judgeShotsHit } from "./shots-hit.ts";
@@ -43,7 +44,7 @@ function evaluate(criterion: ChangeCriterion, shots: CountedShots): Outcome {
     comparison: { against, before: null, after, smallestShown: null },
   };
   if (typeof before === "string") return { ...outcome, verdict: "not-measured", settles: before };
-  return judge({ criterion, measure, now, before }, outcome);
+  return judge(withDecisiveExtremes({ criterion, measure, now, before }), outcome);
 }
 
 function judge(compared: Compared, outcome: Omit<Outcome, "verdict">): Outcome {

@@ -13,9 +13,9 @@ import { isWidth, titleOf } from "../statistic/names.ts";
  */
 export type Measure = "difference" | "share";
 
-/** An amount in % is a share of what there was, unless the metric itself is a ratio. */
-export function measureOf({ amount }: Movement, { dimension }: Metric): Measure {
-  return amount.unit.symbol === "%" && dimension !== "ratio" ? "share" : "difference";
+/** An amount in % is a share of what there was, unless readings of the metric are in % themselves. */
+export function measureOf({ amount }: Movement, { unit }: Metric): Measure {
+  return amount.unit.symbol === "%" && unit.symbol !== "%" ? "share" : "difference";
 }
 
 /** The effects that the movement claims, for a player of this hand. */

@@ -7,7 +7,7 @@ import { observed } from "../statistic/observed.ts";
 import { type Scale, valueInWords } from "../statistic/value.ts";
 import { joined } from "../wording.ts";
 import { valueBefore } from "./before.ts";
-import type { Compared, Side } from "./sides.ts";
+import type { Baseline, Compared, Side } from "./sides.ts";
 import { effectWriter, scaleOf } from "./words.ts";
 
 /** The parts of an outcome that say it. */
@@ -25,8 +25,13 @@ export function seenOf(compared: Compared): Seen {
     before.kind === "usual"
       ? `usual ${valueInWords(was ?? Number.NaN, told(scale, now.value))}`
       : `${sideInWords(criterion, before.side, told(scale, now.value))} in ${before.name}`;
+  const difference = isShift(compared) ? `${brief}, the middle of all differences` : brief;
   return {
-    observed: joined(sideInWords(criterion, now, told(scale, was)), beforehand, brief === "" ? null : brief),
+    observed: joined(
+      sideInWords(criterion, now, told(scale, was)),
+      beforehand,
+      brief === "" ? null : difference,
+    ),
     brief,
     value: effect ?? null,
     comparison: {
@@ -43,12 +48,16 @@ export function seenOf(compared: Compared): Seen {
  * medians. Undefined where a number is missing, or a share is asked for of what is not above zero.
  */
 export function effectOf(compared: Compared): number | undefined {
-  const { criterion, measure, now, before } = compared;
+  const { measure, now } = compared;
   const was = valueBefore(compared);
   if (now.value === undefined || was === undefined) return undefined;
   if (measure === "share") return was > 0 ? now.value / was - 1 : undefined;
-  const isShift = criterion.statistic.kind === "median" && criterion.confidence !== null;
-  return isShift && before.kind === "shots" ? shift(before.side.values, now.values) : now.value - was;
+  return isShift(compared) ? shift(compared.before.side.values, now.values) : now.value - was;
+}
+
+function isShift(compared: Compared): compared is Compared<Baseline> {
+  const { criterion, before } = compared;
+  return criterion.statistic.kind === "median" && criterion.confidence !== null && before.kind === "shots";
 }
 
 /** `average 146 yd over 12 shots` */

@@ -104,8 +104,12 @@ export function effectWriter(
   const { interval } = claimOfMovement(criterion.movement, measure, shots.hand);
   const limits = [interval.low, interval.high].filter(Number.isFinite);
   const scale = { ...scaleOf(criterion, measure, shots), limits };
-  const partsOf = (effect: number, others: readonly number[]) =>
-    measure === "share" ? shareParts(effect, limits) : differenceParts(effect, others, scale);
+  // A change between two numbers that are told from each other is told from none.
+  const single = { ...scale, limits: [...limits, 0] };
+  const partsOf = (effect: number, ends?: readonly number[]) =>
+    measure === "share"
+      ? shareParts(effect, limits)
+      : differenceParts(effect, ends ?? [effect], ends === undefined ? single : scale);
   const range = ({ low, high }: Interval) => {
     const ends = [low, high].filter(Number.isFinite);
     const [one, other] = ends.map((end) => partsOf(end, ends));
@@ -117,7 +121,7 @@ export function effectWriter(
     const [from, to] = isOneSided && other.distance < one.distance ? [other, one] : [one, other];
     return from.way === to.way ? `${from.size} to ${inWords(to)}` : `${inWords(from)} to ${inWords(to)}`;
   };
-  return { one: (effect) => inWords(partsOf(effect, [effect])), range };
+  return { one: (effect) => inWords(partsOf(effect)), range };
 }
 
 /** `4 yd`, and which way: `less`, empty where it is shown as no change. */
