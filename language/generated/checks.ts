@@ -92,6 +92,7 @@ import { check as shotsCouldSuitThePlayer } from "../checks/shots-could-suit-the
 import { check as spellingMustBeStatedOnce } from "../checks/spelling-must-be-stated-once.ts";
 import { check as statementMustBeStatedOnce } from "../checks/statement-must-be-stated-once.ts";
 import { check as statementMustFitItsMetric } from "../checks/statement-must-fit-its-metric.ts";
+import { check as statisticMustHaveAUsual } from "../checks/statistic-must-have-a-usual.ts";
 import { check as stepMustBeStatedOnce } from "../checks/step-must-be-stated-once.ts";
 import { check as stepMustFollowAStep } from "../checks/step-must-follow-a-step.ts";
 import { check as sumMustBeOfLikeQuantities } from "../checks/sum-must-be-of-like-quantities.ts";
@@ -215,6 +216,7 @@ export const CHECKS = {
   "spelling-must-be-stated-once": spellingMustBeStatedOnce,
   "statement-must-be-stated-once": statementMustBeStatedOnce,
   "statement-must-fit-its-metric": statementMustFitItsMetric,
+  "statistic-must-have-a-usual": statisticMustHaveAUsual,
   "step-must-be-stated-once": stepMustBeStatedOnce,
   "step-must-follow-a-step": stepMustFollowAStep,
   "sum-must-be-of-like-quantities": sumMustBeOfLikeQuantities,
