@@ -30,6 +30,10 @@ plan "Gate" {
     10 shots
     target inside "Flat"
   }
+  block "Count" test {
+    10 shots
+    success at least 5 of 10 shots inside "Fast"
+  }
 }`,
   silent: `
 window "Flat" {

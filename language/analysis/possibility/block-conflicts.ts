@@ -5,7 +5,7 @@ import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { type Conflict, findConflict } from "./conflict.ts";
 import { type Demand, demandsOf, proposeDemand } from "./demand.ts";
 import type { Vocabulary } from "./vocabulary.ts";
-import { conflictWithin } from "./window-conflicts.ts";
+import { namesImpossibleWindow } from "./window-conflicts.ts";
 
 export interface BlockConflict extends Conflict<Demand> {
   /** The line that it is reported at. */
@@ -57,11 +57,5 @@ export const conflictsIn = once((subject: BlockInPlan): readonly BlockConflict[]
 
 /** A single line that fails because of a window that no shot can be inside: that is said of the window. */
 function isSaidOfWindow([only, ...others]: readonly Demand[], vocabulary: Vocabulary): boolean {
-  if (only === undefined || others.length > 0) return false;
-  const tests = only.condition.anyOf.flatMap(({ allOf }) => allOf);
-  return tests.some(
-    (test) =>
-      test.kind === "window" &&
-      test.variants.some(({ condition }) => conflictWithin(condition, vocabulary) !== undefined),
-  );
+  return only !== undefined && others.length === 0 && namesImpossibleWindow(only.condition, vocabulary);
 }

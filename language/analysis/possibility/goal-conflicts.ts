@@ -14,6 +14,7 @@ import { everyGoal, isOpen, shotsAsked } from "./goals.ts";
 import { type Need, needsOf } from "./need.ts";
 import { calledGoal, forWhom, named, relatedLines, since } from "./reasons.ts";
 import { widthOutOfReach } from "./widths.ts";
+import { namesImpossibleWindow } from "./window-conflicts.ts";
 
 export interface GoalConflict {
   readonly goal: Criterion;
@@ -91,6 +92,8 @@ function conflictOf(need: Need, demands: readonly Demand[], subject: BlockInPlan
   const concernsAll = concerned.length === players.length;
   const circumstances = conflict.circumstances.filter((at) => concerned.some((one) => isSamePlayer(at, one)));
   const others = conflict.demands.filter((asked) => "role" in asked);
+  const ofWindow = need.conditions.some((condition) => namesImpossibleWindow(condition, vocabulary));
+  if (others.length === 0 && ofWindow) return undefined; // said of the window
   const text = message({ ...conflict, others, circumstances, among, concernsAll }, need, subject);
   return {
     goal: need.goal,

@@ -28,3 +28,13 @@ export function emptyWindow(condition: Condition, vocabulary: Vocabulary): strin
   const why = since(conflict.because, conflict.circumstances[0], { vocabulary });
   return `No shot can be inside this window${why}. Check the numbers and their units.`;
 }
+
+/** Whether a condition names a window that no shot can be inside, with some club or at some level. */
+export function namesImpossibleWindow({ anyOf }: Condition, vocabulary: Vocabulary): boolean {
+  const tests = anyOf.flatMap(({ allOf }) => allOf);
+  return tests.some(
+    (test) =>
+      test.kind === "window" &&
+      test.variants.some(({ condition }) => conflictWithin(condition, vocabulary) !== undefined),
+  );
+}
