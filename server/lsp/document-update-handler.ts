@@ -1,5 +1,5 @@
 /** Listens only to changes that can matter. */
-import { type LangiumDocument, type LangiumSharedCoreServices, URI } from "langium";
+import { type LangiumDocument, URI } from "langium";
 import {
   DefaultDocumentUpdateHandler,
   type DocumentUpdateHandler,
@@ -15,7 +15,7 @@ export class DrillwrightDocumentUpdateHandler
   extends DefaultDocumentUpdateHandler
   implements DocumentUpdateHandler
 {
-  private readonly services: LangiumSharedCoreServices;
+  private readonly services: LangiumSharedServices;
   private readonly names: Names;
 
   constructor(services: LangiumSharedServices) {
@@ -34,31 +34,33 @@ export class DrillwrightDocumentUpdateHandler
 
   /**
    * Every file is watched, since a folder that is moved or deleted is announced by its own name only. Files that are
-   * no plans are told to the listeners, but make the language look at nothing.
+   * no plans are told to the listeners, but make the language look at nothing. A text that is open goes on being what its
+   * editor shows, whatever becomes of its file.
    */
   override didChangeWatchedFiles(params: DidChangeWatchedFilesParams): void {
     this.onWatchedFilesChangeEmitter.fire(params);
-    // Of a file that came and went, the last counts.
-    const last = new Map(params.changes.map((change) => [change.uri, change]));
-    const relevant = [...last.values()].filter(({ uri, type }) =>
+    const relevant = params.changes.filter(({ uri, type }) =>
       type === FileChangeType.Deleted ? this.isKnown(uri) : isMaybePlans(uri) && this.isLookedAt(uri),
     );
     if (relevant.length > 0) {
       const of = (deleted: boolean) =>
-        relevant
-          .filter(({ type }) => (type === FileChangeType.Deleted) === deleted)
-          .map(({ uri }) => URI.parse(uri));
-      this.fireDocumentUpdate(of(false), of(true));
+        relevant.filter(({ type }) => (type === FileChangeType.Deleted) === deleted).map(({ uri }) => uri);
+      this.changed(of(false), of(true));
     }
   }
 
   /** Folders have come to the workspace, and others have left it. What is open stays known wherever it lies. */
-  foldersChanged(added: readonly string[], removed: readonly string[], open: readonly string[]): void {
-    const isWithin = (uri: string) => removed.some((folder) => uri.startsWith(`${folder}/`));
-    const changed = [...added, ...open.filter(isWithin)];
+  foldersChanged(added: readonly string[], removed: readonly string[]): void {
+    this.changed(added, removed);
+  }
+
+  /** @param removed files and folders. Texts of them that are open are looked at again instead. */
+  private changed(added: readonly string[], removed: readonly string[]): void {
+    const isGone = (uri: string) => removed.some((gone) => uri === gone || uri.startsWith(`${gone}/`));
+    const open = removed.length === 0 ? [] : this.services.workspace.TextDocuments.keys().filter(isGone);
     this.fireDocumentUpdate(
-      changed.map((uri) => URI.parse(uri)),
-      removed.map((uri) => URI.parse(uri)),
+      [...added, ...open].map((uri) => URI.parse(uri)),
+      removed.filter((uri) => !open.includes(uri)).map((uri) => URI.parse(uri)),
     );
   }
 

@@ -140,21 +140,41 @@ describe("step by step", () => {
     await untilTheSame();
   });
 
-  test("an open file has come and gone by the time that this is told, and one has gone and come", async () => {
+  test("a file has come and gone by the time that this is told, and one has gone and come", async () => {
     const bad = 'plan "Bad" { for nothing }\n';
-    client = await LspClient.start({ files: { ...SOUND, "back.drill": bad } });
-    await client.open("gone.drill", bad);
-    await client.open("back.drill", bad);
-    await client.diagnosticsOf("gone.drill", (all) => all.length > 0);
-    await client.diagnosticsOf("back.drill", (all) => all.length > 0);
+    client = await LspClient.start({ files: { ...SOUND, "gone.drill": bad, "back.drill": bad } });
+    await client.open("plan.drill", PLAN);
+    await untilTheSame();
+    rmSync(join(client.folder, "gone.drill"));
     await watched([
-      { path: "gone.drill", type: 1 },
+      { path: "gone.drill", type: 2 },
       { path: "back.drill", type: 3 },
       { path: "gone.drill", type: 3 },
       { path: "back.drill", type: 1 },
     ]);
     await untilTheSame();
+    expect(told().join()).toContain("back.drill:0");
   });
+
+  test.each(["bad.drill", "folder"])(
+    "a file stays what its editor shows when %s is deleted",
+    async (deleted) => {
+      const path = deleted === "folder" ? "folder/bad.drill" : deleted;
+      const bad = 'plan "Bad" { for nothing }\n';
+      client = await LspClient.start({ files: { ...SOUND, [path]: bad } });
+      await client.open(path, bad);
+      await client.diagnosticsOf(path, (all) => all.length > 0);
+      await remove(deleted);
+      const hover = await client.connection.sendRequest("textDocument/hover", {
+        textDocument: { uri: client.uri(path) },
+        position: { line: 0, character: 1 },
+      });
+      expect(hover).not.toBeNull();
+      expect(told().join()).toContain(`${path}:0`);
+      await client.close(path);
+      await untilTheSame();
+    },
+  );
 
   test("what was typed and never saved is forgotten when the file is closed", async () => {
     client = await LspClient.start({ files: SOUND });

@@ -11,13 +11,13 @@ import type { EditorSettings } from "../editor-settings.ts";
 /** Reads folders that are added to the workspace, and forgets those that are taken out: the framework does neither. */
 export function handleWorkspaceFolders(
   connection: Connection,
-  { workspace, lsp }: LangiumSharedServices,
+  { lsp }: LangiumSharedServices,
   settings: EditorSettings,
 ): void {
   connection.onNotification(DidChangeWorkspaceFoldersNotification.type, ({ event: { added, removed } }) => {
     const uris = (folders: readonly WorkspaceFolder[]) => folders.map(({ uri }) => uri);
     const handler = lsp.DocumentUpdateHandler as DrillwrightDocumentUpdateHandler;
-    handler.foldersChanged(uris(added), uris(removed), workspace.TextDocuments.keys());
+    handler.foldersChanged(uris(added), uris(removed));
     settings.foldersChanged(added, removed);
   });
 }
