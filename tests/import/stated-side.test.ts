@@ -36,7 +36,12 @@ test.each([
   ["Toe(+)/Heel(-) mm", "+toe -heel"],
   ["Face Angle (+O/-C)", "+o -c"],
   ["F2P O+/C-", "+o -c"],
+  ["Impact height (+H/-L)", "+h -l"],
+  ["Low Point (-B/+A)", "+a -b"],
   // Nothing clear
+  ["Offline (+X -L)", ""],
+  ["Offline (+hook, left)", ""],
+  ["Offline (+ hook / - R)", ""],
   ["Offline", ""],
   ["Side - left", ""],
   ["Right/Left (+/-) yd", ""],
@@ -66,7 +71,9 @@ test.each([
 test.each([
   ["Ball speed in km/h", "ball speed", "km/h"],
   ["Carry in m", "carry", "m"],
+  ["Carry in yd.", "carry", "yd"],
   ["Low point in", "low point", "in"],
+  ["Hang time in s", "hang time", "s"],
   ["Low point in inches", "low point", "in"],
   ["ball_speed_m_s", "ball speed", "m/s"],
   ["ball-speed-km-h", "ball speed", "km/h"],

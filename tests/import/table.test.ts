@@ -182,6 +182,14 @@ describe("rows that are no shots", () => {
     expect(outline(read.findings)).toEqual([5, 6, 7].map((line) => `warning row-skipped line ${line}`));
   });
 
+  test("a word that may be a statistic is none where it begins row after row", () => {
+    const read = importTable("Ball;Carry\nrange;150\nrange;151\nrange;152\nAverage;151\nRange;2\n", {
+      columns: [carry],
+    });
+    expect(readings(read, "carry")).toEqual([150, 151, 152]);
+    expect(outline(read.findings)).toEqual([5, 6].map((line) => `warning row-skipped line ${line}`));
+  });
+
   test("a row that begins with a word that may be a statistic, or a name, is a shot where it stands alone", () => {
     const read = importTable("Who;Carry\nMax;150\nMax;151\n", { columns: [carry] });
     expect([readings(read, "carry"), read.findings]).toEqual([[150, 151], []]);

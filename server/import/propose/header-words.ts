@@ -195,6 +195,7 @@ export const UNREAD_WORDS: readonly string[] = [
   "acceleration",
   "video",
   "target",
+  "tee height",
   "bemerkung",
   "bemerkungen",
   "kommentar",

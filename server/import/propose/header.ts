@@ -71,7 +71,7 @@ function camelParted(text: string): string {
 
 function writtenOut(word: string): string[] {
   return word
-    .split("/")
+    .split(/[/+&]/)
     .map((part) => part.replace(/[^\p{L}\p{N}#%°]/gu, ""))
     .filter((part) => part !== "")
     .flatMap((part) => (SAME_WORDS[part] ?? part).split(" "));
@@ -85,9 +85,10 @@ function withoutUnit(name: string): { words: string[]; unit: string | undefined 
   const text = camelParted(name).trim();
   const starts = [...text.matchAll(/(?<=[\s_.|·–-])[^\s_.|·–-]/gu)].map(({ index }) => index);
   for (const start of starts.slice(-LONGEST_UNIT)) {
-    const tail = text.slice(start);
+    const tail = text.slice(start).replace(/\.$/, "");
     const asQuotient = tail.replace(/[\s_.-]+(?:per[\s_.-]+)?/giu, "/");
-    const unit = symbolOf(asQuotient) ?? symbolOf(tail.replaceAll("_", ""));
+    const isOneWord = !BETWEEN_WORDS.test(tail) || /1$/.test(tail); // `m s-1`
+    const unit = symbolOf(asQuotient) ?? (isOneWord ? symbolOf(tail.replaceAll("_", "")) : undefined);
     if (unit === undefined) continue;
     const words = partedWords(text.slice(0, start));
     if (words.length > 1 && words.at(-1) === "in") words.pop();

@@ -7,7 +7,7 @@ export interface StatedSide {
   readonly negative: string | undefined;
 }
 
-const SIDE = String.raw`(?<side>(?<![\p{L}\p{N}]|\p{L}-)(?:in-to-out|out-to-in|in-out|out-in|left|right|up|down|in|out|open|closed|toe|heel|high|low|ahead|behind|before|after|draw|fade|push|pull|rechts|links|[lrudioc])(?![\p{L}\p{N}]|-\p{L}))`;
+const SIDE = String.raw`(?<side>(?<![\p{L}\p{N}]|\p{L}-)(?:in-to-out|out-to-in|in-out|out-in|left|right|up|down|in|out|open|closed|toe|heel|high|low|ahead|behind|before|after|draw|fade|push|pull|rechts|links|[lrudiocthab])(?![\p{L}\p{N}]|-\p{L}))`;
 const PLUS = String.raw`(?<plus>\+(?:ve\b)?(?!\s*\d)|\bpos(?:itive\b|\.|\b)|\bplus\b)`;
 const MINUS = String.raw`(?<minus>[-−–](?:ve\b|(?=\s*(?:=|is\b)))|(?<=(?:=|\bis)\s*)[-−–]|\bneg(?:ative\b|\.|\b)|\bminus\b)`;
 /** A dash may be a sign, or part the words of a name; one between two letters is a hyphen. */
@@ -42,28 +42,37 @@ function tokensOf(text: string): Token[] {
   }));
 }
 
-/** Sides and signs in pairs, each of one side and one sign; undefined where they cannot be paired in one way only. */
-function pairsOf(tokens: readonly Token[]): { side: string; sign: "+" | "-" }[] | undefined {
+/** Sides and signs in pairs, each of one side beside one sign; undefined where they cannot be paired in one way only. */
+function pairsOf(tokens: readonly Token[], text: string): { side: string; sign: "+" | "-" }[] | undefined {
   if (tokens.length !== 2 && tokens.length !== 4) return undefined;
   const pairs: { side: string; sign: "+" | "-" }[] = [];
   for (let at = 0; at < tokens.length; at += 2) {
     const both = tokens.slice(at, at + 2);
     const side = both.find((token) => token.side !== undefined)?.side;
     const sign = both.find((token) => token.sign !== undefined)?.sign;
-    if (side === undefined || sign === undefined) return undefined;
+    if (side === undefined || sign === undefined || !areBeside(both, text)) return undefined;
     pairs.push({ side, sign });
   }
   const [one, other] = pairs;
   return other !== undefined && (one?.side === other.side || one?.sign === other.sign) ? undefined : pairs;
 }
 
-/** Whether nothing but a few small words stands between a side and another token: the side of `Low point + ahead` is ahead. */
-function isBesideAny({ start, end }: Token, tokens: readonly Token[], text: string): boolean {
-  return tokens.some((other) => {
-    if (other.start === start) return false;
-    const between = other.start >= end ? text.slice(end, other.start) : text.slice(other.end, start);
-    return !/[\p{L}\p{N}]/u.test(between.replace(/\b(?:is|are|to|the)\b/gi, ""));
-  });
+/** Words that may stand between a side and its sign. */
+const SMALL_WORDS = /\b(?:is|are|to|the|means?|values?|numbers?|when|if|for|of|ball|target)\b/gi;
+
+/** Whether nothing that means something stands between two tokens: of `+H -L`, L is not beside the plus. */
+function areBeside([one, other]: readonly Token[], text: string): boolean {
+  if (one === undefined || other === undefined) return false;
+  const between =
+    one.end <= other.start ? text.slice(one.end, other.start) : text.slice(other.end, one.start);
+  return !/[\p{L}\p{N}]/u.test(between.replace(SMALL_WORDS, ""));
+}
+
+/** Without the sides that stand alone: the side of `Low point + ahead` is ahead. */
+function withoutNames(tokens: readonly Token[], text: string): Token[] {
+  const isBeside = (token: Token) =>
+    tokens.some((other) => other !== token && areBeside([token, other], text));
+  return tokens.filter((token) => token.sign !== undefined || isBeside(token));
 }
 
 /**
@@ -71,12 +80,17 @@ function isBesideAny({ start, end }: Token, tokens: readonly Token[], text: stri
  * a minus; in a name it is one only beside a plus, since it may part words (`Miss - left`).
  */
 export function statedSide(text: string, isRemark: boolean): StatedSide | undefined {
-  const tokens = tokensOf(text);
-  const firm = tokens.filter(({ isDash }) => !isDash);
+  const all = tokensOf(text);
+  const tokens = withoutNames(all, text);
   const pairs =
-    (isRemark || tokens.length === 4 ? pairsOf(tokens) : undefined) ??
-    pairsOf(firm) ??
-    pairsOf(firm.filter((token) => token.sign !== undefined || isBesideAny(token, firm, text)));
+    (isRemark || tokens.length === 4 ? pairsOf(tokens, text) : undefined) ??
+    pairsOf(
+      withoutNames(
+        all.filter(({ isDash }) => !isDash),
+        text,
+      ),
+      text,
+    );
   if (pairs === undefined) return undefined;
   const called = (sign: "+" | "-") => {
     const side = pairs.find((pair) => pair.sign === sign)?.side;
@@ -88,10 +102,7 @@ export function statedSide(text: string, isRemark: boolean): StatedSide | undefi
 /** The text without what it says of sides. */
 export function withoutSides(text: string, isRemark: boolean): string {
   if (statedSide(text, isRemark) === undefined) return text;
-  const tokens = tokensOf(text).filter(
-    (token, _, all) => token.sign !== undefined || isBesideAny(token, all, text),
-  );
-  return cut(text, tokens).replace(/\b(?:is|are|to the)\b/gi, " ");
+  return cut(text, withoutNames(tokensOf(text), text)).replace(/\b(?:is|are|to the)\b/gi, " ");
 }
 
 /** The text without signs: a name that is nothing but sides, such as `High+ / Low-`, is named for them. */

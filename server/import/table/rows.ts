@@ -24,6 +24,8 @@ export class ShotRows {
   #isFirst = true;
   #run: TableRow[] = [];
   #isUnmistakable = false;
+  /** The word of the last row that may be a statistic; empty where it is none. */
+  #mayBe = "";
 
   constructor(header: Header, columns: Columns, report: Report, take: (row: TableRow) => void) {
     this.#header = header;
@@ -32,17 +34,22 @@ export class ShotRows {
     this.#take = take;
   }
 
-  /** What became of the row: it was passed on, is held until it is clear, or was left out without a word. */
+  /** What became of the row: it was passed on, is held until it is clear (or was, or another before it), or was left out without a word. */
   push(row: TableRow): "shot" | "held" | "nothing" {
     const isFirst = this.#isFirst;
     if (isFirst && isRule(row.cells)) return "nothing"; // units may follow
     this.#isFirst = false;
     if (isRepeatedHeader(row, this.#header) || (isFirst && isUnits(row, this.#columns))) return "nothing";
     const kind = statisticIn(firstText(row));
-    if (kind === undefined) {
+    // A word that may head a statistic heads no two in a row: it is a name or a kind, as `range` of balls.
+    const isSame = kind === "beside" && fold(firstText(row)) === this.#mayBe;
+    this.#mayBe = kind === "beside" ? fold(firstText(row)) : "";
+    if (kind === undefined || isSame) {
+      const same = isSame ? this.#run.pop() : undefined;
       this.end();
+      if (same !== undefined) this.#take(same);
       this.#take(row);
-      return "shot";
+      return isSame ? "held" : "shot"; // either way its neighbours tell what it is
     }
     this.#run.push(row);
     this.#isUnmistakable ||= kind === "statistic";
