@@ -327,7 +327,25 @@ describe("at random", () => {
         if (open.delete(path)) await client.close(path);
       },
     };
-    for (let step = 0; step < 40; step++) await steps[pick(Object.keys(steps))]?.(pick(PATHS));
+    const asked: Promise<unknown>[] = [];
+    const ask = (path: string) => {
+      const textDocument = { uri: client.uri(path) };
+      const position = { line: 0, character: 2 };
+      const range = { start: position, end: position };
+      const ask = (method: string, params: object) =>
+        asked.push(client.connection.sendRequest(`textDocument/${method}`, { textDocument, ...params }));
+      ask("hover", { position });
+      ask("documentSymbol", {});
+      ask("codeLens", {});
+      ask("inlayHint", { range });
+      ask("codeAction", { range, context: { diagnostics: [] } });
+    };
+    for (let step = 0; step < 40; step++) {
+      await steps[pick(Object.keys(steps))]?.(pick(PATHS));
+      for (const path of open) ask(path);
+    }
+    // What is overtaken may be refused; nothing may go without an answer.
+    await Promise.allSettled(asked);
     for (const path of open) await client.close(path);
     if (!PATHS.some(onDisk)) await client.write("words.drill", CLUBS);
     await untilTheSame();
