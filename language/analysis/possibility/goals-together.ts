@@ -5,6 +5,7 @@ import type { Criterion } from "../../../shared/plan-model.ts";
 import { type BlockInPlan, inOrder, type Remark } from "../subject.ts";
 import { goalConflictsIn } from "./goal-conflicts.ts";
 import { goalsThatMustBeMet } from "./goals.ts";
+import { momentsAtOdds } from "./moments-together.ts";
 import { tooManyShots } from "./needs-together.ts";
 import { numbersAtOdds } from "./numbers-together.ts";
 import { relatedLines } from "./reasons.ts";
@@ -20,9 +21,16 @@ export const goalsAgainstEachOther = once((subject: BlockInPlan): readonly Remar
   const impossible = new Set(goalConflictsIn(subject).map(({ goal }) => goal));
   const goals = goalsThatMustBeMet(subject.block.success).filter((goal) => !impossible.has(goal));
   if (goals.length < 2) return [];
-  const found = [tooManyShots(goals, subject), numbersAtOdds(goals, subject)];
-  return found.flatMap((atOdds) => (atOdds === undefined ? [] : [remarkOn(atOdds, subject)]));
+  const found = [tooManyShots(goals, subject), numbersAtOdds(goals, subject)].filter(isFound);
+  const said = new Set(found.flatMap((atOdds) => atOdds.goals));
+  const others = goals.filter((goal) => !said.has(goal));
+  const more = [momentsAtOdds(others, subject)].filter(isFound);
+  return [...found, ...more].map((atOdds) => remarkOn(atOdds, subject));
 });
+
+function isFound(atOdds: GoalsAtOdds | undefined): atOdds is GoalsAtOdds {
+  return atOdds !== undefined;
+}
 
 /** At the last of the goals. */
 function remarkOn({ goals, why }: GoalsAtOdds, subject: BlockInPlan): Remark {

@@ -144,7 +144,7 @@ function isAnything(propose: Need["propose"]): boolean {
 }
 
 /** Whether a number over the block is one over as many shots as are asked for. */
-function everyShotEnters(subject: BlockInPlan): boolean {
+export function everyShotEnters(subject: BlockInPlan): boolean {
   return shotsAsked(subject) > 0 && !isOpen(subject) && subject.block.requirements.length === 0;
 }
 

@@ -287,4 +287,52 @@ plan "Gate" {
         area of the 80 % ellipse of offline and carry at most 70 yd² at 80 % confidence
       }`,
   },
+  "an average below what most shots leave it": {
+    wrong: `10 shots
+      success {
+        at least 7 of 10 shots with carry at least 150 yd
+        «average carry at most 100 yd»
+      }`,
+    code: CODE,
+    says: [
+      "line 6 (`at least 7 of 10 shots with carry at least 150 yd`) leaves the average carry at least 105 yd, since a plausible carry is at least 0 yd, which is not what line 7 (`average carry at most 100 yd`) asks for",
+    ],
+    right: `10 shots
+      success {
+        at least 7 of 10 shots with carry at least 150 yd
+        average carry at most 110 yd
+      }`,
+  },
+  "a spread below what shots on both sides leave it": {
+    wrong: `10 shots
+      success {
+        at least 3 of 10 shots with offline at least 10 yd left
+        at least 3 of 10 shots with offline at least 10 yd right
+        «spread of offline at most 8 yd»
+      }`,
+    code: CODE,
+    says: ["line 6", "line 7", "leave the spread of offline at least 8.165 yd, which is not what line 8"],
+    right: `10 shots
+      success {
+        at least 3 of 10 shots with offline at least 10 yd left
+        at least 3 of 10 shots with offline at least 10 yd right
+        spread of offline at most 8.2 yd
+      }`,
+  },
+  "a spread below what a span leaves it": {
+    wrong: `10 shots
+      success {
+        spread of carry at most 3 yd
+        «middle 80 % of carry spans at least 30 yd»
+      }`,
+    code: CODE,
+    says: [
+      "line 7 (`middle 80 % of carry spans at least 30 yd`) leaves the spread of carry at least 7.071 yd",
+    ],
+    right: `10 shots
+      success {
+        spread of carry at most 8 yd
+        middle 80 % of carry spans at least 30 yd
+      }`,
+  },
 });
