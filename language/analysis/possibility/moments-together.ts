@@ -25,9 +25,12 @@ interface Left {
   readonly plausible?: Interval;
 }
 
+/** More goals of one block are not held against each other. */
+const MOST_GOALS = 16;
+
 /** Only where every shot enters the number, so that it is known of how many it is. A question for each two goals. */
 export function momentsAtOdds(goals: readonly Criterion[], subject: BlockInPlan): GoalsAtOdds | undefined {
-  if (!everyShotEnters(subject)) return undefined;
+  if (!everyShotEnters(subject) || goals.length > MOST_GOALS) return undefined;
   for (const goal of goals) {
     if (goal.kind !== "statistic" || goal.confidence !== null) continue;
     const others = goals.filter((other) => other !== goal);

@@ -9,6 +9,7 @@ import { WHOLE } from "../reasoning/range.ts";
 import { isPossible, rangeLeft, type World } from "../reasoning/solve.ts";
 import type { BlockInPlan } from "../subject.ts";
 import { relationsOfAverages } from "./average-relations.ts";
+import { nameOfChange, relationsOfChanges } from "./change-relations.ts";
 import type { Circumstances } from "./circumstances.ts";
 import { becauseOf, fewestOf, worldOf } from "./conflict.ts";
 import { demandsOf, proposeDemand } from "./demand.ts";
@@ -42,11 +43,16 @@ function claimOn(goal: Criterion, hand: Hand): Proposition {
   return { kind: "number", metric: nameOfNumber(goal) ?? "", range: claimedBy(goal, hand) };
 }
 
-/** Two averages, two sizes of ellipses, or two claims about the same number. */
+/** Two averages or changes, two sizes of ellipses, or two claims about the same number. */
 function mayBeAtOdds(claims: readonly Criterion[]): boolean {
   const averages = claims.filter((goal) => goal.kind === "statistic" && goal.statistic.kind === "average");
-  const sizes = claims.filter((goal) => goal.kind === "ellipse");
-  return averages.length > 1 || sizes.length > 1 || new Set(claims.map(nameOfNumber)).size < claims.length;
+  const several = (kind: Criterion["kind"]) => claims.filter((goal) => goal.kind === kind).length > 1;
+  return (
+    averages.length > 1 ||
+    several("ellipse") ||
+    several("change") ||
+    new Set(claims.map(nameOfNumber)).size < claims.length
+  );
 }
 
 /** The number that a goal is about; an average goes by the name of its metric, since averages hang together as readings do. */
@@ -57,9 +63,7 @@ function nameOfNumber(goal: Criterion): string | undefined {
     return JSON.stringify([statistic, metric]);
   }
   if (goal.kind === "ellipse") return nameOfSize(goal);
-  if (goal.kind !== "change") return undefined;
-  const { statistic, metric, against, movement } = goal;
-  return JSON.stringify(["change", statistic, metric, against, movement.amount.unit.symbol === "%"]);
+  return goal.kind === "change" ? nameOfChange(goal) : undefined;
 }
 
 /** What holds of averages over shots that meet the requirements, and of other numbers. */
@@ -88,7 +92,8 @@ function worldOfNumbers(
   const ofAverages = ofShots.relations.flatMap((relation) =>
     relationsOfAverages(relation, domain, vocabulary, hand),
   );
-  return { relations: [...ofAverages, ...ofEllipses], domain };
+  const ofChanges = relationsOfChanges(goals, vocabulary);
+  return { relations: [...ofAverages, ...ofEllipses, ...ofChanges], domain };
 }
 
 /** Where the number lies that a goal is about: of a change, what it rises by. */

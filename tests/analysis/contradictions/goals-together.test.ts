@@ -335,4 +335,78 @@ plan "Gate" {
         middle 80 % of carry spans at least 30 yd
       }`,
   },
+  "changes of face and path that leave no such change between them": {
+    wrong: `
+plan "Gate" {
+  block "Before" baseline {
+    10 shots
+  }
+  block "After" test {
+    10 shots
+    success {
+      face-angle moves at least 3° open against "Before"
+      club-path moves at least 3° out-to-in against "Before"
+      «face-to-path stays within 1° against "Before"»
+    }
+  }
+}`,
+    code: CODE,
+    says: ["line 9", "line 10", "line 11", "since face-to-path is face-angle − club-path"],
+    right: `
+plan "Gate" {
+  block "Before" baseline {
+    10 shots
+  }
+  block "After" test {
+    10 shots
+    success {
+      face-angle moves at least 3° open against usual
+      club-path moves at least 3° out-to-in against usual
+      face-to-path stays within 1° against usual
+      face-angle moves at least 3° open against "Before"
+      face-to-path stays within 1° against "Before"
+    }
+  }
+}`,
+  },
+  "a change of a number that is carry less a constant": {
+    wrong: `
+metric past-sixty is length {
+  shown in m to 1
+  formula carry * 2 - 60 m
+}
+
+plan "Gate" {
+  block "Before" baseline {
+    10 shots
+  }
+  block "After" test {
+    10 shots
+    success {
+      carry gains at least 10 m against "Before"
+      «past-sixty gains at most 15 m against "Before"»
+    }
+  }
+}`,
+    code: CODE,
+    says: ["since past-sixty follows from carry"],
+    right: `
+metric past-sixty is length {
+  shown in m to 1
+  formula carry * 2 - 60 m
+}
+
+plan "Gate" {
+  block "Before" baseline {
+    10 shots
+  }
+  block "After" test {
+    10 shots
+    success {
+      carry gains at least 10 m against "Before"
+      past-sixty gains at most 20 m against "Before"
+    }
+  }
+}`,
+  },
 });
