@@ -110,6 +110,7 @@ import { check as unitMustNotBeWorthItself } from "../checks/unit-must-not-be-wo
 import { check as useCouldBeLeftOut } from "../checks/use-could-be-left-out.ts";
 import { check as useShouldBeStatedOnce } from "../checks/use-should-be-stated-once.ts";
 import { check as usedFileMustExist } from "../checks/used-file-must-exist.ts";
+import { check as usualShouldBePlausible } from "../checks/usual-should-be-plausible.ts";
 import { check as usualShouldBeStated } from "../checks/usual-should-be-stated.ts";
 import { check as variantMustBeStatedOnce } from "../checks/variant-must-be-stated-once.ts";
 import { check as warmUpShouldComeFirst } from "../checks/warm-up-should-come-first.ts";
@@ -234,6 +235,7 @@ export const CHECKS = {
   "use-could-be-left-out": useCouldBeLeftOut,
   "use-should-be-stated-once": useShouldBeStatedOnce,
   "used-file-must-exist": usedFileMustExist,
+  "usual-should-be-plausible": usualShouldBePlausible,
   "usual-should-be-stated": usualShouldBeStated,
   "variant-must-be-stated-once": variantMustBeStatedOnce,
   "warm-up-should-come-first": warmUpShouldComeFirst,
