@@ -7,12 +7,21 @@ import type { Amount, Bounds, Direction, Hand, Metric, Unit } from "./plan-model
  * The degree and percent signs stand as typography has them: `2°`, `70 %`.
  */
 export function formatNumber(value: number, unit: Unit, step: number): string {
-  const inUnit = value / unit.factor;
-  // Halves go away from zero, so that mirror images are shown with the same digits.
-  const rounded = Math.round(Math.abs(inUnit) / step) * step;
-  const sign = inUnit < 0 && rounded > 0 ? "−" : "";
+  const rounded = stepsTo(value, unit, step) * step;
+  const sign = value < 0 && rounded > 0 ? "−" : "";
   const number = sign + rounded.toFixed(decimalsOf(step));
   return number + unitSuffix(unit);
+}
+
+/** How far a binary fraction may fall short of the half that it stands for, in steps. */
+const SHORT_OF_HALF = 1e-9;
+
+/**
+ * How many steps there are from zero to a value, rounded. Halves go away from zero, so that mirror images are shown with
+ * the same digits, and the same shots in any order are: an average of 0.25° is often a little less in binary.
+ */
+function stepsTo(value: number, unit: Unit, step: number): number {
+  return Math.round(Math.abs(value) / unit.factor / step + SHORT_OF_HALF);
 }
 
 /** Decimals a step needs: 0.1 → 1, 0.25 → 2, 10 → 0. */
@@ -70,7 +79,7 @@ export function formatRange(
 }
 
 function isShownAsZero(value: number, unit: Unit, step: number): boolean {
-  return Math.round(Math.abs(value) / unit.factor / step) === 0;
+  return stepsTo(value, unit, step) === 0;
 }
 
 /** An amount without a side (a spread, a tolerance) of this metric. */

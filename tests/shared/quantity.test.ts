@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { formatRange, writeBounds } from "../../shared/quantity.ts";
+import { formatAmount, formatRange, formatReading, writeBounds } from "../../shared/quantity.ts";
 import { bounds, metricCalled } from "../criteria/words.ts";
 
 describe("bounds", () => {
@@ -14,6 +14,17 @@ describe("bounds", () => {
   ])("are shown as they were written: %s", (written) => {
     expect(writeBounds(bounds(written))).toBe(written);
   });
+});
+
+test("halves go away from zero, even where binary fractions fall short of them", () => {
+  const path = metricCalled("club-path");
+  const tenths = Array.from({ length: 40 }, (_, index) => index);
+  const shown = tenths.map((tenth) => formatAmount(((tenth + 0.5) / 10) * path.unit.factor, path));
+  expect(shown).toEqual(tenths.map((tenth) => `${((tenth + 1) / 10).toFixed(1)}°`));
+  const one = (0.1 + 0.2 - 0.05) * path.unit.factor;
+  const other = (0.2 - 0.05 + 0.1) * path.unit.factor;
+  expect(one).not.toBe(other);
+  expect(formatReading(-one, path, "right")).toBe(formatReading(-other, path, "right"));
 });
 
 describe("a range of readings", () => {
