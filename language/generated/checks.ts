@@ -32,6 +32,7 @@ import { check as directionMustBeStated } from "../checks/direction-must-be-stat
 import { check as drillMustFitItsBlock } from "../checks/drill-must-fit-its-block.ts";
 import { check as effortMustBeBetween1And110 } from "../checks/effort-must-be-between-1-and-110.ts";
 import { check as effortShouldBuildUp } from "../checks/effort-should-build-up.ts";
+import { check as effortShouldFitTheShots } from "../checks/effort-should-fit-the-shots.ts";
 import { check as estimateMustBeKnown } from "../checks/estimate-must-be-known.ts";
 import { check as fileMustNotUseItself } from "../checks/file-must-not-use-itself.ts";
 import { check as findingMustBePossible } from "../checks/finding-must-be-possible.ts";
@@ -157,6 +158,7 @@ export const CHECKS = {
   "drill-must-fit-its-block": drillMustFitItsBlock,
   "effort-must-be-between-1-and-110": effortMustBeBetween1And110,
   "effort-should-build-up": effortShouldBuildUp,
+  "effort-should-fit-the-shots": effortShouldFitTheShots,
   "estimate-must-be-known": estimateMustBeKnown,
   "file-must-not-use-itself": fileMustNotUseItself,
   "finding-must-be-possible": findingMustBePossible,

@@ -491,4 +491,12 @@ plan "Plan" {
       target club-path at least 2° in-to-out
       require club-path at most 5° in-to-out`,
   },
+  "a line that no shot meets, of easy swings": {
+    wrong: `10 shots at 50 % effort
+      «target carry at least 900 yd»`,
+    code: "targets-must-hold-together",
+    says: ["Check the numbers and their units"],
+    right: `10 shots at 50 % effort
+      target carry at least 90 yd`,
+  },
 });
