@@ -409,4 +409,42 @@ plan "Gate" {
   }
 }`,
   },
+  "a goal that leaves none of a group": {
+    wrong: `10 shots
+      success {
+        average carry at least 160 yd
+        any of {
+          «average carry at most 150 yd»
+          best carry at most 155 yd
+        }
+      }`,
+    code: CODE,
+    says: [
+      "together, whatever is chosen from the group: line 6 (`average carry at least 160 yd`) and line 8",
+    ],
+    right: `10 shots
+      success {
+        average carry at least 160 yd
+        any of {
+          average carry at most 150 yd
+          best carry at most 165 yd
+        }
+      }`,
+  },
+  "two of three that exclude each other": {
+    wrong: `10 shots
+      success 2 of {
+        average carry at least 150 yd
+        «average carry between 141 yd and 149 yd»
+        average carry at most 140 yd
+      }`,
+    code: CODE,
+    says: ["whatever is chosen from the group"],
+    right: `10 shots
+      success 2 of {
+        average carry at least 150 yd
+        average carry between 141 yd and 150 yd
+        average carry at most 140 yd
+      }`,
+  },
 });
