@@ -100,6 +100,7 @@ import { check as sumMustBeOfLikeQuantities } from "../checks/sum-must-be-of-lik
 import { check as targetCouldBeLeftOut } from "../checks/target-could-be-left-out.ts";
 import { check as targetMustBeStated } from "../checks/target-must-be-stated.ts";
 import { check as targetsMustHoldTogether } from "../checks/targets-must-hold-together.ts";
+import { check as targetsShouldFitACentredStrike } from "../checks/targets-should-fit-a-centred-strike.ts";
 import { check as targetsShouldHoldForEverybody } from "../checks/targets-should-hold-for-everybody.ts";
 import { check as testCouldHaveSuccess } from "../checks/test-could-have-success.ts";
 import { check as textShouldHoldNoPersonalData } from "../checks/text-should-hold-no-personal-data.ts";
@@ -226,6 +227,7 @@ export const CHECKS = {
   "target-could-be-left-out": targetCouldBeLeftOut,
   "target-must-be-stated": targetMustBeStated,
   "targets-must-hold-together": targetsMustHoldTogether,
+  "targets-should-fit-a-centred-strike": targetsShouldFitACentredStrike,
   "targets-should-hold-for-everybody": targetsShouldHoldForEverybody,
   "test-could-have-success": testCouldHaveSuccess,
   "text-should-hold-no-personal-data": textShouldHoldNoPersonalData,

@@ -18,25 +18,34 @@ import { type Demand, proposeDemand } from "./demand.ts";
 import { propose } from "./propose.ts";
 import { forWhom, named, relatedLines, since } from "./reasons.ts";
 
-/** What a conflict among the demands of a block is reported as. */
-export function conflictRemark(conflict: BlockConflict, subject: BlockInPlan): Remark {
+/**
+ * What a conflict among the demands of a block is reported as.
+ *
+ * @param which shots can do all that is asked, nevertheless
+ */
+export function conflictRemark(conflict: BlockConflict, subject: BlockInPlan, which = "no shot"): Remark {
   const { demands, culprit } = conflict;
   const others = demands.filter((demand) => demand !== culprit);
   return {
-    message: sentence(forWhom(conflict) + whatIsWrong(conflict, others, subject)),
+    message: sentence(forWhom(conflict) + whatIsWrong(conflict, others, subject, which)),
     location: culprit.location,
     related: relatedLines(others),
   };
 }
 
-function whatIsWrong(conflict: BlockConflict, others: readonly Demand[], subject: BlockInPlan): string {
+function whatIsWrong(
+  conflict: BlockConflict,
+  others: readonly Demand[],
+  subject: BlockInPlan,
+  which: string,
+): string {
   const { culprit } = conflict;
   const why = since(conflict.because, conflict.circumstances[0], subject);
   const line = subject.isOwn(culprit.location) ? "this line" : named(culprit, subject);
   if (others.length === 0) {
     return culprit.role === "leave out"
       ? `${line} leaves out every shot${why}. Narrow it, or take it out.`
-      : `no shot can do what ${line} asks for${why}. Check the numbers and their units.`;
+      : `${which} can do what ${line} asks for${why}. Check the numbers and their units.`;
   }
   const all = listed(others.map((other) => named(other, subject)));
   if (culprit.role === "leave out") {
@@ -48,9 +57,9 @@ function whatIsWrong(conflict: BlockConflict, others: readonly Demand[], subject
   }
   if (left !== undefined) {
     const leave = others.length === 1 ? "leaves" : "leave";
-    return `${all} ${leave} ${left.metric} ${left.range}${why}; ${line} asks for ${left.asked}. No shot can do it all: change one of them.`;
+    return `${all} ${leave} ${left.metric} ${left.range}${why}; ${line} asks for ${left.asked}. ${sentence(which)} can do it all: change one of them.`;
   }
-  return `no shot can do what ${line} asks for together with ${all}${why}. Change one of them${alternative(culprit, others)}.`;
+  return `${which} can do what ${line} asks for together with ${all}${why}. Change one of them${alternative(culprit, others)}.`;
 }
 
 /** Two targets on the same thing were perhaps meant as alternatives. */

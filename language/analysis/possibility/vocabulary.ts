@@ -1,7 +1,7 @@
 /** The metrics that can be meant, and what is known of the readings of any shot. */
 import type { Hand, Metric } from "../../../shared/plan-model.ts";
 import type { Interval } from "../../../shared/statistics/interval.ts";
-import { UNREAD } from "../reasoning/geometry.ts";
+import { CENTRED, type Fact, GEOMETRY, UNREAD } from "../reasoning/geometry.ts";
 import { WHOLE } from "../reasoning/range.ts";
 import { type Relation, relationsAmong } from "../reasoning/relation.ts";
 
@@ -15,8 +15,18 @@ export class Vocabulary {
   /** Relations by the metrics they were asked for. */
   private readonly around = new Map<string, readonly Relation[]>();
 
-  constructor(metrics: ReadonlyMap<string, Metric>) {
+  private readonly facts: readonly Fact[];
+  private centred: Vocabulary | undefined;
+
+  constructor(metrics: ReadonlyMap<string, Metric>, facts: readonly Fact[] = GEOMETRY) {
     this.metrics = metrics;
+    this.facts = facts;
+  }
+
+  /** The same metrics where strikes are in the middle of the face and the air is still. */
+  get ofCentredStrikes(): Vocabulary {
+    this.centred ??= new Vocabulary(this.metrics, [...GEOMETRY, ...CENTRED]);
+    return this.centred;
   }
 
   /** The relations that link these metrics to each other or to any further metric. Linear in what is found, at first. */
@@ -32,7 +42,7 @@ export class Vocabulary {
   }
 
   private findAround(metrics: ReadonlySet<string>): Relation[] {
-    this.byMetric ??= indexed(relationsAmong(this.metrics));
+    this.byMetric ??= indexed(relationsAmong(this.metrics, this.facts));
     const seen = new Set(metrics);
     const found = new Set<Relation>();
     for (const metric of seen) {

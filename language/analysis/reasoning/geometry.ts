@@ -1,8 +1,8 @@
-/** What holds of every shot by geometry alone. Only what is exact has a place here. */
+/** What holds of every shot by geometry alone, and apart from that, what holds of centred strikes. */
 import type { Expression } from "../../../shared/plan-model.ts";
 import type { Interval } from "../../../shared/statistics/interval.ts";
 
-interface Fact {
+export interface Fact {
   readonly expression: Expression;
   readonly range: Interval;
   readonly says: string;
@@ -37,6 +37,7 @@ const NO_FARTHER_OFF = "no ball lands farther off a line than it carried";
 const LARGEST_LOW_POINT = 0.5;
 const LARGEST_ATTACK = 0.35;
 
+/** Only what is exact has a place here. */
 export const GEOMETRY: readonly Fact[] = [
   // The landing point is `carry` away from the ball, and so no farther from any line through the ball.
   { expression: minus(offline, carry), range: UP_TO_ZERO, says: NO_FARTHER_OFF, slackOf: largest },
@@ -65,6 +66,28 @@ export const GEOMETRY: readonly Fact[] = [
     slackOf: largest,
   },
 ];
+
+const BETWEEN = "struck in the middle of the face a ball starts between face and path";
+const BENDS =
+  "struck in the middle of the face a ball bends to the side that the face looks to from the path";
+const TILTS = "in still air a ball bends to the side that its spin axis tilts to";
+
+/** What holds besides of strikes in the middle of the face and of balls in still air, by the model of a rigid ball. */
+export const CENTRED: readonly Fact[] = [
+  { expression: times(metric("face-to-path"), curve), range: FROM_ZERO, says: BENDS, slackOf: none },
+  { expression: times(metric("spin-axis"), curve), range: FROM_ZERO, says: TILTS, slackOf: none },
+  {
+    expression: times(minus(start, metric("face-angle")), minus(start, metric("club-path"))),
+    range: UP_TO_ZERO,
+    says: BETWEEN,
+    slackOf: none,
+  },
+];
+
+/** Only sides are compared. */
+function none(): number {
+  return 0;
+}
 
 function largest(steps: readonly number[]): number {
   return Math.max(...steps);

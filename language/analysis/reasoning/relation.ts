@@ -2,7 +2,7 @@
 import type { Expression, Metric } from "../../../shared/plan-model.ts";
 import type { Interval } from "../../../shared/statistics/interval.ts";
 import { circles } from "../../types/cycles.ts";
-import { GEOMETRY, UNREAD } from "./geometry.ts";
+import { type Fact, UNREAD } from "./geometry.ts";
 
 /** The value of an expression lies in a range, whatever the shot. */
 export interface Relation {
@@ -18,8 +18,8 @@ export interface Relation {
 
 const EQUAL: Interval = { low: 0, high: 0 };
 
-/** The relations among these metrics. A formula that needs itself says nothing. Linear in the formulas. */
-export function relationsAmong(metrics: ReadonlyMap<string, Metric>): Relation[] {
+/** The relations among these metrics: their formulas, and facts. A formula that needs itself says nothing. Linear in both. */
+export function relationsAmong(metrics: ReadonlyMap<string, Metric>, facts: readonly Fact[]): Relation[] {
   const circular = circles(metrics.keys(), (name) => {
     const formula = metrics.get(name)?.formula;
     return formula ? metricsOf(formula) : [];
@@ -27,7 +27,7 @@ export function relationsAmong(metrics: ReadonlyMap<string, Metric>): Relation[]
   const formulas = [...metrics.values()].flatMap((metric) =>
     metric.formula === null || circular.has(metric.name) ? [] : [formulaRelation(metric, metric.formula)],
   );
-  const geometry = GEOMETRY.flatMap(({ slackOf, ...relation }) => {
+  const geometry = facts.flatMap(({ slackOf, ...relation }) => {
     const names = metricsOf(relation.expression);
     const read = names.filter((name) => !UNREAD.has(name));
     const steps = read.flatMap((name) => stepOf(metrics.get(name)) ?? []);
