@@ -7,6 +7,7 @@ import {
 } from "langium/lsp";
 import { type DidChangeWatchedFilesParams, FileChangeType } from "vscode-languageserver";
 import type { Document } from "../../language/generated/tree/ast.ts";
+import { isLibraryUri } from "../../language/library/library.ts";
 import { Names } from "../../language/names/names.ts";
 import { FILE_ENDING } from "../../language/names/use-target.ts";
 import type { EditorWorkspaceManager } from "./workspace-manager.ts";
@@ -27,9 +28,14 @@ export class DrillwrightDocumentUpdateHandler
   /** A closed file counts as it is on disk again: what was not saved is forgotten, and so is a file that never was. */
   async didCloseDocument({ document }: { document: { uri: string } }): Promise<void> {
     const uri = URI.parse(document.uri);
-    const isOnDisk =
-      uri.scheme !== "untitled" && (await this.services.workspace.FileSystemProvider.exists(uri));
-    this.fireDocumentUpdate(isOnDisk ? [uri] : [], isOnDisk ? [] : [uri]);
+    if (isLibraryUri(uri)) return; // it lies nowhere, and nobody can have changed it
+    const isThere = uri.scheme !== "untitled" && (await this.isThere(uri));
+    this.fireDocumentUpdate(isThere ? [uri] : [], isThere ? [] : [uri]);
+  }
+
+  /** What nobody can look for, as where the editor knows no files of a scheme, is not there. */
+  private isThere(uri: URI): Promise<boolean> {
+    return this.services.workspace.FileSystemProvider.exists(uri).catch(() => false);
   }
 
   /**

@@ -1,5 +1,6 @@
 /** A folder that is on no disk: the server reads it through the editor, plans and tables alike. */
 import { afterEach, expect, test } from "vitest";
+import { libraryFiles } from "../../language/library/library.ts";
 import { type FileParams, fileKind, readFile, readFolder } from "../../shared/protocol/files.ts";
 import { type Project, project } from "../../shared/protocol/project.ts";
 import { type SessionScore, sessionScore } from "../../shared/protocol/session-score.ts";
@@ -72,4 +73,22 @@ test("a table that only the editor could read, and cannot, is missing in words",
   const session = { file: `${ROOT}/sessions/first.drill`, name: "First" };
   const score = await client.request<SessionScore | null>(sessionScore.method, { session });
   expect(score?.verdict).toBe("not-measured");
+});
+
+test.each([
+  { uri: "drillwright-library:/clubs.drill", is: "built in" },
+  { uri: "somewhere:/clubs.drill", is: "of a kind whose files the editor does not know" },
+])("a text that is $is can be closed", async ({ uri }) => {
+  client = await LspClient.start({ files: {} });
+  client.connection.onRequest(fileKind.method, () => {
+    throw new Error("No file system provider found");
+  });
+  const text = libraryFiles().find((file) => file.uri.path === "/clubs.drill")?.text ?? "";
+  const textDocument = { uri, languageId: "drillwright", version: 1, text };
+  await client.connection.sendNotification("textDocument/didOpen", { textDocument });
+  await projectWith(0);
+  await client.connection.sendNotification("textDocument/didClose", { textDocument: { uri } });
+  await client.write("gate.drill", FILES[`${ROOT}/plans/gate.drill`] ?? "");
+  await projectWith(1);
+  expect(await client.diagnosticsOf("gate.drill")).toEqual([]); // its club is still known
 });
