@@ -31,9 +31,15 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
   private readonly hasty = new Set<LangiumDocument>();
   private readonly unread: UnreadFiles;
 
+  /** Whether files have gone since listeners were last told that everything is checked. */
+  private isAnyGone = false;
+
   constructor(services: LangiumSharedCoreServices, unread: UnreadFiles) {
     super(services);
     this.unread = unread;
+    this.onUpdate((_changed, deleted) => {
+      if (deleted.length > 0) this.isAnyGone = true;
+    });
   }
 
   protected override async buildDocuments(
@@ -110,7 +116,13 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
     state: DocumentState,
     cancelToken: Cancellation.CancellationToken,
   ): Promise<void> {
-    if (!this.isAhead) await super.notifyBuildPhase(documents, state, cancelToken);
+    if (this.isAhead) return;
+    await super.notifyBuildPhase(documents, state, cancelToken);
+    if (!this.isAnyGone || state < DocumentState.Validated) return;
+    // Where files have gone, and no other has to be looked at for that, the framework tells nobody.
+    this.isAnyGone = false;
+    if (documents.length > 0) return;
+    for (const listener of this.buildPhaseListeners.get(state)) await listener(documents, cancelToken);
   }
 
   private async buildAhead(

@@ -1,6 +1,9 @@
 /** Verdicts beside the goals, over the protocol, against the bundled server. */
+import { rmSync } from "node:fs";
+import { join } from "node:path";
 import { afterEach, describe, expect, test } from "vitest";
 import type { CodeLens, Diagnostic, Hover, InlayHint, MarkupContent } from "vscode-languageserver";
+import { type ProjectChangedParams, projectChanged } from "../../shared/protocol/project-changed.ts";
 import { type ScoresChangedParams, scoresChanged } from "../../shared/protocol/scores-changed.ts";
 import { LspClient } from "../support/lsp-client.ts";
 
@@ -322,6 +325,32 @@ describe("the session shown", () => {
     await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("7 missed"));
     await client.request("drillwright/selectSession", { plan, session: null });
     await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("7 met"));
+  });
+
+  test("is the latest that is left when its file is deleted, and the project is told to be another", async () => {
+    client = await LspClient.start({
+      files: {
+        "plan.drill": PLAN,
+        "one.drill": SESSION,
+        "two.drill": LATER,
+        "shots.csv": DATA,
+        "later.csv": "Start,Carry\n0,160\n0,160\n0,160\n0,160\n",
+      },
+    });
+    await client.open("plan.drill", PLAN);
+    await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("7 met"));
+    const told = () =>
+      client.notifications.filter(
+        ({ method, params }) =>
+          method === projectChanged.method && (params as ProjectChangedParams).declarations,
+      ).length;
+    const before = told();
+    rmSync(join(client.folder, "two.drill"));
+    await client.connection.sendNotification("workspace/didChangeWatchedFiles", {
+      changes: [{ uri: client.uri("two.drill"), type: 3 }],
+    });
+    await client.diagnosticsOf("plan.drill", (all) => verdicts(all).includes("7 missed"));
+    expect(told()).toBe(before + 1);
   });
 
   test("of one day is the one in the file whose name comes last, whichever was read first", async () => {
