@@ -24,6 +24,15 @@ export function planAt<Of extends OfPlan>(plans: readonly Of[], file: string, li
   return planIn(plans, file, line) ?? plans[0];
 }
 
+/** Of scores, that of the session that stands in a line, else of the plan there, else the first. */
+export function scoreAt(scores: readonly PlanScore[], file: string, line: number): PlanScore | undefined {
+  const ofSession = scores.find(
+    ({ session }) =>
+      session?.file === file && session.range.start.line <= line && line <= session.range.end.line,
+  );
+  return ofSession ?? planAt(scores, file, line);
+}
+
 /** The session and how it came out, in a few words: `Missed · P-07: start line`. */
 export function shortText({ session, verdict, problem }: PlanScore, t: Translate): string {
   if (session === null) return t("No session");
@@ -33,20 +42,19 @@ export function shortText({ session, verdict, problem }: PlanScore, t: Translate
 
 /** Everything about a score, a line each. */
 export function longText(score: PlanScore, t: Translate): string {
-  const { plan, session, picked, problem, before } = score;
+  const { plan, session, problem, before } = score;
   const lines = [t("Plan: {0}", shown(plan.name))];
-  if (session !== null) {
-    lines.push(
-      picked
-        ? t("Session: {0} (picked)", shown(session.name))
-        : t("Session: {0} (the latest)", shown(session.name)),
-    );
-  }
+  if (session !== null) lines.push(sessionText(shown(session.name), score, t));
   lines.push(
     problem ?? (session === null ? t("No session has practised this plan yet.") : goalsText(score, t)),
   );
   if (before !== null) lines.push(t("Before that: {0}. This is no longer current.", before));
   return lines.join("\n");
+}
+
+function sessionText(name: string, { shown, picked }: PlanScore, t: Translate): string {
+  if (!shown) return t("Session: {0} (the plan is shown with another)", name);
+  return picked ? t("Session: {0} (picked)", name) : t("Session: {0} (the latest)", name);
 }
 
 /** That nobody has practised a plan, and what to do about it. */

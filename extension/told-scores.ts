@@ -1,12 +1,13 @@
 import { type Disposable, EventEmitter, type Uri } from "vscode";
 import type { PlanScore } from "../shared/protocol/plan-score.ts";
-import { scoresChanged } from "../shared/protocol/scores-changed.ts";
+import { type ScoresChangedParams, scoresChanged } from "../shared/protocol/scores-changed.ts";
 import type { LanguageServer } from "./language-server.ts";
-import { planAt } from "./score-texts.ts";
+import { scoreAt } from "./score-texts.ts";
 
 /** The scores the server has told. They are gone when it stops. */
 export class ToldScores implements Disposable {
-  private readonly byFile = new Map<string, readonly PlanScore[]>();
+  /** Each file's plans with the sessions they are shown with, and its sessions that are shown on no plan. */
+  private readonly byFile = new Map<string, Pick<ScoresChangedParams, "plans" | "sessions">>();
   private readonly changed = new EventEmitter<void>();
   private readonly subscriptions: readonly Disposable[];
 
@@ -15,9 +16,9 @@ export class ToldScores implements Disposable {
   constructor(server: LanguageServer) {
     this.subscriptions = [
       this.changed,
-      server.hear(scoresChanged, ({ file, plans }) => {
-        if (plans.length === 0) this.byFile.delete(file);
-        else this.byFile.set(file, plans);
+      server.hear(scoresChanged, ({ file, plans, sessions }) => {
+        if (plans.length + sessions.length === 0) this.byFile.delete(file);
+        else this.byFile.set(file, { plans, sessions });
         this.changed.fire();
       }),
       server.onDidStop(() => {
@@ -31,13 +32,15 @@ export class ToldScores implements Disposable {
   about(uri: Uri): readonly PlanScore[] {
     const file = uri.toString();
     return [...this.byFile.values()]
-      .flat()
+      .flatMap(({ plans }) => plans)
       .filter(({ plan, session }) => plan.file === file || session?.file === file);
   }
 
-  /** Of these, the one of the plan that stands in a line, else the first. */
+  /** The score of the session or plan that stands in a line, else the first that the document is about. */
   at(uri: Uri, line: number): PlanScore | undefined {
-    return planAt(this.about(uri), uri.toString(), line);
+    const file = uri.toString();
+    const shown = this.about(uri);
+    return scoreAt([...shown, ...(this.byFile.get(file)?.sessions ?? [])], file, line);
   }
 
   dispose(): void {

@@ -2,6 +2,7 @@
 import {
   Disposable,
   type LogOutputChannel,
+  l10n,
   ViewColumn,
   type WebviewPanel,
   type WebviewPanelSerializer,
@@ -9,6 +10,7 @@ import {
 } from "vscode";
 import { type Declared, keyOf } from "../../shared/protocol/message.ts";
 import type { LanguageServer } from "../language-server.ts";
+import { sentencePage, withNotice } from "./page-html.ts";
 import type { PageMemory } from "./page-memory.ts";
 
 /** A page as a panel shows it. */
@@ -111,6 +113,8 @@ class PagePanel {
   private panel: WebviewPanel | undefined;
   /** How often the page was asked for: an answer that another has overtaken is none. */
   private asked = 0;
+  /** The last page, as it was when it was current. */
+  private last: Page | undefined;
 
   constructor(panel: WebviewPanel, about: Declared, around: Surroundings, onClose: () => void) {
     this.about = about;
@@ -128,15 +132,21 @@ class PagePanel {
   }
 
   show(page: Page): void {
-    this.fill(page);
+    this.fillWith(page);
     this.panel?.reveal(undefined, true);
   }
 
-  /** Where there is no page, the last stays as it is: the editor says why. Nobody starts a server for it. */
+  /** Where there is no page, the last stays, and says that it is no longer current. Nobody starts a server for it. */
   async renew(): Promise<void> {
     if (this.panel?.visible !== true || !this.around.server.isRunning) return;
     const found = await this.ask();
-    if (typeof found === "object" && found !== null) this.fill(found);
+    if (found === undefined) return;
+    if (typeof found === "object" && found !== null) this.fillWith(found);
+    else if (this.last !== undefined) {
+      const why = found ?? l10n.t("What it is about is no longer there.");
+      const notice = l10n.t("This page is no longer current. {0}", why);
+      this.fill({ title: this.last.title, html: withNotice(this.last.html, notice) });
+    }
   }
 
   /** Fills a panel that holds nothing. */
@@ -145,7 +155,7 @@ class PagePanel {
     if (found === null) this.panel?.dispose();
     else if (typeof found === "string")
       this.fill({ title: this.panel?.title ?? "", html: sentencePage(found) });
-    else if (found !== undefined) this.fill(found);
+    else if (found !== undefined) this.fillWith(found);
   }
 
   /** Undefined for an answer that was overtaken, or that there is not, which the log says. */
@@ -161,6 +171,11 @@ class PagePanel {
     }
   }
 
+  private fillWith(page: Page): void {
+    this.last = page;
+    this.fill(page);
+  }
+
   private fill({ title, html }: Page): void {
     if (this.panel === undefined) return;
     const { kind, memory } = this.around;
@@ -168,14 +183,4 @@ class PagePanel {
     memory.remember(kind.viewType, title, this.about);
     if (this.panel.webview.html !== html) this.panel.webview.html = html;
   }
-}
-
-/** A sentence in the colours of the editor. */
-function sentencePage(sentence: string): string {
-  const text = sentence.replaceAll("&", "&amp;").replaceAll("<", "&lt;");
-  return `<!DOCTYPE html>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'">
-<p>${text}</p>
-`;
 }

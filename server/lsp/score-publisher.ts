@@ -6,8 +6,7 @@ import {
   type InitializeParams,
   InlayHintRefreshRequest,
 } from "vscode-languageserver";
-import type { PlanScore } from "../../shared/protocol/plan-score.ts";
-import { scoresChanged } from "../../shared/protocol/scores-changed.ts";
+import { type ScoresChangedParams, scoresChanged } from "../../shared/protocol/scores-changed.ts";
 import type { Verdict } from "../../shared/score-report.ts";
 import { LEVEL_OF, type Level, type Settings } from "../../shared/settings.ts";
 import type { DiagnosticsPublisher } from "./diagnostics-publisher.ts";
@@ -21,7 +20,7 @@ export class ScorePublisher {
   private readonly settings: EditorSettings;
   /** What the editor can be asked to draw anew. */
   private refreshes = { codeLens: false, inlayHint: false };
-  /** Files whose plans the editor has been told about. */
+  /** Files whose plans and sessions the editor has been told about. */
   private told: ReadonlySet<string> = new Set();
   /** What was published last: nothing is sent again for a keystroke that changed no score. */
   private last = "";
@@ -54,17 +53,22 @@ export class ScorePublisher {
     if (refreshes.inlayHint) this.connection.sendRequest(InlayHintRefreshRequest.type).catch(ignored);
   }
 
-  private tell({ plans: scores }: CurrentScores): void {
-    const files = new Map<string, PlanScore[]>([...this.told].map((file) => [file, []]));
-    for (const { summary } of scores) {
-      const plans = files.get(summary.plan.file) ?? [];
-      plans.push(summary);
-      files.set(summary.plan.file, plans);
+  private tell({ plans, unshown }: CurrentScores): void {
+    const plansOf = Map.groupBy(
+      plans.map(({ summary }) => summary),
+      ({ plan }) => plan.file,
+    );
+    const sessionsOf = Map.groupBy(unshown, ({ plan, session }) => (session ?? plan).file);
+    const now = new Set([...plansOf.keys(), ...sessionsOf.keys()]);
+    for (const file of new Set([...this.told, ...now])) {
+      const params: ScoresChangedParams = {
+        file,
+        plans: plansOf.get(file) ?? [],
+        sessions: sessionsOf.get(file) ?? [],
+      };
+      void this.connection.sendNotification(scoresChanged.method, params);
     }
-    for (const [file, plans] of files) {
-      void this.connection.sendNotification(scoresChanged.method, { file, plans });
-    }
-    this.told = new Set(scores.map(({ summary }) => summary.plan.file));
+    this.told = now;
   }
 
   private verdictsOf({ plans, sessions }: CurrentScores): DiagnosticsByFile {
@@ -85,9 +89,9 @@ export class ScorePublisher {
 }
 
 /** All that the editor is told hangs on. The shots do so through the hashes of their tables, which a report names. */
-function published({ plans, sessions, waiting }: CurrentScores): unknown {
+function published({ plans, unshown, sessions, waiting }: CurrentScores): unknown {
   const reports = sessions.map(({ report }) => report);
-  return [plans.map(({ summary, before }) => [summary, before]), reports, waiting];
+  return [plans.map(({ summary, before }) => [summary, before]), unshown, reports, waiting];
 }
 
 /** Of the open texts that scores rest on. Where they rest on several versions of a text, the oldest. */

@@ -7,8 +7,8 @@ import type { SessionScore } from "../../shared/protocol/session-score.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
 import type { Watcher } from "../import/import-files.ts";
 import { goalSummary, goalTally } from "../report/summary.ts";
-import { declared, latestFirst, planOf, rangeOf } from "./declared.ts";
-import type { Practice, Shown } from "./practice.ts";
+import { declared, declaredAt, latestFirst, planOf, rangeOf } from "./declared.ts";
+import type { Practice } from "./practice.ts";
 import { type ReadingProgress, STOPPED } from "./reading-progress.ts";
 import { type ScoredSession, type Scorer, unreadData } from "./scorer.ts";
 import { sessionScoreOf } from "./session-score.ts";
@@ -27,6 +27,8 @@ export interface PlanResult {
 export interface CurrentScores {
   /** Of the plans that open files are about. */
   readonly plans: readonly PlanResult[];
+  /** Of the latest sessions that open files declare, as far as their plans are shown with others. */
+  readonly unshown: readonly PlanScore[];
   /** Of the sessions shown on those plans, and of the latest that open files declare. */
   readonly sessions: readonly ScoredSession[];
   /** Where open files declare earlier ones, which wait until somebody asks for them. */
@@ -36,12 +38,19 @@ export interface CurrentScores {
 /** How many sessions of an open file are scored without being asked for: a season's file has thousands. */
 export const MOST_SESSIONS = 50;
 
-/** A plan and the session it is shown with. */
-type About = Pick<PlanScore, "plan" | "range" | "session" | "picked">;
+/** A plan and a session of it. */
+type About = Pick<PlanScore, "plan" | "range" | "session" | "shown" | "picked">;
+
+interface Attempt {
+  readonly about: About;
+  /** The score of the session, or why there is none. */
+  readonly attempt: ScoredSession | string;
+}
 
 /** Scores, or why there are none. */
 interface Attempts {
-  readonly plans: readonly { readonly about: About; readonly attempt: ScoredSession | string }[];
+  readonly plans: readonly Attempt[];
+  readonly unshown: readonly Attempt[];
   readonly sessions: readonly (ScoredSession | string)[];
   readonly waiting: readonly Location[];
 }
@@ -54,7 +63,7 @@ export class Scores {
   private readonly progress: ReadingProgress;
   private readonly openFiles: () => readonly string[];
   private readonly listeners: (() => void)[] = [];
-  private scores: CurrentScores = { plans: [], sessions: [], waiting: [] };
+  private scores: CurrentScores = { plans: [], unshown: [], sessions: [], waiting: [] };
   /** The last report of each plan and session in which shots were read. */
   private readonly reports = new Map<string, ScoreReport>();
   private running = new AbortController();
@@ -134,7 +143,8 @@ export class Scores {
       const attempts = await this.progress.during(controller, (watcher) => this.scoreOpen(watcher));
       if (this.running !== controller) return this.refreshed;
       this.scores = {
-        plans: attempts.plans.map(({ about, attempt }) => this.planResult(about, attempt)),
+        plans: attempts.plans.map((attempt) => this.planResult(attempt)),
+        unshown: attempts.unshown.map((attempt) => this.planResult(attempt).summary),
         sessions: attempts.sessions.filter((attempt) => typeof attempt !== "string"),
         waiting: attempts.waiting,
       };
@@ -150,23 +160,29 @@ export class Scores {
     const uris = this.openFiles();
     const plans = [...new Set(uris.flatMap((uri) => this.practice.plansOf(uri)))].map((plan) => {
       const shown = this.practice.shown(plan);
-      return { session: shown.session, about: about(plan, shown) };
+      return { session: shown.session, about: about(plan, shown.session, true, shown.picked) };
     });
     const shown = plans.flatMap(({ session }) => session ?? []);
     const open = uris.map((uri) => latestFirst(this.practice.sessionsIn(uri)));
     const latest = open.flatMap((sessions) => sessions.slice(0, MOST_SESSIONS));
     const sessions = [...new Set([...shown, ...latest])];
+    const unshown = latest.flatMap((session) => {
+      const plan = planOf(session);
+      const isKnown = plan !== undefined && !shown.includes(session);
+      return isKnown ? [{ session, about: about(plan, session, false, false) }] : [];
+    });
     const waiting = open
       .flatMap((sessions) => sessions.slice(MOST_SESSIONS))
       .filter((session) => !shown.includes(session))
       .map((session) => ({ file: declared(session).file, range: rangeOf(session) }));
     const attempts = await Promise.all(sessions.map((session) => this.attempt(session, watcher)));
     const attemptAt = new Map(sessions.map((session, index) => [session, attempts[index]]));
+    const attemptOn = ({ about, session }: { about: About; session: Session | undefined }): Attempt => {
+      return { about, attempt: (session && attemptAt.get(session)) ?? NO_SESSION };
+    };
     return {
-      plans: plans.map(({ about, session }) => ({
-        about,
-        attempt: (session && attemptAt.get(session)) ?? NO_SESSION,
-      })),
+      plans: plans.map(attemptOn),
+      unshown: unshown.map(attemptOn),
       sessions: attempts,
       waiting,
     };
@@ -181,8 +197,7 @@ export class Scores {
     }
   }
 
-  /** @param attempt the score of the session shown, or why there is none. */
-  private planResult(about: About, attempt: ScoredSession | string): PlanResult {
+  private planResult({ about, attempt }: Attempt): PlanResult {
     const session = typeof attempt === "string" ? undefined : attempt;
     const problem = typeof attempt === "string" ? attempt : unreadData(attempt.report);
     const key = `${keyOf(about.plan)} ${about.session === null ? "" : keyOf(about.session)}`;
@@ -211,11 +226,12 @@ export class Scores {
   }
 }
 
-function about(plan: Plan, { session, picked }: Shown): About {
+function about(plan: Plan, session: Session | undefined, shown: boolean, picked: boolean): About {
   return {
     plan: declared(plan),
     range: rangeOf(plan),
-    session: session === undefined ? null : declared(session),
+    session: session === undefined ? null : declaredAt(session),
+    shown,
     picked,
   };
 }

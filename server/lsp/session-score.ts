@@ -5,7 +5,7 @@ import type { BlockResult, CriterionResult } from "../../shared/score-report.ts"
 import type { ReadingsAt } from "../report/readings.ts";
 import { blockSummary, goalSummary } from "../report/summary.ts";
 import { details, leads } from "./evidence.ts";
-import type { ScoredSession } from "./scorer.ts";
+import { type ScoredSession, unreadData } from "./scorer.ts";
 
 /** @param attempt the score, or why there is none. */
 export function sessionScoreOf(
@@ -13,9 +13,13 @@ export function sessionScoreOf(
   plan: Declared | null,
   attempt: ScoredSession | string,
 ): SessionScore {
-  if (typeof attempt === "string")
-    return { session, plan, verdict: null, summary: "", blocks: [], problem: attempt };
+  const none = (problem: string): SessionScore => {
+    return { session, plan, verdict: null, summary: "", blocks: [], problem };
+  };
+  if (typeof attempt === "string") return none(attempt);
   const { report, readingsAt } = attempt;
+  const unread = unreadData(report);
+  if (unread !== undefined) return none(unread);
   return {
     session,
     plan,

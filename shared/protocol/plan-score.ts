@@ -1,14 +1,17 @@
 import type { Range } from "../plan-model.ts";
 import type { Verdict } from "../score-report.ts";
 import type { Declared } from "./message.ts";
+import type { DeclaredAt } from "./project.ts";
 
-/** What a person needs to see of the score of one plan: which session is shown on it, and how it came out. */
+/** What a person needs to see of the score of one plan: with which session, and how it came out. */
 export interface PlanScore {
   readonly plan: Declared;
   /** Where the plan stands in its document. */
   readonly range: Range;
-  /** The session shown on the plan; null where no session practised it. */
-  readonly session: Declared | null;
+  /** The session shown on the plan, or one whose own file is open; null where no session practised the plan. */
+  readonly session: DeclaredAt | null;
+  /** False where the plan is shown with another session than this. */
+  readonly shown: boolean;
   /** True where somebody picked the session; false where it is simply the latest. */
   readonly picked: boolean;
   /** All goals of the plan together; null where it sets none, or could not be scored. */

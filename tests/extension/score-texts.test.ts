@@ -4,9 +4,11 @@ import {
   longText,
   noSessionText,
   planAt,
+  scoreAt,
   shortText,
   type Translate,
 } from "../../extension/score-texts.ts";
+import type { Range } from "../../shared/plan-model.ts";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 
 /** As the editor does it: whatever stands between braces is taken for a place. */
@@ -14,12 +16,18 @@ const english: Translate = (sentence, ...values) =>
   sentence.replace(/\{([^}]+)\}/g, (braces, place) => String(values[place] ?? braces));
 
 const file = "file:///plans/iron.drill";
+const sessionFile = "file:///sessions/october.drill";
+
+function lines(first: number, last: number): Range {
+  return { start: { line: first, character: 0 }, end: { line: last, character: 1 } };
+}
 
 function score(given: Partial<PlanScore> = {}): PlanScore {
   return {
     plan: { file, name: "Iron" },
-    range: { start: { line: 2, character: 0 }, end: { line: 20, character: 1 } },
-    session: { file: "file:///sessions/october.drill", name: "October" },
+    range: lines(2, 20),
+    session: { file: sessionFile, name: "October", range: lines(4, 9) },
+    shown: true,
     picked: false,
     verdict: "missed",
     goals: { met: 3, missed: 1, undecided: 1, "not-measured": 0 },
@@ -44,7 +52,7 @@ describe("in a few words", () => {
 
   test("a long name is cut, never within a character", () => {
     const name = `${"🏌".repeat(31)} and more`;
-    const text = shortText(score({ session: { file, name } }), english);
+    const text = shortText(score({ session: { file, name, range: lines(0, 1) } }), english);
     expect(text).toBe(`Missed · ${"🏌".repeat(31)}…`);
   });
 });
@@ -55,6 +63,7 @@ describe("in full", () => {
       "Plan: Iron\nSession: October (picked)\n3 of 5 goals met, 1 missed, 1 undecided",
     );
     expect(longText(score(), english)).toContain("October (the latest)");
+    expect(longText(score({ shown: false }), english)).toContain("October (the plan is shown with another)");
   });
 
   test("why there is no score", () => {
@@ -88,7 +97,7 @@ describe("in full", () => {
 describe("of several plans", () => {
   const second = score({
     plan: { file, name: "Wedge" },
-    range: { start: { line: 22, character: 0 }, end: { line: 30, character: 1 } },
+    range: lines(22, 30),
   });
 
   test("the one at the cursor is meant, else the first", () => {
@@ -98,6 +107,17 @@ describe("of several plans", () => {
   });
 
   test("lines count only in the plan's own file", () => {
-    expect(planAt([score(), second], "file:///sessions/october.drill", 25)?.plan.name).toBe("Iron");
+    expect(planAt([score(), second], sessionFile, 25)?.plan.name).toBe("Iron");
   });
+});
+
+test("in a file of sessions the one at the cursor is meant, shown or not, else the one that is shown", () => {
+  const other = score({
+    session: { file: sessionFile, name: "November", range: lines(11, 16) },
+    shown: false,
+  });
+  expect(scoreAt([score(), other], sessionFile, 12)).toBe(other);
+  expect(scoreAt([score(), other], sessionFile, 5)?.session?.name).toBe("October");
+  expect(scoreAt([score(), other], sessionFile, 0)?.session?.name).toBe("October");
+  expect(scoreAt([score(), other], file, 12)?.session?.name).toBe("October");
 });

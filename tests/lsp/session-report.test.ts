@@ -33,3 +33,12 @@ test("why there is none, and nothing of a session that is not there", async () =
   });
   expect(await reportOn("sessions/monday.drill", "Tuesday")).toBeNull();
 });
+
+test("there is none of a table that cannot be read: nobody has missed anything", async () => {
+  const { "data/monday.csv": _table, ...files } = FILES;
+  client = await LspClient.start({ files });
+  expect(await reportOn("sessions/monday.drill", "Monday")).toMatchObject({
+    page: null,
+    problem: expect.stringMatching(/^There is no file /),
+  });
+});

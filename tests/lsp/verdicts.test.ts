@@ -290,6 +290,28 @@ describe("a session's own file", () => {
       "7 missed missed: 1 goal met · 1 missed",
       expect.stringMatching(/^7 cell-unreadable .*"half"/),
     ]);
+    const of = (file: string) =>
+      client.notifications
+        .filter(({ method }) => method === scoresChanged.method)
+        .map(({ params }) => params as ScoresChangedParams)
+        .findLast((each) => each.file === client.uri(file));
+    await client.until(
+      () => of("one.drill") !== undefined,
+      () => "no score told",
+    );
+    expect(of("plan.drill")?.plans).toMatchObject([{ session: { name: "Second try" }, shown: true }]);
+    expect(of("one.drill")).toMatchObject({
+      plans: [],
+      sessions: [
+        { session: { name: "First try", range: { start: { line: 6 } } }, shown: false, verdict: "missed" },
+      ],
+    });
+
+    await client.close("one.drill");
+    await client.until(
+      () => of("one.drill")?.sessions.length === 0,
+      () => "the score of the closed file stays",
+    );
   });
 });
 

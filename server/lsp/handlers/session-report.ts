@@ -6,7 +6,7 @@ import {
   type SessionReportParams,
   sessionReport,
 } from "../../../shared/protocol/session-report.ts";
-import type { ScoredSession } from "../scorer.ts";
+import { type ScoredSession, unreadData } from "../scorer.ts";
 import type { Scores } from "../scores.ts";
 import { signalOf } from "./signal.ts";
 
@@ -21,8 +21,10 @@ export function handleSessionReport(
       await DocumentBuilder.waitUntil(DocumentState.IndexedReferences, token);
       const attempt = await scores.attemptAt(session, signalOf(token));
       if (attempt === null) return null;
-      if (typeof attempt === "string") return { title: session.name, page: null, problem: attempt };
-      return reportOn(attempt);
+      const none = (problem: string): SessionReport => ({ title: session.name, page: null, problem });
+      if (typeof attempt === "string") return none(attempt);
+      const unread = unreadData(attempt.report);
+      return unread === undefined ? reportOn(attempt) : none(unread);
     },
   );
 }

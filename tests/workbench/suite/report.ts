@@ -25,6 +25,25 @@ test("the report on the session that is shown opens beside its plan, once", asyn
   if (report !== undefined) await window.tabGroups.close(report);
 });
 
+test("in the file of a session that is not shown, the status bar and commands are about it", async () => {
+  const api = await drillwright();
+  await show("sessions/p07-start-line.drill");
+  const status = await eventually("the session is scored", () => api.status());
+  assert.equal(status.text, "$(checklist) Undecided · P-07: start line, lesson two");
+  assert.match(
+    status.spoken,
+    /\nSession: P-07: [^\n]* \(the plan is shown with another\)\n9 of 10 goals met/,
+  );
+  await commands.executeCommand(COMMANDS.openReport.id);
+  await eventually("the report is about it", () =>
+    api.reports().some((page) => /<title>P-07: start line, lesson two/.test(page)),
+  );
+  await eventually("it is closed", async () => {
+    await window.tabGroups.close(reports()); // the page is there before its tab is
+    return api.reports().length === 0;
+  });
+});
+
 test("a report follows the plan where it is seen, and when it comes back into sight", async () => {
   const api = await drillwright();
   const plan = await show(PLAN);
@@ -45,6 +64,13 @@ test("a report follows the plan where it is seen, and when it comes back into si
   assert.ok(says("club-path within 3° of"), "a page that nobody sees was made anew");
   await commands.executeCommand("workbench.action.closeActiveEditor");
   await eventually("it has followed when it was seen again", () => says("club-path within 0° of"));
+
+  const stale = "This page is no longer current. The plan is scored when its mistakes are mended.";
+  await replace(plan, "at least 12 of 18", "at least 19 of 18");
+  await eventually("it says that it is no longer current", () => says(stale));
+  assert.ok(says("club-path within 0° of"), "the last page stays");
+  await replace(plan, "at least 19 of 18", "at least 12 of 18");
+  await eventually("it is current again", () => !says(stale));
 
   await replace(plan, "club-path within 0°", "club-path within 2°");
   await diagnostics(plan, VERDICT, "the verdicts are as before", (all) => !all.some(isNone));
