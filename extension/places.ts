@@ -1,5 +1,5 @@
 /** Places in files, from the form of messages to that of the editor. */
-import { type Command, Location, l10n, Range, Uri } from "vscode";
+import { type Command, Location, l10n, Range, Uri, workspace } from "vscode";
 import type { Location as Place, Range as TextRange } from "../shared/plan-model.ts";
 
 export function rangeAt({ start, end }: TextRange): Range {
@@ -13,6 +13,11 @@ export function startAt({ start }: TextRange): Range {
 
 export function locationAt({ file, range }: Place): Location {
   return new Location(Uri.parse(file), rangeAt(range));
+}
+
+/** The path of a file from the folder that is open, which tells apart what has the same name. */
+export function placeText({ file }: Pick<Place, "file">): string {
+  return workspace.asRelativePath(Uri.parse(file));
 }
 
 /** What opens a file at the start of something in it. */

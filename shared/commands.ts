@@ -14,7 +14,7 @@ export interface Command {
   /** When the command palette lists it; `false` for commands that need an argument. */
   readonly palette: string | true | false;
   /** Where else it is offered. */
-  readonly menus?: Readonly<Partial<Record<Menu, MenuEntry>>>;
+  readonly menus?: Readonly<Partial<Record<Menu, MenuEntry | readonly MenuEntry[]>>>;
 }
 
 export type Menu =
@@ -38,6 +38,14 @@ const onDrillFile = "resourceLangId == drillwright && resourceScheme != drillwri
 /** A row of a view behind which stands a session of a plan. */
 const onSession =
   "(view == drillwright.players || view == drillwright.curricula) && viewItem == session-of-plan";
+
+/** As a button of the row, and in its menu: keys do not reach the buttons. */
+function onSessionRow(place: number): readonly MenuEntry[] {
+  return [
+    { when: onSession, group: "inline" },
+    { when: onSession, group: `drillwright@${place}` },
+  ];
+}
 
 /** Every command by the last part of its id. */
 export const COMMANDS = {
@@ -71,7 +79,7 @@ export const COMMANDS = {
     menus: {
       "editor/title": { when: onDrillFile, group: "drillwright@2" },
       "editor/context": { when: onDrillFile, group: "drillwright@4" },
-      "view/item/context": { when: onSession, group: "inline" },
+      "view/item/context": onSessionRow(1),
     },
   },
   saveReport: {
@@ -107,7 +115,7 @@ export const COMMANDS = {
     icon: "$(go-to-file)",
     palette: false,
     menus: {
-      "view/item/context": { when: onSession, group: "inline" },
+      "view/item/context": onSessionRow(2),
     },
   },
   getStarted: {

@@ -17,7 +17,7 @@ export async function newCurriculum({ server }: Workbench): Promise<void> {
   const title = l10n.t("New Curriculum");
   const steps = await chooseSteps(title, plans);
   if (steps === undefined || steps.length === 0) return;
-  const document = await newDocument(title, "curricula", "curriculum.drill");
+  const document = await newDocument(title, "curricula", "curriculum.drill", steps[0]?.file);
   if (document === undefined) return;
   const uses = usesIn(
     document,

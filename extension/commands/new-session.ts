@@ -16,7 +16,7 @@ export async function newSession({ server }: Workbench): Promise<void> {
   const [plan, player, source] = answers;
   const date = today();
   const name = player === undefined ? date : `${player.name}: ${date}`;
-  const document = await newDocument(title, "sessions", fileName(player?.name, date));
+  const document = await newDocument(title, "sessions", fileName(player?.name, date), plan?.file);
   if (document === undefined) return;
   const uses = usesIn(
     document,

@@ -5,14 +5,16 @@ import { usePath } from "./use-path.ts";
 /**
  * A new, empty file at a place that somebody chooses; one without a name where no folder is open. Undefined where nothing
  * was chosen.
- * @param folder proposed, below the workspace.
+ * @param folder proposed, below the folder of the workspace that `about` is in, a file that the new one is about.
  */
 export async function newDocument(
   title: string,
   folder: string,
   name: string,
+  about?: string,
 ): Promise<TextDocument | undefined> {
-  const root = workspace.workspaceFolders?.[0];
+  const itsRoot = about === undefined ? undefined : workspace.getWorkspaceFolder(Uri.parse(about));
+  const root = itsRoot ?? workspace.workspaceFolders?.[0];
   if (root === undefined) return workspace.openTextDocument({ language: LANGUAGE_ID });
   const uri = await window.showSaveDialog({
     title,

@@ -101,7 +101,9 @@ describe("commands", () => {
   });
 
   test("have an icon of the editor's own wherever they are a button, of which there is one", () => {
-    const buttons = commands.filter(({ menus }) => menus?.["editor/title"]?.group.startsWith("navigation"));
+    const buttons = commands.filter(({ menus }) =>
+      [menus?.["editor/title"] ?? []].flat().some(({ group }) => group.startsWith("navigation")),
+    );
     expect(buttons.map(({ icon }) => icon)).toEqual([expect.stringMatching(/^\$\([a-z-]+\)$/)]);
   });
 
@@ -138,6 +140,14 @@ describe("commands", () => {
       expect(named).not.toEqual([]);
       expect(views.map(({ id }) => id)).toEqual(expect.arrayContaining(named));
     }
+  });
+
+  test("that are buttons of a row are in its menu too: keys do not reach buttons", () => {
+    const entries: { command: string; group: string }[] = contributes.menus["view/item/context"];
+    const named = (isButton: boolean) =>
+      entries.filter(({ group }) => (group === "inline") === isButton).map(({ command }) => command);
+    expect(named(true)).not.toEqual([]);
+    expect(named(false)).toEqual(expect.arrayContaining(named(true)));
   });
 
   test("that need an argument are not in the palette", () => {

@@ -80,7 +80,7 @@ function property([id, setting]: [string, Setting], order: number) {
 
 function menu(id: Menu) {
   return commands.flatMap(([, command]) => {
-    const entry = command.menus?.[id];
-    return entry === undefined ? [] : [{ command: command.id, ...entry }];
+    const entries = [command.menus?.[id] ?? []].flat();
+    return entries.map((entry) => ({ command: command.id, ...entry }));
   });
 }

@@ -5,6 +5,7 @@ import { type DeclaredAt, project } from "../../../shared/protocol/project.ts";
 import type { LanguageServer } from "../../language-server.ts";
 import { today } from "../../today.ts";
 import { KeptAnswers, keepTrue } from "../kept-answers.ts";
+import { sharedNames } from "../shared-names.ts";
 import type { Element, NoteElement, StepElement } from "./elements.ts";
 import { curriculumItem, noteItem, playerItem, stepItem } from "./items.ts";
 
@@ -55,7 +56,10 @@ export class CurriculaView implements TreeDataProvider<Element>, Disposable {
   private async curricula(): Promise<Element[]> {
     const { curricula } = await this.server.ask(project, null);
     const isOpen = curricula.length === 1;
-    return curricula.map((curriculum) => ({ kind: "curriculum", curriculum, isOpen }));
+    const isShared = sharedNames(curricula);
+    return curricula.map((curriculum) => {
+      return { kind: "curriculum", curriculum, isNameShared: isShared(curriculum), isOpen };
+    });
   }
 
   private async steps(curriculum: DeclaredAt): Promise<Element[]> {

@@ -7,6 +7,8 @@ export type Element = CurriculumElement | StepElement | PlayerElement | NoteElem
 export interface CurriculumElement {
   readonly kind: "curriculum";
   readonly curriculum: DeclaredAt;
+  /** Whether another curriculum has the same name: in another folder, where several are open. */
+  readonly isNameShared: boolean;
   /** Whether its steps are shown before anybody asks. */
   readonly isOpen: boolean;
 }

@@ -2,18 +2,22 @@
 import { l10n, ThemeColor, ThemeIcon, TreeItem, TreeItemCollapsibleState } from "vscode";
 import type { StepState } from "../../../shared/curriculum-standing.ts";
 import { keyOf } from "../../../shared/protocol/message.ts";
-import { openCommand } from "../../places.ts";
+import { openCommand, placeText } from "../../places.ts";
 import { shown } from "../../shown-text.ts";
 import type { CurriculumElement, NoteElement, PlayerElement, StepElement } from "./elements.ts";
 import { countsText, spokenText, standingText, stateText } from "./standing-texts.ts";
 
-export function curriculumItem({ curriculum, isOpen }: CurriculumElement): TreeItem {
+export function curriculumItem({ curriculum, isNameShared, isOpen }: CurriculumElement): TreeItem {
   const { Expanded, Collapsed } = TreeItemCollapsibleState;
   const item = new TreeItem(shown(curriculum.name), isOpen ? Expanded : Collapsed);
   item.id = `curriculum ${keyOf(curriculum)}`;
   item.iconPath = new ThemeIcon("list-ordered");
   item.contextValue = "curriculum";
-  item.tooltip = shown(curriculum.name);
+  if (isNameShared) item.description = placeText(curriculum);
+  item.tooltip = [shown(curriculum.name), placeText(curriculum)].join("\n");
+  item.accessibilityInformation = {
+    label: [shown(curriculum.name), item.description].filter((part) => part).join(", "),
+  };
   return item;
 }
 

@@ -2,6 +2,7 @@
 import { keyOf } from "../../../shared/protocol/message.ts";
 import type { Project, ProjectPlayer, ProjectSession } from "../../../shared/protocol/project.ts";
 import type { BlockScore } from "../../../shared/protocol/session-score.ts";
+import { sharedNames } from "../shared-names.ts";
 
 export type Element = PlayerElement | SessionElement | BlockElement | ProblemElement;
 
@@ -9,6 +10,8 @@ export interface PlayerElement {
   readonly kind: "player";
   /** Null for the sessions whose player nobody knows. */
   readonly player: ProjectPlayer | null;
+  /** Whether another player has the same code: in another folder, where several are open. */
+  readonly isNameShared: boolean;
   /** Latest first. */
   readonly sessions: readonly SessionElement[];
 }
@@ -36,9 +39,11 @@ export function playersOf({ players, sessions }: Project): PlayerElement[] {
   const byPlayer = Map.groupBy(sessions, ({ player }) => (player === null ? null : keyOf(player)));
   const elements = (key: string | null): SessionElement[] =>
     (byPlayer.get(key) ?? []).map((session) => ({ kind: "session", session }));
+  const isShared = sharedNames(players);
   const known = players.map((player): PlayerElement => {
-    return { kind: "player", player, sessions: elements(keyOf(player)) };
+    return { kind: "player", player, isNameShared: isShared(player), sessions: elements(keyOf(player)) };
   });
   const unknown = elements(null);
-  return unknown.length === 0 ? known : [...known, { kind: "player", player: null, sessions: unknown }];
+  if (unknown.length === 0) return known;
+  return [...known, { kind: "player", player: null, isNameShared: false, sessions: unknown }];
 }

@@ -2,13 +2,13 @@
 import { l10n, ThemeIcon, TreeItem, TreeItemCollapsibleState } from "vscode";
 import { keyOf } from "../../../shared/protocol/message.ts";
 import type { SessionScore } from "../../../shared/protocol/session-score.ts";
-import { openCommand } from "../../places.ts";
+import { openCommand, placeText } from "../../places.ts";
 import { verdictText } from "../../score-texts.ts";
 import { shown } from "../../shown-text.ts";
 import { verdictIcon } from "../verdict-icon.ts";
 import type { BlockElement, PlayerElement, ProblemElement, SessionElement } from "./elements.ts";
 
-export function playerItem({ player, sessions }: PlayerElement): TreeItem {
+export function playerItem({ player, sessions, isNameShared }: PlayerElement): TreeItem {
   const name = player === null ? l10n.t("Player not known") : shown(player.name);
   const item = new TreeItem(
     name,
@@ -17,10 +17,11 @@ export function playerItem({ player, sessions }: PlayerElement): TreeItem {
   item.id = player === null ? "player" : `player ${keyOf(player)}`;
   item.iconPath = new ThemeIcon("account");
   item.contextValue = "player";
-  item.description = [handText(player?.hand ?? null), sessionsText(sessions.length)]
-    .filter((part) => part !== "")
-    .join(" · ");
-  item.tooltip = name;
+  const facts = [handText(player?.hand ?? null), sessionsText(sessions.length)];
+  if (player !== null && isNameShared) facts.push(placeText(player));
+  item.description = facts.filter((fact) => fact !== "").join(" · ");
+  item.tooltip = [name, item.description].join("\n");
+  item.accessibilityInformation = { label: [name, item.description].join(", ") };
   return item;
 }
 

@@ -1,6 +1,7 @@
 /** The view of players. What it shows is read by driving it as the editor does; pictures show how it looks. */
 import assert from "node:assert/strict";
-import { commands, window } from "vscode";
+import { commands, window, workspace } from "vscode";
+import type { DrawnTree } from "../../../extension/testing-api.ts";
 import { COMMANDS } from "../../../shared/commands.ts";
 import { eventually, test } from "../host/suite-runner.ts";
 import { drillwright, fileOf, PLAN, replace, show } from "./support.ts";
@@ -15,6 +16,7 @@ test("players are listed with their sessions, and sessions with their blocks", a
   const [p07] = players;
   assert.ok(p07);
   assert.match(p07.description, /right-handed/);
+  assert.equal(p07.spoken, `P-07, ${p07.description}`);
   const sessions = await api.players.children(p07);
   const lesson = sessions.find(({ label }) => label === "P-07: start line, lesson two");
   assert.ok(lesson, sessions.map(({ label }) => label).join());
@@ -26,6 +28,30 @@ test("players are listed with their sessions, and sessions with their blocks", a
   const gate = blocks[2];
   assert.equal(gate?.icon, "pass");
   assert.match(gate?.spoken ?? "", /^Gate, Met, /);
+});
+
+test("players and curricula of one name, as in several folders, are told apart by their files", async () => {
+  const api = await drillwright();
+  const described = async (view: DrawnTree) =>
+    (await view.children()).map(({ label, description }) => `${label} ${description}`);
+  const file = fileOf("other/players.drill");
+  const declared = 'player "P-07" { left-handed }\n\ncurriculum "Irons" {\n}\n';
+  await workspace.fs.writeFile(file, new TextEncoder().encode(declared));
+  await eventually("both players are listed", async () => {
+    const players = await described(api.players);
+    return players.includes("P-07 left-handed · no sessions yet · other/players.drill");
+  });
+  assert.match(
+    (await described(api.players)).join(),
+    /P-07 right-handed · \d sessions · library\/players\.drill/,
+  );
+  assert.deepEqual(await described(api.curricula), [
+    "Irons curricula/irons.drill",
+    "Irons other/players.drill",
+  ]);
+  await workspace.fs.delete(fileOf("other"), { recursive: true });
+  await eventually("one is left", async () => (await api.players.children()).length === 3);
+  assert.deepEqual(await described(api.curricula), ["Irons "]);
 });
 
 test("icons follow the plan, whether its session is shown or not", async () => {
