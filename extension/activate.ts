@@ -32,6 +32,7 @@ export function activateWith(
   const status = new SessionStatus(scores);
   const players = new PlayersView(languageServer);
   const curricula = new CurriculaView(languageServer);
+  const projectStatus = showProjectStatus(languageServer);
   const goalTests = new GoalTests(languageServer);
   const pages = new PageMemory(context.workspaceState);
   const reports = reportPanels(languageServer, scores, pages, output);
@@ -58,7 +59,7 @@ export function activateWith(
     cards,
     followDrillEditors(),
     followWalkthrough(scores),
-    showProjectStatus(languageServer),
+    projectStatus,
     registerCommands({
       extensionId: context.extension.id,
       extensionUri: context.extensionUri,
@@ -75,8 +76,10 @@ export function activateWith(
   );
   return {
     ready: () => languageServer.start(),
+    serverStarts: () => languageServer.starts,
     scoresAbout: (uri) => scores.about(uri),
     status: () => status.drawn,
+    projectStatus: () => projectStatus.drawn,
     players: drawnTree(players),
     curricula: drawnTree(curricula),
     reports: () => reports.pages,

@@ -18,6 +18,8 @@ export class LanguageServer implements Disposable {
   private readonly stopped = new EventEmitter<void>();
   private client: BaseLanguageClient | undefined;
   private starting: Promise<void> | undefined;
+  /** How often the server has come to run. */
+  starts = 0;
 
   /** The server has come to run, for the first time or again. */
   readonly onDidStart = this.started.event;
@@ -89,7 +91,10 @@ export class LanguageServer implements Disposable {
     let wasRunning = false;
     client.onDidChangeState(() => {
       if (wasRunning && !client.isRunning()) this.stopped.fire();
-      if (!wasRunning && client.isRunning()) this.started.fire();
+      if (!wasRunning && client.isRunning()) {
+        this.starts++;
+        this.started.fire();
+      }
       wasRunning = client.isRunning();
     });
     for (const [method, listeners] of this.listeners) tell(client, method, listeners);

@@ -5,10 +5,14 @@ import type { PlanScore } from "../shared/protocol/plan-score.ts";
 export interface TestingApi {
   /** Settles when the server has started; rejects when it could not. */
   ready(): Promise<void>;
+  /** How often the server has started: also after it has ended by a fault of ours, which nobody else would see. */
+  serverStarts(): number;
   /** The scores a document is about, as the server told them last. */
   scoresAbout(uri: Uri): readonly PlanScore[];
   /** The status bar item; undefined while it is hidden. */
   status(): DrawnStatus | undefined;
+  /** The item beside the language of a file. */
+  projectStatus(): DrawnProjectStatus;
   /** The views, as they are drawn. */
   readonly players: DrawnTree;
   readonly curricula: DrawnTree;
@@ -25,6 +29,15 @@ export interface DrawnStatus {
   /** What a screen reader says. */
   readonly spoken: string;
   /** What a click runs. */
+  readonly command: string;
+}
+
+export interface DrawnProjectStatus {
+  readonly text: string;
+  readonly detail: string;
+  /** Whether it waits for what it says. */
+  readonly busy: boolean;
+  /** What its link runs. */
   readonly command: string;
 }
 

@@ -2,6 +2,7 @@
 import "./activation.ts";
 import "./mistakes.ts";
 import "./library.ts";
+import "./project-status.ts";
 import "./verdicts.ts";
 import "./players.ts";
 import "./curricula.ts";

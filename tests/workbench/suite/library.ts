@@ -32,6 +32,7 @@ test("a metric leads to its declaration in the built-in vocabulary, which opens 
 
 test("the built-in vocabulary is still known when its file was closed", async () => {
   const api = await drillwright();
+  const starts = api.serverStarts();
   const uri = Uri.parse("drillwright-library:/dimensions.drill");
   const isOpen = () => workspace.textDocuments.some((document) => document.uri.toString() === uri.toString());
   // A document that a test opens itself stays open for minutes; one that the editor shows is closed with its editor.
@@ -46,4 +47,5 @@ test("the built-in vocabulary is still known when its file was closed", async ()
   await replace(plan, "20 of 18", "12 of 18");
   await eventually("the plan is scored again", isScored);
   await diagnostics(plan, MISTAKE, "no mistake is told", (all) => all.length === 0);
+  assert.equal(api.serverStarts(), starts, "the server ended on its own");
 });
