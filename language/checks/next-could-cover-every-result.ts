@@ -1,6 +1,7 @@
 import { GrammarUtils } from "langium";
 import { defineCheck } from "./check.ts";
 import { insertAfter, rangeOf } from "./edits.ts";
+import { standingsOf } from "./next-cases.ts";
 import { alwaysHolds } from "./next-step-must-be-within-reach.ts";
 import { code } from "./wording.ts";
 
@@ -13,6 +14,7 @@ export const check = defineCheck({
     const last = next.steps.at(-1);
     const then = GrammarUtils.findNodeForKeyword(next.$cstNode, "then");
     if (last === undefined || then === undefined || next.steps.some(alwaysHolds)) return;
+    if (standingsOf(next)?.mayLeaveNone === false) return;
     const indentation = " ".repeat(rangeOf(last).start.character);
     report({
       message: `Where none of these lines holds nothing is recommended. End with one that always does, such as ${code("repeat otherwise")}.`,
@@ -105,7 +107,7 @@ plan "C" {
   }
   then {
     advance to "A" when every goal is met
-    repeat otherwise
+    repeat when any goal is missed or undecided or not-measured
   }
 }`,
 });

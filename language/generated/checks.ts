@@ -71,6 +71,7 @@ import { check as nextCouldStayInTheCurriculum } from "../checks/next-could-stay
 import { check as nextMustAskForGoals } from "../checks/next-must-ask-for-goals.ts";
 import { check as nextShouldNotGoInCircles } from "../checks/next-should-not-go-in-circles.ts";
 import { check as nextStepMustBeWithinReach } from "../checks/next-step-must-be-within-reach.ts";
+import { check as nextStepMustHaveItsTurn } from "../checks/next-step-must-have-its-turn.ts";
 import { check as numberMustBeInReach } from "../checks/number-must-be-in-reach.ts";
 import { check as numberMustBeWhole } from "../checks/number-must-be-whole.ts";
 import { check as numberMustNotBeZero } from "../checks/number-must-not-be-zero.ts";
@@ -198,6 +199,7 @@ export const CHECKS = {
   "next-must-ask-for-goals": nextMustAskForGoals,
   "next-should-not-go-in-circles": nextShouldNotGoInCircles,
   "next-step-must-be-within-reach": nextStepMustBeWithinReach,
+  "next-step-must-have-its-turn": nextStepMustHaveItsTurn,
   "number-must-be-in-reach": numberMustBeInReach,
   "number-must-be-whole": numberMustBeWhole,
   "number-must-not-be-zero": numberMustNotBeZero,
