@@ -277,6 +277,16 @@ P-02,,,with P-02,Gate,,152
 `);
   });
 
+  test("leave readings as they are where players are numbers", async () => {
+    const folder = folderWith({
+      "a.csv": "Shot,Player,Carry (m),Lesson\n12,1502,1502,1502 again\n13,12,151,12\n",
+    });
+    await drillwright(folder, ["import", "a.csv", "--code-players"]);
+    expect(readFileSync(join(folder, "a-coded.csv"), "utf8")).toBe(
+      "Shot,Player,Carry (m),Lesson\n12,P-01,1502,P-01 again\n13,P-02,151,P-02\n",
+    );
+  });
+
   test("are in a copy of its own for each table", async () => {
     const folder = folderWith({
       "a.csv": SEASON,

@@ -89,14 +89,21 @@ export class CodedCopy {
           return this.#codes.codeOf(cell);
         case "session":
           return this.#codes.replacePartsIn(cell);
+        case "metric":
+        case "order": // a number is no player there, even where players are numbers
+          return this.#isReading(cell) ? cell : this.#codes.replaceIn(cell);
         case null:
-          if (Math.abs(parseNumber(cell, this.#decimal) ?? NO_READING) < NO_READING) return cell;
+          if (this.#isReading(cell)) return cell;
           this.#thinned.add(this.#names[place] ?? "");
           return "";
         default:
           return this.#codes.replaceIn(cell);
       }
     });
+  }
+
+  #isReading(cell: string): boolean {
+    return Math.abs(parseNumber(cell, this.#decimal) ?? NO_READING) < NO_READING;
   }
 
   #write(cells: readonly string[]): void {

@@ -93,7 +93,8 @@ export class FileProposal {
       block: placeOf("block"),
     });
     this.table = { form, columns, groups, known: sourceOf(form, columns, this.#options.project) };
-    const time = columns.findIndex(({ meaning }) => meaning?.kind === "time");
+    const times = columns.findIndex(({ meaning }) => meaning?.kind === "time");
+    const time = placeOf("date") === undefined ? times : -1;
     this.#readRest(text, form, (cells) => {
       groups.add(cells);
       if (time >= 0 && this.#days.size < 2) this.#noteDay(cells[time] ?? "");

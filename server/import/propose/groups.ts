@@ -34,8 +34,16 @@ interface Found {
   rows: number;
 }
 
+/** What a row says in the columns that part the table. */
+type GroupTexts = Readonly<Record<"player" | "date" | "session", string | null>>;
+
 /** More sessions than this are not proposed. */
 export const MOST_GROUPS = 2000;
+
+function textAt(cells: readonly string[], place: number | undefined): string | null {
+  const text = place === undefined ? "" : (cells[place] ?? "").trim();
+  return isBlank(text) ? null : text;
+}
 
 /** Collects the groups row by row. Days and months are told apart when all rows were seen. */
 export class Groups {
@@ -48,21 +56,37 @@ export class Groups {
   readonly players = new Set<string>();
   readonly #columns: GroupColumns;
   readonly #found = new Map<string, Found>();
+  #last: { readonly texts: GroupTexts; readonly found: Found | undefined } | undefined;
 
   constructor(columns: GroupColumns) {
     this.#columns = columns;
   }
 
   add(cells: readonly string[]): void {
-    const textAt = (place: number | undefined) => {
-      const text = place === undefined ? "" : (cells[place] ?? "").trim();
-      return isBlank(text) ? null : text;
+    const { player, date, session, block } = this.#columns;
+    const texts: GroupTexts = {
+      player: textAt(cells, player),
+      date: textAt(cells, date),
+      session: textAt(cells, session),
     };
-    const [player, dateText, session] = [this.#columns.player, this.#columns.date, this.#columns.session].map(
-      textAt,
-    );
-    if (player != null) this.players.add(player);
-    const day = dateText == null ? undefined : parseDate(dateText);
+    // Rows of one group mostly stand together.
+    const last = this.#last;
+    const isSame =
+      texts.player === last?.texts.player &&
+      texts.date === last.texts.date &&
+      texts.session === last.texts.session;
+    const found = isSame ? last?.found : this.#groupOf(texts);
+    if (!isSame) this.#last = { texts, found };
+    if (found === undefined) return;
+    found.rows++;
+    const text = textAt(cells, block);
+    if (text !== null && found.blocks.size < MOST_BLOCKS) found.blocks.add(text);
+  }
+
+  /** Undefined where there are too many. */
+  #groupOf({ player, date: dateText, session }: GroupTexts): Found | undefined {
+    if (player !== null) this.players.add(player);
+    const day = dateText === null ? undefined : parseDate(dateText);
     if (day !== undefined) {
       this.canBe.dayFirst &&= day.dayFirst !== undefined;
       this.canBe.monthFirst &&= day.monthFirst !== undefined;
@@ -75,14 +99,12 @@ export class Groups {
     if (found === undefined) {
       if (this.#found.size >= MOST_GROUPS) {
         this.isCut = true;
-        return;
+        return undefined;
       }
-      found = { player: player ?? null, date, session: session ?? null, blocks: new Set(), rows: 0 };
+      found = { player, date, session, blocks: new Set(), rows: 0 };
       this.#found.set(key, found);
     }
-    found.rows++;
-    const block = textAt(this.#columns.block);
-    if (block !== null && found.blocks.size < MOST_BLOCKS) found.blocks.add(block);
+    return found;
   }
 
   /** What to ask where both readings of the dates remain and make a difference, or neither does: the day is taken to stand first. */

@@ -86,8 +86,14 @@ function isRepeatedHeader({ cells }: TableRow, { names }: Header): boolean {
 
 /** A line that parts the header from the rows, as in Markdown: `|---|:---:|`. */
 export function isRule(cells: readonly string[]): boolean {
-  const stated = cells.map((cell) => cell.trim()).filter((cell) => cell !== "");
-  return stated.some(({ length }) => length >= 3) && stated.every((cell) => /^:?(?:-+|=+):?$/.test(cell));
+  let isLong = false;
+  for (const cell of cells) {
+    const text = cell.trim();
+    if (text === "") continue;
+    if (!/^:?(?:-+|=+):?$/.test(text)) return false;
+    isLong ||= text.length >= 3;
+  }
+  return isLong;
 }
 
 /** A unit in brackets or the unit of its column, but not a single digit, where the readings would be; no club, no block. */
