@@ -603,4 +603,12 @@ plan "Gate" {
       player: "  usual carry 150 yd spread 9 yd with 7-iron",
     }),
   },
+  "no bad shots at all, for ever": {
+    wrong: `20 shots
+      success «at most 0 % of shots with shape is hook at 90 % confidence»`,
+    code: REACH,
+    says: ["no number of shots can. Allow a little more."],
+    right: `20 shots
+      success at most 20 % of shots with shape is hook at 80 % confidence`,
+  },
 });

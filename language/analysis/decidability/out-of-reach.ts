@@ -103,5 +103,9 @@ function message(
   if (ways.length > 0) return `${claim}: ${ways.join("; ")}.`;
   return goal.kind === "change"
     ? `${claim}. The block before needs more shots too.`
-    : `${claim}, and no number of shots can. Ask for a little less.`;
+    : `${claim}, and no number of shots can. ${isAtMost(goal) ? "Allow a little more" : "Ask for a little less"}.`;
+}
+
+function isAtMost(goal: AbilityGoal): boolean {
+  return goal.kind === "share" && goal.bound === "most";
 }

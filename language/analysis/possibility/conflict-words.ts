@@ -15,7 +15,7 @@ import type { BlockConflict } from "./block-conflicts.ts";
 import type { Circumstances } from "./circumstances.ts";
 import { worldOf } from "./conflict.ts";
 import { type Demand, proposeDemand } from "./demand.ts";
-import { propose } from "./propose.ts";
+import { propose, variantsFor } from "./propose.ts";
 import { forWhom, named, relatedLines, since } from "./reasons.ts";
 
 /**
@@ -77,7 +77,7 @@ function whatIsLeft(
   const at = circumstances[0] as Circumstances;
   const { vocabulary } = subject;
   const propositions = others.map((demand) => proposeDemand(demand, at, subject));
-  for (const test of numberTestsOf(culprit.condition)) {
+  for (const test of numberTestsOf(culprit.condition, at)) {
     const metric = vocabulary.metrics.get(test.metric);
     if (metric === undefined || !culprit.truth) continue;
     const asked: (typeof propositions)[number] = propose(
@@ -119,7 +119,14 @@ function withoutFarEnd(left: Interval, claim: Interval, whateverIsPlausible: Int
 /** Ranges are rounded outwards by less. */
 const ROUNDING = 1e-9;
 
-function numberTestsOf({ anyOf }: Condition): Extract<ShotTest, { kind: "number" }>[] {
-  const [only] = anyOf;
-  return anyOf.length === 1 && only !== undefined ? only.allOf.filter((test) => test.kind === "number") : [];
+/** The numbers that a condition asks for without an alternative, those of the windows it names among them. */
+function numberTestsOf({ anyOf }: Condition, at: Circumstances): Extract<ShotTest, { kind: "number" }>[] {
+  const [only, another] = anyOf;
+  if (only === undefined || another !== undefined) return [];
+  return only.allOf.flatMap((test) => {
+    if (test.kind === "number") return [test];
+    if (test.kind !== "window" || !test.inside) return [];
+    const [variant, other] = variantsFor(test.variants, at);
+    return variant === undefined || other !== undefined ? [] : numberTestsOf(variant.condition, at);
+  });
 }

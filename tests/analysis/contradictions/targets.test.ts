@@ -499,4 +499,40 @@ plan "Plan" {
     right: `10 shots at 50 % effort
       target carry at least 90 yd`,
   },
+  "what a window at one level asks for is said in numbers": {
+    wrong: `
+window "Junior" {
+  is ball-speed at least 100 mph
+  at level "junior" is ball-speed at most 80 mph and spin-rate at most 6000 rpm
+}
+
+plan "Gate" {
+  block "Start" {
+    10 shots
+    require smash-factor at least 1.4
+    require club-speed at least 60 mph
+    «target inside "Junior"»
+  }
+}`,
+    code: "targets-should-hold-for-everybody",
+    says: [
+      'For a player of level "junior", line 10',
+      "leave ball-speed at least 84 mph",
+      "this line asks for at most 80 mph",
+    ],
+    right: `
+window "Junior" {
+  is ball-speed at least 100 mph
+  at level "junior" is ball-speed at most 90 mph and spin-rate at most 6000 rpm
+}
+
+plan "Gate" {
+  block "Start" {
+    10 shots
+    require smash-factor at least 1.4
+    require club-speed at least 60 mph
+    target inside "Junior"
+  }
+}`,
+  },
 });
