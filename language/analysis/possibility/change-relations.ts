@@ -5,21 +5,50 @@ import type { Vocabulary } from "./vocabulary.ts";
 
 /** The name of the number that a change is about; a share of what there was is another than an amount. */
 export function nameOfChange({ statistic, metric, against, movement }: ChangeCriterion): string {
-  return nameOf(metric, statistic, against, movement.amount.unit.symbol === "%");
+  return nameOf(metric, statistic, against, isShare({ movement }));
+}
+
+function isShare({ movement }: Pick<ChangeCriterion, "movement">): boolean {
+  return movement.amount.unit.symbol === "%";
 }
 
 function nameOf(
   metric: string,
   statistic: ChangeCriterion["statistic"],
   against: Against,
-  isShare: boolean,
+  ofShare: boolean,
 ): string {
-  return JSON.stringify(["change", statistic, metric, against, isShare]);
+  return JSON.stringify(["change", statistic, metric, against, ofShare]);
 }
 
-/** Between changes that goals are about, against the same shots; a constant part of a formula does not change. */
+/** Between changes that goals are about. */
 export function relationsOfChanges(goals: readonly Criterion[], vocabulary: Vocabulary): Relation[] {
-  const changes = goals.filter((goal) => goal.kind === "change").filter(isOfAverages);
+  const changes = goals.filter((goal) => goal.kind === "change");
+  return [...sameWay(changes), ...byFormulas(changes.filter(isOfAverages), vocabulary)];
+}
+
+/** A number that rises by an amount does not fall by a share. */
+function sameWay(changes: readonly ChangeCriterion[]): Relation[] {
+  return changes.filter(isShare).map(({ statistic, metric, against }) => {
+    const share = nameOf(metric, statistic, against, true);
+    const amount = nameOf(metric, statistic, against, false);
+    return {
+      expression: {
+        kind: "operation",
+        operator: "*",
+        left: { kind: "metric", name: share },
+        right: { kind: "metric", name: amount },
+      },
+      range: { low: 0, high: Number.POSITIVE_INFINITY },
+      slack: 0,
+      says: "what rises by an amount does not fall by a share",
+      metrics: [share, amount],
+    };
+  });
+}
+
+/** Against the same shots; a constant part of a formula does not change. */
+function byFormulas(changes: readonly ChangeCriterion[], vocabulary: Vocabulary): Relation[] {
   const metrics = new Set(changes.map(({ metric }) => metric));
   const baselines = new Map(changes.map(({ against }) => [JSON.stringify(against), against]));
   if (metrics.size < 2) return [];
@@ -38,9 +67,8 @@ export function relationsOfChanges(goals: readonly Criterion[], vocabulary: Voca
 }
 
 /** Usual numbers are stated one by one, of whatever shots. */
-function isOfAverages({ statistic, movement, against }: ChangeCriterion): boolean {
-  const isAmount = movement.amount.unit.symbol !== "%";
-  return statistic.kind === "average" && isAmount && against.kind !== "usual";
+function isOfAverages(change: ChangeCriterion): boolean {
+  return change.statistic.kind === "average" && !isShare(change) && change.against.kind !== "usual";
 }
 
 /** A sum of metrics, each by itself or times a number, and of numbers. */

@@ -447,4 +447,36 @@ plan "Gate" {
         average carry at most 140 yd
       }`,
   },
+  "a change by an amount and by a share the other way": {
+    wrong: `
+plan "Gate" {
+  block "Before" baseline {
+    10 shots
+  }
+  block "After" test {
+    10 shots
+    success {
+      carry gains at least 5 yd against "Before"
+      «carry loses at least 2 % against "Before"»
+    }
+  }
+}`,
+    code: CODE,
+    says: ["since what rises by an amount does not fall by a share"],
+    right: `
+plan "Gate" {
+  block "Before" baseline {
+    10 shots
+  }
+  block "After" test {
+    10 shots
+    success {
+      carry gains at least 5 yd against "Before"
+      carry loses at most 2 % against "Before"
+      median carry loses at least 2 % against "Before"
+      carry loses at least 2 % against usual
+    }
+  }
+}`,
+  },
 });
