@@ -100,6 +100,22 @@ expectCases({
     right: `12 shots
       success middle 80 % of carry spans at most 14 yd`,
   },
+  "a spread in a range that its limits just fit into": {
+    wrong: `28 shots
+      success «spread of ball-speed between 2.6 mph and 3.7 mph at 90 % confidence»`,
+    code: REACH,
+    says: ["at least 29 shots", "85 % confidence"],
+    right: `29 shots
+      success spread of ball-speed between 2.6 mph and 3.7 mph at 90 % confidence`,
+  },
+  "an area in a range that its limits just fit into": {
+    wrong: `10 shots
+      success «area of the 80 % ellipse of offline and carry between 100 yd² and 178 yd² at 80 % confidence»`,
+    code: REACH,
+    says: ["at least 11 shots"],
+    right: `11 shots
+      success area of the 80 % ellipse of offline and carry between 100 yd² and 178 yd² at 80 % confidence`,
+  },
   "an average of one shot": {
     wrong: `1 shot
       success «average carry at least 150 yd at 80 % confidence»`,

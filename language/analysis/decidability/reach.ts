@@ -83,13 +83,16 @@ function ofStatistic(
   const { interval: claim, slack } = claimOf(bounds, "right");
   const order = orderOf(metric, "right", directionsIn(bounds));
   const inside = insideOf(claim);
+  const limitsOf = (values: readonly number[]) =>
+    methodFor(statistic, values, null, order, () => "")?.limitsAt;
+  const ofSizeOne = limitsOf(samples(shots, 0, 2))?.(confidence);
   const alike = [inside, FAR, -FAR].map((value) => samples(shots, value, value));
-  const apart = sizesIn(claim).map((size) => samples(shots, 0, 2 * size));
+  const apart = sizesFor(claim, ofSizeOne).map((size) => samples(shots, 0, 2 * size));
   const decisions = new Set<Decision>();
   for (const values of [...alike, ...apart]) {
-    const method = methodFor(statistic, values, null, order, () => "");
-    if (method === undefined) return undefined;
-    decisions.add(verdictByLimits(method.limitsAt, claim, confidence, slack));
+    const limitsAt = limitsOf(values);
+    if (limitsAt === undefined) return undefined;
+    decisions.add(verdictByLimits(limitsAt, claim, confidence, slack));
   }
   return decisions;
 }
@@ -105,13 +108,14 @@ function insideOf({ low, high }: Interval): number {
   return Number.isFinite(high) ? high - 1 : 0;
 }
 
-const STEPS = 32;
-
-/** Sizes all through a range, and one far beyond. */
-function sizesIn({ low, high }: Interval): number[] {
-  const isRange = low > 0 && Number.isFinite(high);
-  const steps = isRange ? STEPS : 0;
-  return [...Array.from({ length: steps }, (_, step) => low + ((high - low) * (step + 0.5)) / steps), FAR];
+/**
+ * One far beyond, and of a range the size in the middle of those whose limits both lie inside, if there are any.
+ *
+ * @param ofSizeOne the limits of a size of 1, to which those of any size are in proportion
+ */
+function sizesFor({ low, high }: Interval, ofSizeOne: Interval | undefined): number[] {
+  if (!(low > 0 && Number.isFinite(high) && ofSizeOne !== undefined && ofSizeOne.low > 0)) return [FAR];
+  return [Math.sqrt((low / ofSizeOne.low) * (high / ofSizeOne.high)), FAR];
 }
 
 function ofEllipse(
@@ -122,9 +126,9 @@ function ofEllipse(
   if (measure !== "area") return undefined; // axes have no reading as ability
   const { interval: claim, slack } = claimOf(bounds, "right");
   const columns = [samples(shots, 0, 0), samples(shots, 0, 0)];
-  const decide = (area: number) =>
-    verdictByLimits(areaMethod(area, columns).limitsAt, claim, confidence, slack);
-  return new Set([0, ...sizesIn(claim)].map(decide));
+  const limitsOf = (area: number) => areaMethod(area, columns).limitsAt;
+  const sizes = [0, ...sizesFor(claim, limitsOf(1)(confidence))];
+  return new Set(sizes.map((area) => verdictByLimits(limitsOf(area), claim, confidence, slack)));
 }
 
 /** Two shots of each block show a change of an average or a spread; a median is judged by ranks. */
