@@ -141,15 +141,19 @@ test.each([
   ["Speed (ball) mph", "ball-speed"],
   ["Speed (club) mph", "club-speed"],
   ["Face (to path)", "face-to-path"],
+  ["Ball mph", "ball-speed"],
+  ["Club (mph)", "club-speed"],
+  ["CHS mph", "club-speed"],
   ["Attack angle (AoA) [deg]", "attack-angle"],
   ["Carry (flat) [yd]", "carry"],
   ["Club speed (measured, mph)", "club-speed"],
-])("what stands in brackets belongs to the name: %j is %s", (header, metric) => {
+])("what stands in brackets, or what the unit says, belongs to the name: %j is %s", (header, metric) => {
   expect(taken(header, metric)).toBe(metric);
 });
 
 test.each([
   ["Spin (side)", "spin-rate"],
+  ["Wind mph", "club-speed"],
   ["Carry (target)", "carry"],
   ["Target carry (yd)", "carry"],
   ["Average ball speed (mph)", "ball-speed"],

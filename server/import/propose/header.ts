@@ -6,11 +6,14 @@ import { type StatedSide, statedSide, withoutSides, withoutSigns } from "./state
 export interface ParsedHeader extends StatedSide {
   /** In lower case, abbreviations written out, without the unit and what stands in brackets. */
   readonly words: readonly string[];
-  /** What stands in brackets, where it is neither a unit nor about sides: `horizontal` of `Launch angle (horizontal)`. */
+  /** What else is said: in brackets, where it is neither a unit nor about sides (`Launch angle (horizontal)`), or by the unit. */
   readonly aside: readonly string[];
   /** The symbol of the unit that the header states. */
   readonly unit: string | undefined;
 }
+
+/** Units that say that a name means a speed: `Ball mph`. */
+const SPEEDS: ReadonlySet<string | undefined> = new Set(["mph", "km/h", "m/s"]);
 
 /** What stands further behind in a header says nothing. */
 const LONGEST = 200;
@@ -30,10 +33,14 @@ export function parseHeader(header: string): ParsedHeader {
   const { positive, negative } = remarks.find((remark) => remark.side !== undefined)?.side ??
     statedSide(outside, false) ??
     statedSide(text.replace(/[()[\]{}]/g, " "), false) ?? { positive: undefined, negative: undefined };
+  const stated = remarks.find((remark) => remark.unit !== undefined)?.unit ?? unit;
+  const written = [...words, ...behind.words].flatMap(writtenOut);
+  const aside = inBrackets.flatMap((remark) => remark.words).flatMap(writtenOut);
+  const isSpeed = SPEEDS.has(stated) && ![...written, ...aside].includes("speed");
   return {
-    words: [...words, ...behind.words].flatMap(writtenOut),
-    aside: inBrackets.flatMap((remark) => remark.words).flatMap(writtenOut),
-    unit: remarks.find((remark) => remark.unit !== undefined)?.unit ?? unit,
+    words: written,
+    aside: isSpeed ? [...aside, "speed"] : aside,
+    unit: stated,
     positive,
     negative,
   };

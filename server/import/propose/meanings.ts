@@ -95,7 +95,7 @@ export class Meanings {
   }
 
   /**
-   * How well the header's words name each entry. What stands in brackets belongs to the name where a name comes of it, as in
+   * How well the header's words name each entry. What stands aside belongs to the name where a name comes of it, as in
    * `Launch angle (horizontal)`, or another quantity, as in `Carry (target)`; else it is a remark.
    */
   #wordScores({ words, aside }: ParsedHeader): number[] {
