@@ -137,6 +137,14 @@ describe("a source", () => {
     expect(sourceOf(source)).toBe("monday table");
   });
 
+  test("is not used where it does not read what parts the table: every session would have all the rows", () => {
+    const dated = (...days: string[]) =>
+      `Who;Drill;Path;Carry;Date\n${days.map((day) => `P 7;Gate;1,5;150,5;${day}\n`).join("")}`;
+    const dataLine = (content: string) => proposed({ sources: [HALL] }, content).text.match(/data .*/)?.[0];
+    expect(dataLine(dated("2026-10-12", "2026-10-12"))).toBe('data "data/monday.csv" from "Hall table"');
+    expect(dataLine(dated("2026-10-12", "2026-10-13"))).toBe('data "data/monday.csv" from "monday table"');
+  });
+
   test("is the one that reads the most, and none where two read as much", () => {
     const less = { ...HALL, name: "Less", columns: HALL.columns.slice(0, 2) };
     expect(sourceOf({}, less)).toBe("Hall table");

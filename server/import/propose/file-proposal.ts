@@ -13,7 +13,14 @@ import { SEPARATORS } from "../table/separators.ts";
 import { type ProposedColumn, proposeColumns } from "./columns.ts";
 import { type Form, findForm } from "./form.ts";
 import { Groups } from "./groups.ts";
-import { columnsBy, type DeclaredSource, plansWith, playerCalled, sourceOf } from "./project.ts";
+import {
+  columnsBy,
+  type DeclaredSource,
+  plansWith,
+  playerCalled,
+  readsColumns,
+  sourceOf,
+} from "./project.ts";
 import type { Preview, ReadOptions } from "./propose.ts";
 import { unique } from "./unique.ts";
 import type { ProposedSession, ProposedSource } from "./write.ts";
@@ -58,6 +65,19 @@ export class FileProposal {
     this.#pushText(this.#decoding.end());
     if (this.table === undefined && this.problem === undefined) this.#begin(true);
     this.#rest?.end();
+    // A source that does not read what parts the table would give every session all the rows.
+    const known = this.table?.known;
+    if (this.table !== undefined && known !== undefined && !readsColumns(known, this.#partingHeaders()))
+      this.table = { ...this.table, known: undefined };
+  }
+
+  /** The headers of the columns in which sessions of the table differ. */
+  #partingHeaders(): string[] {
+    const { columns, groups } = this.#understood();
+    const found = groups.list();
+    return (["player", "date", "session"] as const)
+      .filter((kind) => new Set(found.map((group) => group[kind])).size > 1)
+      .flatMap((kind) => columns.find(({ meaning }) => meaning?.kind === kind)?.header ?? []);
   }
 
   #pushText(text: string): void {

@@ -80,6 +80,12 @@ export function sourceOf(
   return best.length === 1 ? best[0] : undefined;
 }
 
+/** Whether a source reads the columns of these headers. */
+export function readsColumns(source: DeclaredSource, headers: readonly string[]): boolean {
+  const read = new Set(source.columns.map(({ header }) => fold(header)));
+  return headers.every((header) => read.has(fold(header)));
+}
+
 /** What a source of the project makes of the columns of a table. */
 export function columnsBy(source: DeclaredSource, columns: readonly ProposedColumn[]): ProposedColumn[] {
   const says = new Map(source.columns.map((column) => [fold(column.header), column.says]));
