@@ -287,6 +287,17 @@ P-02,,,with P-02,Gate,,152
     );
   });
 
+  test("are given to nobody who is a statistic; a player may be called like one", async () => {
+    const table = "Player,Carry (m)\nMax,150\nBo Lund,151\nMax,152\nTotal,453\nAverage,151\n";
+    const folder = folderWith({ "a.csv": table });
+    const { stdout } = await drillwright(folder, ["import", "a.csv", "--code-players"]);
+    expect(readFileSync(join(folder, "a-coded.csv"), "utf8")).toBe(
+      "Player,Carry (m)\nP-01,150\nP-02,151\nP-01,152\nTotal,453\nAverage,151\n",
+    );
+    expect(readFileSync(join(folder, "player-key.csv"), "utf8")).toBe("code,name\nP-01,Max\nP-02,Bo Lund\n");
+    expect(stdout.match(/^player .*/gm)).toEqual(['player "P-01" {', 'player "P-02" {']);
+  });
+
   test("are in a copy of its own for each table", async () => {
     const folder = folderWith({
       "a.csv": SEASON,

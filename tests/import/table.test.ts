@@ -183,7 +183,15 @@ describe("rows that are no shots", () => {
   });
 
   test("a word that may be a statistic is none where it begins row after row", () => {
-    const read = importTable("Ball;Carry\nrange;150\nrange;151\nrange;152\nAverage;151\nRange;2\n", {
+    const read = importTable("Ball;Carry\nrange;150\nrange;151\nrange;152\nAverage;151\nMax;152\n", {
+      columns: [carry],
+    });
+    expect(readings(read, "carry")).toEqual([150, 151, 152]);
+    expect(outline(read.findings)).toEqual([5, 6].map((line) => `warning row-skipped line ${line}`));
+  });
+
+  test("nor where it began a shot before, among others", () => {
+    const read = importTable("Who;Carry\nMax;150\nBo;151\nMax;152\nMin;150\nAverage;151\n", {
       columns: [carry],
     });
     expect(readings(read, "carry")).toEqual([150, 151, 152]);

@@ -7,6 +7,7 @@ import { TextDecoding } from "../table/decode.ts";
 import { DelimitedReader } from "../table/delimited.ts";
 import { JsonReader } from "../table/json.ts";
 import { SEPARATORS } from "../table/separators.ts";
+import { firstText, StatisticRows } from "../table/statistics.ts";
 import type { PlayerCodes } from "./codes.ts";
 
 /** No reading is so large: it is a telephone number, or a number that somebody is known by. */
@@ -30,6 +31,12 @@ export class CodedCopy {
   readonly #reader: DelimitedReader | undefined;
   #json: JsonReader | undefined;
   readonly #decimal: Form["decimal"];
+  /** What a statistic is called is no player's name. */
+  readonly #rows = new StatisticRows<readonly string[]>(
+    (cells) => cells,
+    (cells) => this.#write(this.#coded(cells, "")),
+    (cells) => this.#write(this.#coded(cells, firstText(cells))),
+  );
   #lines: string[] = [];
 
   constructor(
@@ -45,7 +52,8 @@ export class CodedCopy {
     if (separator === null) this.#write(names);
     else {
       this.#reader = new DelimitedReader(SEPARATORS[separator], 1, ({ line, cells }) => {
-        if (line >= headerRow) this.#write(line === headerRow ? cells : this.#coded(cells));
+        if (line === headerRow) this.#write(cells);
+        else if (line > headerRow) this.#rows.push(cells);
       });
     }
   }
@@ -60,6 +68,7 @@ export class CodedCopy {
     const text = this.#pushText(this.#decoding.end());
     this.#reader?.end();
     this.#json?.end();
+    this.#rows.end();
     return text + this.#taken();
   }
 
@@ -68,7 +77,7 @@ export class CodedCopy {
     if (this.#reader !== undefined) this.#reader.push(plain);
     else if (plain !== "") {
       this.#json ??= new JsonReader(plain, this.#decimal, {
-        record: ({ cells }) => this.#write(this.#coded(this.#names.map((_, place) => cells[place] ?? ""))),
+        record: ({ cells }) => void this.#rows.push(this.#names.map((_, place) => cells[place] ?? "")),
         unreadable: () => {},
       });
       this.#json.push(plain);
@@ -81,9 +90,9 @@ export class CodedCopy {
     return this.#names.filter((name) => this.#thinned.has(name));
   }
 
-  #coded(cells: readonly string[]): string[] {
+  #coded(cells: readonly string[], statistic: string): string[] {
     return cells.map((cell, place) => {
-      if (cell.trim() === "") return cell;
+      if (cell.trim() === statistic || cell.trim() === "") return cell;
       switch (this.#kinds[place] ?? null) {
         case "player":
           return this.#codes.codeOf(cell);

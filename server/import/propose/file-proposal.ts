@@ -8,8 +8,9 @@ import { TextDecoding } from "../table/decode.ts";
 import { DelimitedReader } from "../table/delimited.ts";
 import { JsonReader } from "../table/json.ts";
 import { whyBinary, whyNoTable } from "../table/no-table.ts";
-import { isRule, statisticIn } from "../table/rows.ts";
+import { isRule } from "../table/rows.ts";
 import { SEPARATORS } from "../table/separators.ts";
+import { firstText, StatisticRows } from "../table/statistics.ts";
 import { type ProposedColumn, proposeColumns } from "./columns.ts";
 import { type Form, findForm } from "./form.ts";
 import { Groups } from "./groups.ts";
@@ -50,6 +51,7 @@ export class FileProposal {
   readonly #decoding = new TextDecoding();
   #held = "";
   #rest: DelimitedReader | JsonReader | undefined;
+  #rows: StatisticRows<readonly string[]> | undefined;
 
   constructor(path: string, options: ReadOptions, isKnown: (name: string) => boolean) {
     this.path = path;
@@ -65,6 +67,7 @@ export class FileProposal {
     this.#pushText(this.#decoding.end());
     if (this.table === undefined && this.problem === undefined) this.#begin(true);
     this.#rest?.end();
+    this.#rows?.end();
     // A source that does not read what parts the table would give every session all the rows.
     const known = this.table?.known;
     if (this.table !== undefined && known !== undefined && !readsColumns(known, this.#partingHeaders()))
@@ -123,9 +126,14 @@ export class FileProposal {
 
   /** Reads the whole table once more, from the header on, for the sessions in it. */
   #readRest(text: string, form: Form, add: (cells: readonly string[]) => void): void {
+    const rows = new StatisticRows<readonly string[]>(
+      (cells) => cells,
+      add,
+      () => {},
+    );
+    this.#rows = rows;
     const take = (cells: readonly string[]) => {
-      const first = cells.find((cell) => cell.trim() !== "")?.trim() ?? "";
-      if (first !== "" && !isRule(cells) && statisticIn(first) !== "statistic") add(cells);
+      if (firstText(cells) !== "" && !isRule(cells)) rows.push(cells);
     };
     if (form.separator === null) {
       this.#rest = new JsonReader(text, "point", {

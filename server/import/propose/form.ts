@@ -5,8 +5,9 @@ import { partsOf } from "../cells/reading.ts";
 import { symbolOf } from "../cells/unit-words.ts";
 import { splitText } from "../table/delimited.ts";
 import { JsonReader, looksLikeJson } from "../table/json.ts";
-import { isRule, statisticIn } from "../table/rows.ts";
+import { isRule } from "../table/rows.ts";
 import { SEPARATORS, type SeparatorName } from "../table/separators.ts";
+import { StatisticRows } from "../table/statistics.ts";
 import type { TableRow } from "../table/table.ts";
 
 export interface Form {
@@ -150,10 +151,15 @@ function isUnits({ cells }: TableRow): boolean {
 }
 
 function withoutStatistics(rows: readonly TableRow[]): TableRow[] {
-  return rows.filter(({ cells }) => {
-    const first = cells.find((cell) => cell.trim() !== "")?.trim() ?? "";
-    return statisticIn(first) !== "statistic";
-  });
+  const shots: TableRow[] = [];
+  const statistics = new StatisticRows<TableRow>(
+    ({ cells }) => cells,
+    (row) => shots.push(row),
+    () => {},
+  );
+  for (const row of rows) statistics.push(row);
+  statistics.end();
+  return shots;
 }
 
 /** The decimal mark and the mark between thousands that most numbers are written with. */

@@ -1,0 +1,108 @@
+/** Rows of statistics among the shots of a table: `Average`, `Std dev`, and `Max` or `Total` beside them. */
+
+import { fold } from "../../../shared/fold.ts";
+import { type Lookup, remembered } from "../spelling.ts";
+
+/**
+ * Tells rows of statistics from shots, in their order. Rows that may be statistics are held until it is clear; all others
+ * are passed on at once. Linear in rows.
+ */
+export class StatisticRows<Row> {
+  readonly #cellsOf: (row: Row) => readonly string[];
+  readonly #shot: (row: Row) => void;
+  readonly #statistic: (row: Row) => void;
+  #run: Row[] = [];
+  #isUnmistakable = false;
+  /** Words that may head a statistic and headed a shot. */
+  readonly #ofShots = new Set<string>();
+
+  constructor(
+    cellsOf: (row: Row) => readonly string[],
+    shot: (row: Row) => void,
+    statistic: (row: Row) => void,
+  ) {
+    this.#cellsOf = cellsOf;
+    this.#shot = shot;
+    this.#statistic = statistic;
+  }
+
+  /** Whether the row was passed on as a shot, or its neighbours tell what it is: it is held, or was, or another before it. */
+  push(row: Row): "shot" | "held" {
+    const text = firstText(this.#cellsOf(row));
+    const kind = statisticIn(text);
+    if (kind === undefined) {
+      this.end();
+      this.#shot(row);
+      return "shot";
+    }
+    const word = fold(text);
+    const before = this.#run.at(-1);
+    // A word heads no two statistics in a row: it is a name or a kind, as `range` of balls.
+    if (kind === "beside" && before !== undefined && this.#wordOf(before) === word) {
+      this.#run.pop();
+      this.end();
+      this.#shotOf(word, before);
+    }
+    if (this.#ofShots.has(word)) {
+      this.end();
+      this.#shot(row);
+    } else {
+      this.#run.push(row);
+      this.#isUnmistakable ||= kind === "statistic";
+    }
+    return "held";
+  }
+
+  /** Nothing more will come, or a shot that nobody asks for. */
+  end(): void {
+    if (this.#run.length === 0) return;
+    const run = this.#run;
+    const isStatistic = this.#isUnmistakable;
+    this.#run = [];
+    this.#isUnmistakable = false;
+    for (const row of run) {
+      if (isStatistic) this.#statistic(row);
+      else this.#shotOf(this.#wordOf(row), row);
+    }
+  }
+
+  #shotOf(word: string, row: Row): void {
+    this.#ofShots.add(word);
+    this.#shot(row);
+  }
+
+  #wordOf(row: Row): string {
+    return fold(firstText(this.#cellsOf(row)));
+  }
+}
+
+/** Words that head a statistic, folded. */
+const STATISTICS = new Set(
+  "average avg mean median stdev stddev sd standarddeviation mittelwert durchschnitt standardabweichung moyenne écarttype media promedio gemiddelde".split(
+    " ",
+  ),
+);
+/** Words that head a statistic when they stand beside one of those; alone they may be anything. */
+const BESIDE_STATISTICS = new Set(
+  "min minimum max maximum range sum total count variance deviation best worst".split(" "),
+);
+
+const LONGEST_WORD = 24;
+const statisticNamed: Lookup = remembered((text) => {
+  const word = fold(text);
+  return STATISTICS.has(word) ? "statistic" : BESIDE_STATISTICS.has(word) ? "beside" : undefined;
+});
+
+/** What a row that begins with this text may be: a `statistic` for certain, or `beside` one; undefined where it is neither. */
+function statisticIn(text: string): string | undefined {
+  const mayBe = text.length <= LONGEST_WORD && !(text.charCodeAt(0) <= 0x39); // most rows begin with a number or a time
+  return mayBe ? statisticNamed(text) : undefined;
+}
+
+export function firstText(cells: readonly string[]): string {
+  for (const cell of cells) {
+    const text = cell.trim();
+    if (text !== "") return text;
+  }
+  return "";
+}
