@@ -3,6 +3,7 @@ import { claimOf } from "../../../shared/condition.ts";
 import { unitOf } from "../../../shared/interval.ts";
 import type { Criterion, Hand, StatisticCriterion } from "../../../shared/plan-model.ts";
 import type { Interval } from "../../../shared/statistics/interval.ts";
+import { metricsIn } from "../../criteria/condition.ts";
 import { titleOf } from "../../criteria/statistic/names.ts";
 import { directionsIn } from "../../criteria/statistic/value.ts";
 import { listed } from "../../criteria/wording.ts";
@@ -64,11 +65,12 @@ interface Some {
   readonly range: Interval;
 }
 
+/** Of goals that look at these readings themselves: where they ask for others, these may be missing. */
 function shotsWhere(metric: string, goals: readonly Criterion[], hand: Hand, subject: BlockInPlan): Some[] {
   const { block, vocabulary } = subject;
   return goals
     .flatMap((goal) => needsOf(goal, subject))
-    .filter(({ count }) => count > 0)
+    .filter(({ count, conditions }) => count > 0 && conditions.some((one) => metricsIn(one).includes(metric)))
     .map(({ goal, count, conditions, propose }) => {
       const among = circumstancesOf(conditions, block.shots).map((at) => ({ ...at, hand }));
       const ranges = among.map((at) => {

@@ -479,4 +479,18 @@ plan "Gate" {
   }
 }`,
   },
+  "an average above what most shots leave it, but not where their readings may be missing": {
+    wrong: `10 shots
+      success {
+        at least 9 of 10 shots with carry at most 100 yd
+        «average carry at least 130 yd»
+      }`,
+    code: CODE,
+    says: ["leaves the average carry at most 128.3 yd, since a plausible carry is at most 382.8 yd"],
+    right: `10 shots
+      success {
+        at least 9 of 10 shots with total at most 100 yd
+        average carry at least 130 yd
+      }`,
+  },
 });
