@@ -100,6 +100,25 @@ expectCases({
     right: `12 shots
       success middle 80 % of carry spans at most 14 yd`,
   },
+  "a share in a group that shares the error of its goals": {
+    wrong: `12 shots
+      success any of {
+        «at least 80 % of shots with carry at least 150 yd at 85 % confidence»
+        average carry at least 155 yd at 85 % confidence
+        median carry at least 152 yd at 85 % confidence
+      }`,
+    code: REACH,
+    says: [
+      "At 85 % confidence (judged at 95 %, since not all goals of its group are needed)",
+      "at least 14 shots; 75 % confidence",
+    ],
+    right: `40 shots
+      success any of {
+        at least 80 % of shots with carry at least 150 yd at 75 % confidence
+        average carry at least 155 yd at 75 % confidence
+        median carry at least 152 yd at 75 % confidence
+      }`,
+  },
   "a spread in a range that its limits just fit into": {
     wrong: `28 shots
       success «spread of ball-speed between 2.6 mph and 3.7 mph at 90 % confidence»`,
@@ -223,7 +242,7 @@ plan "Plan" {
         «at least 90 % of shots with carry at least 140 yd at 80 % confidence»
       }`,
     code: REACH,
-    says: ["at least 16 shots"],
+    says: ["(judged at 90 %, since not all goals of its group are needed)", "at least 22 shots"],
     right: `8 shots
       success any of {
         average carry at least 150 yd at 80 % confidence

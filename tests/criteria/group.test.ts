@@ -95,6 +95,18 @@ describe("where not all parts about ability are needed", () => {
     ]);
   });
 
+  test("the level that is told is the one that decides", () => {
+    const either = evaluate(criterion("group", `any of { ${share} / ${share} / ${share} }`), shots);
+    // A third of 20 % is 6.67 %, of which no more than is told may be used.
+    expect(either.parts?.map(({ required }) => required)).toEqual(
+      Array(3).fill(
+        "in the long run, at least 60 % of shots with carry at least 150 yd, at 93.34 % confidence",
+      ),
+    );
+    expect(either.parts?.[0]?.interval?.confidence).toBeCloseTo(0.9334, 12);
+    expect(either.cautions[0]).toContain("is judged at 93.34 % confidence instead of 80 %");
+  });
+
   test("parts about the shots hit take no share", () => {
     const mixed = evaluate(criterion("group", `any of { ${share} / ${MISSED} }`), shots);
     expect(mixed).toMatchObject({ verdict: "met", cautions: [] });

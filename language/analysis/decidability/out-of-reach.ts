@@ -1,9 +1,10 @@
 /** Sentences about ability that the shots asked for cannot show, or cannot refute, whatever the result. */
 
 import { once } from "../../../shared/once.ts";
+import type { Criterion } from "../../../shared/plan-model.ts";
 import { firstThatDecides, MOST_SHOTS } from "../../../shared/statistics/shots-to-decide.ts";
 import { percent, shots as shotsInWords } from "../../criteria/wording.ts";
-import { everyGoal, isOpen, shotsAsked } from "../possibility/goals.ts";
+import { everyGoal, everyGoalAsJudged, isOpen, shotsAsked } from "../possibility/goals.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { placeInWords } from "../words.ts";
 import { type AbilityGoal, type Counts, decisionsInReach } from "./reach.ts";
@@ -26,14 +27,26 @@ const ROUND = [0.99, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.6, 0.5];
 export const outOfReach = once((subject: BlockInPlan): OutOfReach[] => {
   const asked = shotsAsked(subject);
   if (asked === 0 || asked > MOST_SHOTS || isOpen(subject)) return [];
-  return everyGoal(subject.block.success).flatMap((goal) => {
+  const judged = everyGoalAsJudged(subject.block.success).map(confidenceOf);
+  return everyGoal(subject.block.success).flatMap((goal, place) => {
     if (!("confidence" in goal) || goal.confidence === null) return [];
     const baseline = baselineOf(goal, subject);
     if (baseline === undefined) return [];
-    const found = whatIsMissing(goal, goal.confidence, { shots: asked, baseline }, subject);
+    const confidence = { stated: goal.confidence, judged: judged[place] ?? goal.confidence };
+    const found = whatIsMissing(goal, confidence, { shots: asked, baseline }, subject);
     return found === undefined ? [] : [found];
   });
 });
+
+function confidenceOf(goal: Criterion): number | undefined {
+  return "confidence" in goal ? (goal.confidence ?? undefined) : undefined;
+}
+
+/** The confidence of a goal as it is written, and as it is judged in a group that shares the error of its goals. */
+interface Confidence {
+  readonly stated: number;
+  readonly judged: number;
+}
 
 /** How many shots of the same plan a change is held against; undefined where that is not known. */
 export function baselineOf(goal: AbilityGoal, { others, block }: BlockInPlan): number | undefined {
@@ -49,19 +62,24 @@ export function baselineOf(goal: AbilityGoal, { others, block }: BlockInPlan): n
 
 function whatIsMissing(
   goal: AbilityGoal,
-  confidence: number,
+  confidence: Confidence,
   counts: Counts,
   subject: BlockInPlan,
 ): OutOfReach | undefined {
   const { vocabulary } = subject;
+  const { stated, judged } = confidence;
+  if (!isConfidence(stated)) return undefined;
+  const shareOfError = (1 - judged) / (1 - stated);
   const inReach = (verdict: "met" | "missed", at: Counts, level: number) =>
     decisionsInReach(goal, at, level, vocabulary)?.has(verdict) ?? true;
-  const verdict = (["met", "missed"] as const).find((decision) => !inReach(decision, counts, confidence));
-  if (verdict === undefined || !isConfidence(confidence)) return undefined;
+  const verdict = (["met", "missed"] as const).find((decision) => !inReach(decision, counts, judged));
+  if (verdict === undefined) return undefined;
   const shots = firstThatDecides(counts.shots + 1, MOST_SHOTS, (number) =>
-    inReach(verdict, { ...counts, shots: number }, confidence),
+    inReach(verdict, { ...counts, shots: number }, judged),
   );
-  const lower = ROUND.find((level) => level < confidence && inReach(verdict, counts, level));
+  const lower = ROUND.find(
+    (level) => level < stated && inReach(verdict, counts, 1 - (1 - level) * shareOfError),
+  );
   const remark = {
     message: message(goal, verdict, counts, { confidence, shots, lower }, subject),
     location: goal.location,
@@ -75,7 +93,7 @@ function isConfidence(confidence: number): boolean {
 }
 
 interface Ways {
-  readonly confidence: number;
+  readonly confidence: Confidence;
   readonly shots: number | undefined;
   readonly lower: number | undefined;
 }
@@ -90,7 +108,10 @@ function message(
   const line = subject.isOwn(goal.location)
     ? "this"
     : `the goal in ${placeInWords(goal.location, subject.block.location)}`;
-  const at = `At ${percent(confidence)} confidence, no result of ${shotsInWords(counts.shots)}`;
+  const { stated, judged } = confidence;
+  const group =
+    judged === stated ? "" : ` (judged at ${percent(judged)}, since not all goals of its group are needed)`;
+  const at = `At ${percent(stated)} confidence${group}, no result of ${shotsInWords(counts.shots)}`;
   const against = goal.kind === "change" ? ` against ${shotsInWords(counts.baseline)} before` : "";
   const claim =
     verdict === "met"

@@ -5,7 +5,7 @@ import type { Player } from "../../../shared/plan-model.ts";
 import { fewestShotsFor } from "../../../shared/statistics/chances.ts";
 import { MOST_SHOTS } from "../../../shared/statistics/shots-to-decide.ts";
 import { shots as shotsInWords } from "../../criteria/wording.ts";
-import { everyGoal, isOpen, shotsAsked } from "../possibility/goals.ts";
+import { everyGoalAsJudged, isOpen, shotsAsked } from "../possibility/goals.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { placeInWords } from "../words.ts";
 import { type AssumedSpread, spreadInPlan, usualSpread } from "./assumed-spread.ts";
@@ -54,7 +54,7 @@ function decide(
   const asked = shotsAsked(subject);
   if (asked === 0 || asked > MOST_SHOTS || isOpen(subject)) return [];
   const { metrics } = subject.vocabulary;
-  return everyGoal(subject.block.success).flatMap((goal) => {
+  return everyGoalAsJudged(subject.block.success).flatMap((goal) => {
     if (!("confidence" in goal) || goal.confidence === null) return [];
     const baseline = baselineOf(goal, subject) ?? (player && usualShots(goal, subject, player));
     const stated = comfortable(goal, spreadOf, (name) => metrics.get(name));

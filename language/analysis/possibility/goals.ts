@@ -1,5 +1,6 @@
 /** The goals and the shots of a block. */
 import type { Criterion, GroupCriterion } from "../../../shared/plan-model.ts";
+import { withSharedError } from "../../criteria/group/evaluate.ts";
 import type { BlockInPlan } from "../subject.ts";
 
 /** The goals of a block by themselves, those in groups in which all must be met among them. */
@@ -53,6 +54,13 @@ function choices(goals: readonly Criterion[], count: number): Criterion[][] {
 /** Every goal of a block by itself. */
 export function everyGoal(goals: readonly Criterion[]): Criterion[] {
   return goals.flatMap((goal) => (goal.kind === "group" ? everyGoal(goal.criteria) : [goal]));
+}
+
+/** The same goals in the same order, each at the confidence at which it is judged in the groups it is in. */
+export function everyGoalAsJudged(goals: readonly Criterion[]): Criterion[] {
+  return goals.flatMap((goal) =>
+    goal.kind === "group" ? everyGoalAsJudged(withSharedError(goal).criteria) : [goal],
+  );
 }
 
 /** The shots a block asks for. */

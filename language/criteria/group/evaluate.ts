@@ -33,7 +33,7 @@ export function groupKind(anyKind: OfAnyKind): CriterionKind<"group"> {
 }
 
 function judge(group: GroupCriterion, shots: CountedShots, { evaluate }: OfAnyKind): Outcome {
-  const judged = shared(group);
+  const judged = withSharedError(group);
   const parts = judged.criteria.map((criterion) => ({ criterion, outcome: evaluate(criterion, shots) }));
   const outcomes = parts.map(({ outcome }) => outcome);
   const verdict = verdictOfSome(
@@ -113,7 +113,7 @@ function decidingShots(verdict: Verdict, outcomes: readonly Outcome[]): readonly
 }
 
 /** The group with the error of its parts about ability divided among them, where a part can be met for another. */
-function shared(group: GroupCriterion): GroupCriterion {
+export function withSharedError(group: GroupCriterion): GroupCriterion {
   const chances = group.criteria.filter((part) => confidencesOf(part).length > 0).length;
   if (chances < 2 || needed(group) === group.criteria.length) return group;
   return { ...group, criteria: group.criteria.map((part) => surer(part, chances)) };
@@ -123,7 +123,13 @@ function surer(criterion: Criterion, chances: number): Criterion {
   if (criterion.kind === "group")
     return { ...criterion, criteria: criterion.criteria.map((part) => surer(part, chances)) };
   if (!("confidence" in criterion) || criterion.confidence === null) return criterion;
-  return { ...criterion, confidence: confidenceEach(criterion.confidence, chances, 1) };
+  return { ...criterion, confidence: toBeTold(confidenceEach(criterion.confidence, chances, 1)) };
+}
+
+/** A confidence with an error of three digits, no larger: what is told is to be the level that decided. */
+function toBeTold(confidence: number): number {
+  const [digits, exponent] = (1 - confidence).toExponential(10).split("e");
+  return 1 - Number(`${Math.floor(Number(digits) * 100 + 1e-6)}e${exponent}`) / 100;
 }
 
 /** The confidences that a criterion, or any of its parts, asks for. */
