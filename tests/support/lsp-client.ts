@@ -19,7 +19,7 @@ import {
 const SERVER = fileURLToPath(new URL("../../dist/extension/server/lsp.cjs", import.meta.url));
 
 /** How long a test waits for what must come. It never decides whether something is fast enough. */
-const PATIENCE = 15_000;
+const PATIENCE = 60_000;
 
 export class LspClient {
   readonly folder: string;
