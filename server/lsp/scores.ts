@@ -62,6 +62,7 @@ export class Scores {
   private readonly scorer: Scorer;
   private readonly progress: ReadingProgress;
   private readonly openFiles: () => readonly string[];
+  private readonly namesKnown: () => Promise<void>;
   private readonly listeners: (() => void)[] = [];
   private scores: CurrentScores = { plans: [], unshown: [], sessions: [], waiting: [] };
   /** The last report of each plan and session in which shots were read. */
@@ -69,17 +70,22 @@ export class Scores {
   private running = new AbortController();
   private refreshed: Promise<void> = Promise.resolve();
 
-  /** @param openFiles URIs of the files that are open in the editor. */
+  /**
+   * @param openFiles URIs of the files that are open in the editor.
+   * @param namesKnown resolves when every file is read and no name waits to be looked up.
+   */
   constructor(
     practice: Practice,
     scorer: Scorer,
     progress: ReadingProgress,
     openFiles: () => readonly string[],
+    namesKnown: () => Promise<void>,
   ) {
     this.practice = practice;
     this.scorer = scorer;
     this.progress = progress;
     this.openFiles = openFiles;
+    this.namesKnown = namesKnown;
   }
 
   onChange(listener: () => void): void {
@@ -140,6 +146,8 @@ export class Scores {
 
   private async refreshUnder(controller: AbortController): Promise<void> {
     try {
+      await this.namesKnown();
+      if (this.running !== controller) return this.refreshed;
       const attempts = await this.progress.during(controller, (watcher) => this.scoreOpen(watcher));
       if (this.running !== controller) return this.refreshed;
       this.scores = {

@@ -85,7 +85,8 @@ export function startServer(
   const practice = new Practice(shared.workspace.LangiumDocuments);
   const scorer = new Scorer(services.drillwright, lowering, host, state.versions);
   const progress = new ReadingProgress(connection);
-  const scores = new Scores(practice, scorer, progress, () => openDocuments.keys());
+  const namesKnown = () => shared.workspace.DocumentBuilder.waitUntil(DocumentState.IndexedReferences);
+  const scores = new Scores(practice, scorer, progress, () => openDocuments.keys(), namesKnown);
   const settings = new EditorSettings(connection);
   const publisher = new DiagnosticsPublisher(connection);
   const scorePublisher = new ScorePublisher(connection, publisher, settings);
@@ -103,7 +104,7 @@ export function startServer(
   handleImportTables(connection, shared, host);
   handlePlanCard(connection, services.drillwright, lowering);
   handlePlanGoals(connection, shared, lowering);
-  handleSessions(connection, practice);
+  handleSessions(connection, shared, practice);
   handleCurriculumPlayers(connection, shared, lowering, scores);
   handleSessionScore(connection, shared, scores);
   handleSessionReport(connection, shared, scores);
