@@ -13,15 +13,22 @@ export function otherSessions(
   documents: LangiumDocuments,
   lowering: Lowering,
   dataFiles: DataFiles,
+  namesKnown: () => Promise<void>,
 ): OtherSession[] {
   return sessionsOf(documents)
     .filter((other) => other !== session)
-    .flatMap((other) => otherSession(other, lowering, dataFiles) ?? []);
+    .flatMap((other) => otherSession(other, lowering, dataFiles, namesKnown) ?? []);
 }
 
 /** Undefined where mistakes leave open what the session is. */
-function otherSession(session: Session, lowering: Lowering, dataFiles: DataFiles): OtherSession | undefined {
+function otherSession(
+  session: Session,
+  lowering: Lowering,
+  dataFiles: DataFiles,
+  namesKnown: () => Promise<void>,
+): OtherSession | undefined {
   const read = async (): Promise<ReadSession | string> => {
+    await namesKnown();
     try {
       const input = lowering.session(session);
       const { importFiles } = await import("../import/import-files.ts");

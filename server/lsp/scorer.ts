@@ -1,5 +1,5 @@
 /** Scores one session as its files stand, with tables that are read once until they change. */
-import { DocumentState, type DocumentValidator, type LangiumDocuments } from "langium";
+import { type DocumentBuilder, DocumentState, type DocumentValidator, type LangiumDocuments } from "langium";
 import { type Diagnostic, DiagnosticSeverity } from "vscode-languageserver";
 import type { DrillwrightServices } from "../../language/core-module.ts";
 import type { Session } from "../../language/generated/tree/ast.ts";
@@ -55,6 +55,7 @@ export class Scorer {
   private readonly version: string;
   private readonly versions: TextVersions;
   private readonly validator: DocumentValidator;
+  private readonly builder: DocumentBuilder;
   /** Whether a file without diagnostics is free of errors; known only where `check` was asked to find out. */
   private readonly soundness = new WeakMap<File, boolean>();
   /** What came out, and how often tables had changed by then. Forgotten when a text changes. */
@@ -66,14 +67,14 @@ export class Scorer {
     { sha256, version, growingFiles }: ScoringHost,
     versions = new TextVersions(),
   ) {
-    const { FileSystemProvider } = services.shared.workspace;
+    const { DocumentBuilder, FileSystemProvider } = services.shared.workspace;
+    this.builder = DocumentBuilder;
     this.dataFiles = new CachedDataFiles(FileSystemProvider, sha256, growingFiles);
     this.documents = services.shared.workspace.LangiumDocuments;
     this.validator = services.validation.DocumentValidator;
     this.lowering = lowering;
     this.version = version;
     this.versions = versions;
-    const { DocumentBuilder } = services.shared.workspace;
     const forget = () => {
       this.known = knownScores();
     };
@@ -82,8 +83,13 @@ export class Scorer {
     DocumentBuilder.onBuildPhase(DocumentState.Linked, forget);
   }
 
+  /** Resolves when every file is read and no name waits to be looked up: until then a plan can be missing. */
+  namesKnown(): Promise<void> {
+    return this.builder.waitUntil(DocumentState.IndexedReferences);
+  }
+
   /**
-   * The session's score, or why there is none and what to do about it. Reads the trees before it waits for anything.
+   * The session's score, or why there is none and what to do about it. To be called when names are known. Reads the trees before it waits for anything.
    * @throws the reason of the watcher's signal, where it is aborted.
    */
   async score(session: Session, watcher: Watcher = {}): Promise<ScoredSession | string> {
@@ -98,7 +104,9 @@ export class Scorer {
     try {
       const input = this.lowering.session(session);
       const versions = this.versions.all();
-      const others = otherSessions(session, this.documents, this.lowering, this.dataFiles);
+      const others = otherSessions(session, this.documents, this.lowering, this.dataFiles, () =>
+        this.namesKnown(),
+      );
       // Importing and scoring are loaded with the first session: most files are opened without one.
       const { runSession } = await import("../scoring/run-session.ts");
       const around = { version: this.version, others };

@@ -62,7 +62,6 @@ export class Scores {
   private readonly scorer: Scorer;
   private readonly progress: ReadingProgress;
   private readonly openFiles: () => readonly string[];
-  private readonly namesKnown: () => Promise<void>;
   private readonly listeners: (() => void)[] = [];
   private scores: CurrentScores = { plans: [], unshown: [], sessions: [], waiting: [] };
   /** The last report of each plan and session in which shots were read. */
@@ -70,22 +69,17 @@ export class Scores {
   private running = new AbortController();
   private refreshed: Promise<void> = Promise.resolve();
 
-  /**
-   * @param openFiles URIs of the files that are open in the editor.
-   * @param namesKnown resolves when every file is read and no name waits to be looked up.
-   */
+  /** @param openFiles URIs of the files that are open in the editor. */
   constructor(
     practice: Practice,
     scorer: Scorer,
     progress: ReadingProgress,
     openFiles: () => readonly string[],
-    namesKnown: () => Promise<void>,
   ) {
     this.practice = practice;
     this.scorer = scorer;
     this.progress = progress;
     this.openFiles = openFiles;
-    this.namesKnown = namesKnown;
   }
 
   onChange(listener: () => void): void {
@@ -118,8 +112,10 @@ export class Scores {
 
   /** Scores a session as it stands now, shown or not; null where there is no such session. */
   async attemptAt(of: Declared, signal: AbortSignal): Promise<ScoredSession | string | null> {
+    await this.scorer.namesKnown();
     const found = this.practice.sessionNamed(of);
     if (found !== undefined) await this.scorer.check(found);
+    await this.scorer.namesKnown();
     const session = this.practice.sessionNamed(of); // its tree may have been replaced meanwhile
     return session === undefined ? null : this.scorer.score(session, { signal });
   }
@@ -146,7 +142,7 @@ export class Scores {
 
   private async refreshUnder(controller: AbortController): Promise<void> {
     try {
-      await this.namesKnown();
+      await this.scorer.namesKnown();
       if (this.running !== controller) return this.refreshed;
       const attempts = await this.progress.during(controller, (watcher) => this.scoreOpen(watcher));
       if (this.running !== controller) return this.refreshed;

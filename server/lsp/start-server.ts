@@ -85,8 +85,7 @@ export function startServer(
   const practice = new Practice(shared.workspace.LangiumDocuments);
   const scorer = new Scorer(services.drillwright, lowering, host, state.versions);
   const progress = new ReadingProgress(connection);
-  const namesKnown = () => shared.workspace.DocumentBuilder.waitUntil(DocumentState.IndexedReferences);
-  const scores = new Scores(practice, scorer, progress, () => openDocuments.keys(), namesKnown);
+  const scores = new Scores(practice, scorer, progress, () => openDocuments.keys());
   const settings = new EditorSettings(connection);
   const publisher = new DiagnosticsPublisher(connection);
   const scorePublisher = new ScorePublisher(connection, publisher, settings);
