@@ -92,7 +92,28 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
     const isAwaited = () =>
       this.textDocuments?.get(uri.toString()) !== undefined && !this.langiumDocuments.hasDocument(uri);
     if (this.serviceRegistry.hasServices(uri)) while (isAwaited()) await this.nextUpdate(cancelToken);
-    return super.awaitDocumentState(state, uri, cancelToken);
+    return this.unlessGone(uri, cancelToken, (token) => super.awaitDocumentState(state, uri, token));
+  }
+
+  /** Whoever waits for a document waits no longer when it has gone: nothing more becomes of it. */
+  private async unlessGone<Result>(
+    uri: URI,
+    cancelToken: Cancellation.CancellationToken,
+    wait: (cancelToken: Cancellation.CancellationToken) => Promise<Result>,
+  ): Promise<Result> {
+    const waiting = new Cancellation.CancellationTokenSource();
+    const { token } = waiting;
+    if (cancelToken.isCancellationRequested) waiting.cancel();
+    const cancelling = cancelToken.onCancellationRequested(() => waiting.cancel());
+    const updating = this.onUpdate((_changed, deleted) => {
+      if (deleted.some((each) => each.toString() === uri.toString())) waiting.cancel();
+    });
+    try {
+      return await wait(token);
+    } finally {
+      cancelling.dispose();
+      updating.dispose();
+    }
   }
 
   /** Whoever waits for the whole workspace goes on waiting. */
@@ -118,11 +139,12 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
   ): Promise<void> {
     if (this.isAhead) return;
     await super.notifyBuildPhase(documents, state, cancelToken);
-    if (!this.isAnyGone || state < DocumentState.Validated) return;
-    // Where files have gone, and no other has to be looked at for that, the framework tells nobody.
-    this.isAnyGone = false;
-    if (documents.length > 0) return;
-    for (const listener of this.buildPhaseListeners.get(state)) await listener(documents, cancelToken);
+    // Where files have gone, and no other has to be looked at for that, the framework tells nobody, and who waits waits on.
+    const isUntold = this.isAnyGone && documents.length === 0;
+    if (state === DocumentState.Validated) this.isAnyGone = false;
+    if (!isUntold) return;
+    for (const listener of this.buildPhaseListeners.get(state).slice())
+      await listener(documents, cancelToken);
   }
 
   private async buildAhead(
@@ -200,9 +222,12 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
       const updating = this.onUpdate(() => end(resolve));
       const cancelling = cancelToken.onCancellationRequested(() => end(() => reject(OperationCancelled)));
       const end = (settle: () => void) => {
-        updating.dispose();
-        cancelling.dispose();
         settle();
+        // One that leaves the list of listeners while they are told makes the next one miss it.
+        queueMicrotask(() => {
+          updating.dispose();
+          cancelling.dispose();
+        });
       };
     });
   }
