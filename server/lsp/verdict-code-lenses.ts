@@ -65,7 +65,7 @@ export class VerdictCodeLenses implements CodeLensProvider {
 
   /** Leads to the rows behind the block's verdict. */
   private blockLens(block: BlockResult): CodeLens {
-    const verdict = block.verdict === null ? "" : `${inWords(block.verdict)}: `;
+    const verdict = block.verdict === null ? "" : `${inWords(block.verdict)} · `;
     const title = verdict + blockSummary(block);
     const rows = decidingRows(block);
     const { file, range } = block.location;

@@ -63,7 +63,7 @@ export function addPlanVerdicts(
     related(leads(rows, metrics, readingsAt));
   for (const block of report.blocks) {
     if (block.verdict !== null) {
-      const message = `${inWords(block.verdict)}: ${blockSummary(block)}`;
+      const message = `${inWords(block.verdict)} · ${blockSummary(block)}`;
       to.addVerdict(block.location, block.verdict, message, levels);
     }
     for (const target of block.targets) {

@@ -82,7 +82,7 @@ describe("a table that nobody tells of", () => {
     appendFileSync(table, MISS.repeat(3));
     await goalReads("9 of 12 shots on target");
     expect(await titles()).toEqual({
-      block: "undecided: 9 of 18 on target · 1 goal undecided, needs 3 of the next 6",
+      block: "undecided · 9 of 18 on target · 1 goal undecided, needs 3 of the next 6",
       goal: "undecided: 9 of 12, needs 3 of the next 6",
     });
     appendFileSync(table, HIT.repeat(3));

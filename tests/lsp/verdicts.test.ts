@@ -218,7 +218,7 @@ describe("verdicts", () => {
     const lenses = await client.request<CodeLens[]>("textDocument/codeLens", { textDocument });
     expect(lenses.map(({ command }) => command?.title)).toEqual([
       "First try, 2026-10-12: 1 goal met · 1 missed",
-      "missed: 2 of 4 on target · 1 goal met · 1 missed",
+      "missed · 2 of 4 on target · 1 goal met · 1 missed",
     ]);
     const range = { start: { line: 0, character: 0 }, end: { line: 20, character: 0 } };
     const hints = await client.request<InlayHint[]>("textDocument/inlayHint", { textDocument, range });
@@ -241,7 +241,7 @@ describe("a block's summary", () => {
     const [, block] = await client.request<CodeLens[]>("textDocument/codeLens", { textDocument });
     const line = (line: number) => ({ start: { line, character: 0 }, end: { line: line + 1, character: 0 } });
     expect(block?.command).toEqual({
-      title: "missed: 2 of 4 on target · 1 goal met · 1 missed",
+      title: "missed · 2 of 4 on target · 1 goal met · 1 missed",
       command: "drillwright.showRows",
       arguments: [
         {

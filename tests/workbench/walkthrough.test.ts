@@ -105,7 +105,7 @@ test("every step of it can be taken as it says, and is ticked then", async () =>
   await follow("Change a tolerance", "Go to a Plan");
   await pick("Seven-iron: from cut to start line");
   await tab(/^seven-iron-start-line/).waitFor();
-  await page.getByText("met: 15 of 18 on target").waitFor();
+  await page.getByText("met · 15 of 18 on target").waitFor();
   await workbench.goTo(31, "    target club-path within 2".length);
   await page.keyboard.press("Delete");
   await page.keyboard.type("1");

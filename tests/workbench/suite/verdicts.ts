@@ -203,13 +203,13 @@ test("lines over the plan and its blocks sum up, and lead to the choice of the s
     ],
     ['block "Wake up" warm-up {', "16 of 16 shots", ""],
     ['block "Where we are" baseline {', "12 of 12 shots", ""],
-    ['block "Gate" blocked {', "missed: 11 of 18 on target · 3 goals missed", COMMANDS.showRows.id],
+    ['block "Gate" blocked {', "missed · 11 of 18 on target · 3 goals missed", COMMANDS.showRows.id],
     [
       'block "Called clubs" random {',
-      "missed: 7 of 12 on target · 1 goal met · 1 missed",
+      "missed · 7 of 12 on target · 1 goal met · 1 missed",
       COMMANDS.showRows.id,
     ],
-    ['block "Prove it" test {', "missed: 12 of 12 shots · 3 goals met · 2 missed", COMMANDS.showRows.id],
+    ['block "Prove it" test {', "missed · 12 of 12 shots · 3 goals met · 2 missed", COMMANDS.showRows.id],
   ]);
 });
 
