@@ -30,7 +30,8 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
   /** Files with unknown names that were looked at before all files were read. */
   private readonly hasty = new Set<LangiumDocument>();
   private readonly unread: UnreadFiles;
-
+  /** Who waits until all files have reached a state. */
+  private readonly waiting = new Set<{ readonly state: DocumentState; readonly reached: () => void }>();
   /** Whether files have gone since listeners were last told that everything is checked. */
   private isAnyGone = false;
 
@@ -105,8 +106,9 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
     const { token } = waiting;
     if (cancelToken.isCancellationRequested) waiting.cancel();
     const cancelling = cancelToken.onCancellationRequested(() => waiting.cancel());
-    const updating = this.onUpdate((_changed, deleted) => {
-      if (deleted.some((each) => each.toString() === uri.toString())) waiting.cancel();
+    const isIn = (uris: readonly URI[]) => uris.some((each) => each.toString() === uri.toString());
+    const updating = this.onUpdate((changed, deleted) => {
+      if (isIn(deleted) && !isIn(changed)) waiting.cancel();
     });
     try {
       return await wait(token);
@@ -122,6 +124,29 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
   ): Promise<void> {
     await super.runCancelable(documents, state, cancelToken, work);
     if (this.isAhead) this.currentState = DocumentState.Changed;
+    for (const each of this.waiting) if (each.state <= this.currentState) each.reached();
+  }
+
+  /**
+   * The framework waits for the listeners of a phase to be called. They are not where a build has nothing to do, nor for
+   * who begins to wait while they are being called: both would wait until somebody types again.
+   */
+  protected override awaitBuilderState(
+    state: DocumentState,
+    cancelToken: Cancellation.CancellationToken,
+  ): Promise<void> {
+    if (this.currentState >= state) return Promise.resolve();
+    if (cancelToken.isCancellationRequested) return Promise.reject(OperationCancelled);
+    return new Promise((resolve, reject) => {
+      const end = (settle: () => void) => {
+        this.waiting.delete(waiting);
+        cancelling.dispose();
+        settle();
+      };
+      const waiting = { state, reached: () => end(resolve) };
+      const cancelling = cancelToken.onCancellationRequested(() => end(() => reject(OperationCancelled)));
+      this.waiting.add(waiting);
+    });
   }
 
   /** The framework tells nobody of a document if the build is cut short just then, and does not come back to it. */
@@ -139,7 +164,7 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
   ): Promise<void> {
     if (this.isAhead) return;
     await super.notifyBuildPhase(documents, state, cancelToken);
-    // Where files have gone, and no other has to be looked at for that, the framework tells nobody, and who waits waits on.
+    // Where files have gone, and no other has to be looked at for that, the framework tells nobody.
     const isUntold = this.isAnyGone && documents.length === 0;
     if (state === DocumentState.Validated) this.isAnyGone = false;
     if (!isUntold) return;

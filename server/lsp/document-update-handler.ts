@@ -30,6 +30,7 @@ export class DrillwrightDocumentUpdateHandler
     const uri = URI.parse(document.uri);
     if (isLibraryUri(uri)) return; // it lies nowhere, and nobody can have changed it
     const isThere = uri.scheme !== "untitled" && (await this.isThere(uri));
+    if (this.services.workspace.TextDocuments.get(uri) !== undefined) return; // opened again meanwhile
     this.fireDocumentUpdate(isThere ? [uri] : [], isThere ? [] : [uri]);
   }
 
