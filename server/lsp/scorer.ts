@@ -89,7 +89,8 @@ export class Scorer {
   }
 
   /**
-   * The session's score, or why there is none and what to do about it. To be called when names are known. Reads the trees before it waits for anything.
+   * The session's score, or why there is none and what to do about it. To be called when names are known. Reads the trees
+   * before it waits for anything.
    * @throws the reason of the watcher's signal, where it is aborted.
    */
   async score(session: Session, watcher: Watcher = {}): Promise<ScoredSession | string> {

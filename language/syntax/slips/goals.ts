@@ -3,7 +3,7 @@ import { ordinalEnding } from "../../../shared/plural.ts";
 import type { Recogniser } from "../slip.ts";
 import { nameOf, rangeOf, type Token, touch } from "../tokens.ts";
 import { phraseBefore } from "./limits.ts";
-import { insertBefore, isNumber, LIMITS, nearby, rewrite, typeOf } from "./nearby.ts";
+import { insertBefore, isNumber, LIMITS, nearby, rewrite, takeOut, typeOf } from "./nearby.ts";
 
 /** `7 of 10 shots` and `70 % of shots`, which begin like `7 in a row` and `2 of { … }`; and `7 at least of 10 shots`. */
 export const boundMissing: Recogniser = (misfit) => {
@@ -30,16 +30,7 @@ export const leastInARow: Recogniser = (misfit) => {
   if (line[0]?.image !== "in" || !isNumber(number) || at?.image !== "at" || least?.image !== "least")
     return undefined;
   const text = `${number.image} in a row`;
-  return {
-    message: `More of them do no harm as it is: \`${text}\`.`,
-    range: rangeOf(at, least),
-    fixes: [
-      {
-        title: "Take at least out",
-        edits: [{ range: { start: rangeOf(at).start, end: rangeOf(number).start }, newText: "" }],
-      },
-    ],
-  };
+  return takeOut(`More of them do no harm as it is: \`${text}\`.`, [at, least], number);
 };
 
 /** `90 percentile of carry`. */

@@ -1,7 +1,17 @@
 /** Limits in everyday words: `no more than 2 shots`, `carry 140 yd or more`, `carry is 60 yd ± 5 yd`, `every shot`. */
 import type { Explanation, Misfit, Recogniser, Slip } from "../slip.ts";
-import { rangeOf, type Token, touch } from "../tokens.ts";
-import { amountAt, goalAround, insertBefore, isNumber, isWord, LIMITS, nearby, rewrite } from "./nearby.ts";
+import { type Token, touch } from "../tokens.ts";
+import {
+  amountAt,
+  goalAround,
+  insertBefore,
+  isNumber,
+  isWord,
+  LIMITS,
+  nearby,
+  rewrite,
+  takeOut,
+} from "./nearby.ts";
 
 type Bound = "at least" | "at most" | "above" | "below";
 
@@ -89,17 +99,8 @@ export const limitInSentence: Recogniser = (misfit) => {
   }
   if (!LIMITS.has(limit.image) || limit.image === "is") return undefined;
   const text = [limit.image, ...(limit.image === "at" ? [rest[1]?.image] : [])].join(" ");
-  const range = rangeOf(start, sentence[verb.split(" ").length - 1]);
-  return {
-    message: `A limit stands right behind its metric: leave \`${verb}\` out before \`${text}\`.`,
-    range,
-    fixes: [
-      {
-        title: `Take ${verb} out`,
-        edits: [{ range: { start: range.start, end: rangeOf(limit).start }, newText: "" }],
-      },
-    ],
-  };
+  const message = `A limit stands right behind its metric: leave \`${verb}\` out before \`${text}\`.`;
+  return takeOut(message, sentence.slice(0, sentence.length - rest.length), limit);
 };
 
 /** `no more than 2 shots`, `7 or more of 10 shots`, `over 70 % of shots` at the start of a goal. */

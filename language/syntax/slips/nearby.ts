@@ -62,6 +62,23 @@ export function rewrite(message: string, first: Token, last: Token, text: string
   return { message, range, fixes: [{ title: `Write ${excerpt(text)}`, edits: [{ range, newText: text }] }] };
 }
 
+/** Takes words, of which there are some, out before what goes on behind them. */
+export function takeOut(message: string, words: readonly Token[], next: Token): Explanation {
+  const [first, last] = [words[0] as Token, words.at(-1) as Token];
+  const said = excerpt(wordsOf(words));
+  const range = { start: rangeOf(first).start, end: rangeOf(next).start };
+  return {
+    message,
+    range: rangeOf(first, last),
+    fixes: [{ title: `Take ${said} out`, edits: [{ range, newText: "" }] }],
+  };
+}
+
+/** As they were written, with a space between each. */
+export function wordsOf(line: readonly Token[]): string {
+  return line.map(({ image }) => image).join(" ");
+}
+
 /** Writes a text before a token, with a space between. */
 export function insertBefore(message: string, token: Token, text: string): Explanation {
   const range = rangeOf(token);

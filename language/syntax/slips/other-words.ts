@@ -2,7 +2,7 @@
 import { brokenOff, type Misfit, type Recogniser, type Slip } from "../slip.ts";
 import { keywordsWithin } from "../statement-loops.ts";
 import { excerpt, nameOf, rangeOf, startsLine, type Token } from "../tokens.ts";
-import { goalAround, isNumber, isText, nearby, rewrite } from "./nearby.ts";
+import { goalAround, isNumber, isText, nearby, rewrite, takeOut } from "./nearby.ts";
 
 /** What is said, and what it is called here: the first that can stand in its place, or one of several that are meant. */
 const OTHER_WORDS: readonly (readonly [said: string, ...meant: string[]])[] = [
@@ -245,10 +245,5 @@ export const kindBeforeName: Recogniser = (misfit) => {
   const [word, name] = nearby(misfit).line;
   if (word === undefined || !isText(name) || !misfit.expected.includes("STRING")) return undefined;
   if (!/^[a-z]+$/.test(word.image)) return undefined;
-  const range = { start: rangeOf(word).start, end: rangeOf(name).start };
-  return {
-    message: `The name alone says it: take \`${excerpt(word.image)}\` out.`,
-    range: rangeOf(word),
-    fixes: [{ title: `Take ${excerpt(word.image)} out`, edits: [{ range, newText: "" }] }],
-  };
+  return takeOut(`The name alone says it: take \`${excerpt(word.image)}\` out.`, [word], name);
 };

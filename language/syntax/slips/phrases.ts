@@ -12,7 +12,9 @@ import {
   LIMITS,
   nearby,
   rewrite,
+  takeOut,
   typeOf,
+  wordsOf,
 } from "./nearby.ts";
 
 /** `7/10 shots` and `7 out of 10 shots`. */
@@ -121,7 +123,7 @@ export const shotsLeftOut: Recogniser = ({ slip, index, token }) => {
   // It may be read as a number of shots that has a name, up to where its condition begins.
   const first = firstOfLine(tokens, index);
   const { line } = nearby({ slip, index: first, token: tokens[first], expected: [] });
-  const said = LEFT_OUT.exec(line.map(({ image }) => image).join(" "))?.[0];
+  const said = LEFT_OUT.exec(wordsOf(line))?.[0];
   if (said === undefined || said === "leave out shots where") return undefined;
   const last = line[said.split(" ").length - 1] as Token;
   const text = "leave out shots where";
@@ -235,12 +237,7 @@ export const article: Recogniser = (misfit) => {
   const { expected } = misfit;
   if (word === undefined || next === undefined || !/^(?:an?|the)$/.test(word.image)) return undefined;
   if (expected.includes(word.image) || !expected.includes(nameOf(next.tokenType))) return undefined;
-  const range = { start: rangeOf(word).start, end: rangeOf(next).start };
-  return {
-    message: `No article stands here: take \`${word.image}\` out.`,
-    range: rangeOf(word),
-    fixes: [{ title: `Take ${word.image} out`, edits: [{ range, newText: "" }] }],
-  };
+  return takeOut(`No article stands here: take \`${word.image}\` out.`, [word], next);
 };
 
 /** `shots 10`. */

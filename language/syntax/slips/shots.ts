@@ -1,7 +1,7 @@
 /** Shots and how they are counted, in everyday words: `10–15 shots`, `3 on target in a row`, `no misses`. */
 import { loopAround, type Misfit, type Recogniser } from "../slip.ts";
 import { firstOfLine, rangeOf, type Token } from "../tokens.ts";
-import { goalAround, isNumber, LIMITS, nearby, rewrite } from "./nearby.ts";
+import { goalAround, isNumber, LIMITS, nearby, rewrite, takeOut, wordsOf } from "./nearby.ts";
 
 /** `10-15 shots`: how many are asked for? */
 export const rangeOfShots: Recogniser = (misfit) => {
@@ -54,12 +54,7 @@ export const bothOrEither: Recogniser = (misfit) => {
   if (word === undefined || next === undefined) return undefined;
   if (word.image === "either") return { message: ONE_IS_ENOUGH, range: rangeOf(word) };
   if (word.image !== "both") return undefined;
-  const range = { start: rangeOf(word).start, end: rangeOf(next).start };
-  return {
-    message: "All goals of a block count: take `both` out.",
-    range: rangeOf(word),
-    fixes: [{ title: "Take both out", edits: [{ range, newText: "" }] }],
-  };
+  return takeOut("All goals of a block count: take `both` out.", [word], next);
 };
 
 /** What is said of shots that are on target, behind the word for shots. */
@@ -72,7 +67,7 @@ export const shotsOnTarget: Recogniser = (misfit) => {
   const [first] = line;
   if (first === undefined || !/^shots?$/.test(before?.image ?? "") || !misfit.expected.includes("on"))
     return undefined;
-  const said = ON_TARGET.exec(words(line))?.[0];
+  const said = ON_TARGET.exec(wordsOf(line))?.[0];
   if (said !== undefined) {
     const last = line[said.split(" ").length - 1] as Token;
     return rewrite("Shots that do what the targets ask are `on target`.", first, last, "on target");
@@ -90,7 +85,7 @@ export const runInOtherWords: Recogniser = (misfit) => {
   const goal = goalAround(misfit);
   const [number] = goal;
   if (!isNumber(number)) return undefined;
-  const match = IN_A_ROW.exec(words(goal));
+  const match = IN_A_ROW.exec(wordsOf(goal));
   if (match === null || (match.groups?.first ?? match.groups?.last) === undefined) return undefined;
   const last = goal[match[0].split(" ").length - 1];
   const isBefore = /^(?:with|inside|outside)$/.test(goal[match[0].split(" ").length]?.image ?? "");
@@ -123,10 +118,6 @@ export const misses: Recogniser = ({ slip, index, token }) => {
     range: rangeOf(miss),
   };
 };
-
-function words(line: readonly Token[]): string {
-  return line.map(({ image }) => image).join(" ");
-}
 
 /** What follows a word that joins goes to a new line, as far in as the one it stands on. */
 function onLineOfItsOwn(message: string, { slip, index }: Misfit, before: Token, joint: Token, next: Token) {
