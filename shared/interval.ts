@@ -20,6 +20,16 @@ export function signOf(direction: Direction | null, hand: Hand): 1 | -1 {
   return mirrored ? (direction.sign === 1 ? -1 : 1) : direction.sign;
 }
 
+/** The word for the other side, as the same words are given; undefined where no word was given, or there is none. */
+export function oppositeOf(
+  direction: Direction | null | undefined,
+  directions: readonly Direction[],
+): Direction | undefined {
+  return directions.find(
+    ({ sign, handed }) => sign === -(direction?.sign ?? 0) && handed === direction?.handed,
+  );
+}
+
 /** The amount as a signed number, SI, target frame. */
 export function signed(amount: Amount, hand: Hand): number {
   const value = signOf(amount.direction, hand) * amount.value;

@@ -244,3 +244,37 @@ describe("over fifty tables, one proven side proves others, and never a wrong on
     }
   });
 });
+
+describe("a minus that does not stand in front of the number", () => {
+  const bracketed = (value: number) => (value < 0 ? `(${(-value).toFixed(2)})` : value.toFixed(2));
+  const behind = (value: number) => (value < 0 ? `${(-value).toFixed(2)}-` : value.toFixed(2));
+  const lines = (columns: readonly Written[]) =>
+    propose([{ path: "shots.csv", content: table(columns, 3) }], { vocabulary })
+      .text.split("\n")
+      .map((line) => line.trim())
+      .filter((line) => line.includes("column") || line.includes("brackets"));
+
+  test("is said together with the side", () => {
+    expect(
+      lines([
+        ["Path (deg, + right)", "club-path", bracketed],
+        ["Side (m)", "offline", behind],
+        ["Carry (m)", "carry", plain(1)],
+      ]),
+    ).toEqual([
+      "// settle: Do brackets around a number mean minus, as was taken?",
+      'column "Path (deg, + right)" is club-path in ° positive right where "()" is left',
+      '// column "Side (m)" is offline in m positive right where "-" is left',
+      '// column "Side (m)" is offline in m positive left where "-" is right',
+      'column "Carry (m)" is carry in m',
+    ]);
+  });
+
+  test("is none where other numbers have one in front", () => {
+    const both = (value: number) => (value < -2 ? plain(1)(value) : bracketed(value));
+    expect(lines([["Path (deg, + right)", "club-path", both]])).toEqual([
+      '// column "Path (deg, + right)" is club-path in ° positive right',
+      '// column "Path (deg, + right)" is club-path in ° positive left',
+    ]);
+  });
+});

@@ -127,3 +127,23 @@ test.each(["NaN", "Infinity", "n/a", "error", "#DIV/0!", "=1+1", "1 2", "3 m (10
     expect(readCell(cell, inMetres)).toBe("unreadable");
   },
 );
+
+describe("a minus that is not in front of the number", () => {
+  const right: Notation = { ...offline, positive: DIRECTIONS.right };
+  const minus = { ...right, sides: ["()", "-"].map((text) => ({ text, direction: DIRECTIONS.left })) };
+
+  test.each(["(1.2)", "( 1.2 )", "(1.2 m)", "1.2-", "1.2 -", "1.2−", "1.2 m -"])(
+    "%j is read where the source says which side it means",
+    (cell) => {
+      expect(readCell(cell, minus)).toBe(-1.2);
+      expect(readCell(cell, right)).toBe("unreadable");
+    },
+  );
+
+  test.each(["(-1.2)", "-(1.2)", "-1.2-", "(1.2)-", "(1.2 L)", "((1.2))", "(1.2", "1.2)", "(1) (2)"])(
+    "%j is none",
+    (cell) => {
+      expect(readCell(cell, minus)).toBe("unreadable");
+    },
+  );
+});

@@ -203,11 +203,72 @@ describe("rows that are no shots", () => {
     expect([readings(read, "carry"), read.findings]).toEqual([[150, 151], []]);
   });
 
+  test.each([
+    "n=20",
+    "N = 20;;",
+    "Count: 20",
+    ";Shots: 20;",
+    "Shots;20;",
+    "20 shots;;",
+    "Anzahl;;20",
+    "Total shots: 20",
+  ])("so is a number of shots: %s", (footer) => {
+    const read = data(`Club;Carry;Side\n7i;150;3\n7i;151;4\n${footer}\n`);
+    expect(readings(read, "carry")).toEqual([150, 151]);
+    expect(outline(read.findings)).toEqual(["warning row-skipped line 4"]);
+  });
+
+  test("a number of shots makes statistics of several rows that may be some, and a shot of one", () => {
+    const read = data("Club;Carry;Side\n7i;150;3\nMin;150;3\nMax;150;3\nn=1;;\n");
+    expect(readings(read, "carry")).toEqual([150]);
+    const who = importTable("Who;Carry\nMax;150\nn=1;\n", { columns: [carry] });
+    expect(readings(who, "carry")).toEqual([150]);
+  });
+
+  test.each(["Shot 3;;", "3;;", "7i;;", "Hit;150;", "n;20;", "n;3;4"])(
+    "a shot that was not measured is none: %s",
+    (row) => {
+      expect(data(`Club;Carry;Side\n7i;150;3\n${row}\n`).shots).toHaveLength(2);
+    },
+  );
+
   test("text under the table is passed over, and reported", () => {
     const read = data("Club;Carry;Side\n7i;150;3\nexported on a Monday\n");
     expect(readings(read, "carry")).toEqual([150]);
     expect(outline(read.findings)).toEqual(["warning row-ragged line 3"]);
   });
+});
+
+test("a formula of a spreadsheet that is only a text is that text", () => {
+  const clubs = column("Club", { kind: "club", spellings: [{ text: "07", club: "7-iron" }] });
+  const read = importTable('="Club";"=""Carry""";Side\n="07";="150.5"; ="3"\n"=""07""";="say ""no""";=4\n', {
+    columns: [clubs, ...columns],
+  });
+  expect(read.shots.map(({ club }) => club)).toEqual(["7-iron", "7-iron"]);
+  expect([readings(read, "carry"), readings(read, "offline")]).toEqual([
+    [150.5, undefined],
+    [3, undefined],
+  ]);
+  expect(read.findings.map(({ text }) => text)).toEqual(['say "no"', "=4"]);
+});
+
+test("digits and marks of full width are digits and marks", () => {
+  const read = importTable("Carry;Side\n１５０．５;－３\n", { columns });
+  expect([readings(read, "carry"), readings(read, "offline"), read.findings]).toEqual([[150.5], [-3], []]);
+});
+
+test("what may be a minus, but need not be, is not read, and it is said how it can be", () => {
+  const read = importTable("Carry;Side\n(150);(3)\n151-;3-\n", { columns });
+  expect([readings(read, "carry"), readings(read, "offline")]).toEqual([
+    [undefined, undefined],
+    [undefined, undefined],
+  ]);
+  expect(read.findings.map(({ message }) => message.split(". ").slice(-1)[0])).toEqual([
+    '"(150)" in column "Carry" is not a number in m; the reading is left unknown.',
+    expect.stringContaining('`where "()" is left`'),
+    '"151-" in column "Carry" is not a number in m; the reading is left unknown.',
+    expect.stringContaining('`where "-" is left`'),
+  ]);
 });
 
 describe("rows of another length than the header", () => {

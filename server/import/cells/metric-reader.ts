@@ -1,4 +1,5 @@
 /** Reading the column of one metric. */
+import { oppositeOf } from "../../../shared/interval.ts";
 import type { Hand, Metric, ScoringInput, Source, Unit } from "../../../shared/plan-model.ts";
 import { formatReading } from "../../../shared/quantity.ts";
 import type { DataFinding } from "../../../shared/session-data.ts";
@@ -6,8 +7,8 @@ import { type Bound, stateHand } from "../columns.ts";
 import { quote, type Report } from "../finding.ts";
 import type { TableRow } from "../table/table.ts";
 import { blankTest } from "./blank.ts";
-import { type DecimalMark, decimalsOf, parseNumber } from "./number.ts";
-import { type Notation, readCell } from "./reading.ts";
+import { type DecimalMark, decimalsOf, halfWidth, parseNumber } from "./number.ts";
+import { minusBeside, type Notation, readCell } from "./reading.ts";
 
 /** What a last digit is worth behind so many decimals. */
 const TENTHS = [1, 1e-1, 1e-2, 1e-3, 1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9];
@@ -39,15 +40,20 @@ export function metricReader(column: Bound<"metric">, source: Source, input: Sco
     values: Record<string, number>,
     roundings: Record<string, number>,
   ): void => {
-    const text = (cells[column.index] ?? "").trim();
+    let text = (cells[column.index] ?? "").trim();
     if (isBlank(text)) return;
-    const reading = readCell(text, notation);
+    let reading = readCell(text, notation);
+    if (reading === "unreadable") {
+      text = halfWidth(text);
+      reading = readCell(text, notation);
+    }
     if (reading === "blank") return;
     if (reading === "hand-missing") {
       const message = `means a side that depends on the hand, so the reading is left unknown. ${stateHand(input.player)}`;
       complain(reading, line, text, message);
     } else if (reading === "unreadable") {
-      const message = `is not ${expected(notation)}; the reading is left unknown.${otherMark(text, source)}`;
+      const hint = sideBeside(text, notation) ?? otherMark(text, source);
+      const message = `is not ${expected(notation)}; the reading is left unknown.${hint}`;
       complain("cell-unreadable", line, text, message);
     } else {
       if (plausible !== undefined && (reading < plausible.low || reading > plausible.high)) {
@@ -83,6 +89,16 @@ function expected({ unit, directions }: Notation): string {
   const last = words.pop();
   if (last === undefined) return number;
   return `${number}, which the word ${words.length === 0 ? last : `${words.join(", ")} or ${last}`} may follow`;
+}
+
+/** A hint where a minus seems to be written otherwise than in front of the number, and the source does not say so. */
+function sideBeside(text: string, { directions, sides, positive }: Notation): string | undefined {
+  const minus = minusBeside(text);
+  const isSaid = sides.some((side) => side.text.trim() === minus);
+  if (minus === undefined || isSaid || directions.length === 0 || /^\W*[+\-−–]/.test(text)) return undefined;
+  const side = oppositeOf(positive, directions)?.word ?? "…";
+  const what = minus === "()" ? "brackets mean" : "a dash behind the number means";
+  return ` If ${what} minus in this table, say which side that is: \`where "${minus}" is ${side}\`.`;
 }
 
 /** A hint where the text would be a number if decimals stood after the other mark. */

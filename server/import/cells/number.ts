@@ -79,6 +79,11 @@ function parsePattern(text: string, pattern: RegExp): number | undefined {
   return found.sign === undefined || found.sign === "+" ? size : -size;
 }
 
+/** The text with digits and marks of full width, as East Asian keyboards write them, as all others. */
+export function halfWidth(text: string): string {
+  return text.replace(/[！-～]/g, (wide) => String.fromCharCode(wide.charCodeAt(0) - 0xfee0));
+}
+
 /** How many digits stand behind the decimal mark of a number that was read; one with an exponent is taken to have none. */
 export function decimalsOf(text: string, decimal: DecimalMark): number {
   const mark = text.lastIndexOf(decimal === "comma" ? "," : ".");

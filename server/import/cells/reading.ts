@@ -25,7 +25,9 @@ export type Reading = number | "blank" | "unreadable" | "hand-missing";
  * Reads a cell: a number as `parseNumber` takes it, alone or followed by the column's own unit; and, where the metric
  * has sides, a direction word before the number or after it (`3.2 left`, `2.1° R`, `L 4`), written out or cut short as
  * long as it stays clear which side is meant, or a text that the source gives for a side. A number with a direction word
- * must not have a sign too. A unit other than the column's makes the cell unreadable: nothing is converted on a guess.
+ * must not have a sign too. Brackets around the number, and a minus behind it, are such texts, written `()` and `-`: most
+ * who write so mean a minus, but not all. A unit other than the column's makes the cell unreadable: nothing is converted on
+ * a guess.
  */
 export function readCell(cell: string, notation: Notation): Reading {
   const bare = parseNumber(cell, notation.decimal, notation.thousands);
@@ -50,8 +52,8 @@ function toFrame(number: number, direction: Direction | null, { unit, hand }: No
 
 /** The reading on the side that `word` names, where all words that begin so name the same side. */
 function inDirection(number: number, word: string, notation: Notation): Reading {
-  const spelled = word.toLowerCase();
-  const stated = notation.sides.find(({ text }) => text.trim().toLowerCase() === spelled);
+  const spelled = sideKey(word);
+  const stated = notation.sides.find(({ text }) => sideKey(text) === spelled);
   if (stated !== undefined) return toFrame(number, stated.direction, notation);
   const start = spelled.replace(/\s+/g, "-");
   const meant = notation.directions.filter((direction) => direction.word.startsWith(start));
@@ -63,8 +65,30 @@ function inDirection(number: number, word: string, notation: Notation): Reading 
   return reading === undefined || readings.size > 1 ? "unreadable" : reading;
 }
 
-/** Splits `L 4.2°` into what stands before the number, the number with its sign, and what stands after it. */
+/** A text beside a number without regard to case, and to which of the dashes is its minus. */
+function sideKey(text: string): string {
+  return text
+    .trim()
+    .toLowerCase()
+    .replace(/^[−–]$/, "-");
+}
+
+/** The text beside a number that is most often its minus: brackets around it, or a dash behind it; undefined where there is none. */
+export function minusBeside(text: string): "()" | "-" | undefined {
+  const key = sideKey(partsOf(text.trim())?.after.split(/\s+/).at(-1) ?? "");
+  return key === "()" || key === "-" ? key : undefined;
+}
+
+/**
+ * Splits `L 4.2°` into what stands before the number, the number with its sign, and what stands after it. Brackets around all
+ * of it stand after it: `(4.2)` as `4.2 ()`.
+ */
 export function partsOf(text: string): { before: string; number: string; after: string } | undefined {
+  const bracketed = /^\(([^()]*)\)$/.exec(text)?.[1];
+  if (bracketed !== undefined) {
+    const parts = partsOf(bracketed.trim());
+    return parts && { ...parts, after: `${parts.after} ()`.trim() };
+  }
   const firstDigit = text.search(/\d/);
   if (firstDigit < 0) return undefined;
   let end = text.length;

@@ -1,6 +1,6 @@
 /** What each column of a table is taken for, how sure that is, and what the coach must settle. */
 
-import { signOf } from "../../../shared/interval.ts";
+import { oppositeOf, signOf } from "../../../shared/interval.ts";
 import type { Hand, Metric, Unit } from "../../../shared/plan-model.ts";
 import { clubLookup } from "../cells/clubs.ts";
 import { quote } from "../finding.ts";
@@ -8,7 +8,7 @@ import { choose, type Draft, shareUnits } from "./choose.ts";
 import type { Form } from "./form.ts";
 import { parseHeader } from "./header.ts";
 import { type Meaning, Meanings, type OtherKind } from "./meanings.ts";
-import { type Profile, profileOf } from "./profile.ts";
+import { type Minus, type Profile, profileOf } from "./profile.ts";
 import { evidenceOf, type Reading, settleSigns } from "./relations.ts";
 import { sidesOf, signFor, statedDirection, unknownSides } from "./signs.ts";
 import type { Vocabulary } from "./vocabulary.ts";
@@ -43,6 +43,8 @@ export interface ProposedColumn {
   readonly says?: string | null;
   /** Two texts beside the numbers that stand for the two sides in `signs`, in a way that is not known. */
   readonly sideTexts: readonly string[];
+  /** What marks numbers below zero where that is no minus in front, and for each side that may be positive the one it stands for. */
+  readonly minus: { readonly text: Minus; readonly side: ReadonlyMap<string, string> } | null;
 }
 
 const SURE = 0.85;
@@ -123,6 +125,7 @@ function proposed(
     signs: [] as string[],
     units: [] as string[],
     sideTexts: [] as string[],
+    minus: null as ProposedColumn["minus"],
   };
   if (chosen === undefined || chosen.meaning.kind === "unread") {
     const reasons = taken === undefined ? (chosen?.reasons ?? []) : [`${taken} is in another column`];
@@ -220,6 +223,8 @@ function metricColumn(
   }
   const { positive, signs, why } = signFor(metric, parsed, profile, readings.get(metric.name));
   if (why !== "") reasons.push(why);
+  const minus = minusColumn(profile, metric, [positive ?? [], signs].flat());
+  if (minus?.text === "()") settle.push("Do brackets around a number mean minus, as was taken?");
   const sideTexts = signs.length === 2 ? unknownSides(profile) : [];
   if (signs.length > 0) {
     confidence = "doubtful";
@@ -238,7 +243,21 @@ function metricColumn(
     signs,
     units,
     sideTexts,
+    minus,
   };
+}
+
+function minusColumn(
+  { minus }: Profile,
+  { directions }: Metric,
+  words: readonly string[],
+): ProposedColumn["minus"] {
+  if (minus === null || words.length === 0) return null;
+  const opposites = directions.flatMap((direction) => {
+    const word = oppositeOf(direction, directions)?.word;
+    return word === undefined ? [] : [[direction.word, word] as const];
+  });
+  return { text: minus, side: new Map(opposites) };
 }
 
 function handedWords({ directions }: Metric): string {

@@ -1,6 +1,6 @@
 /** What the cells of one column look like. */
-import { isBlank, parseNumber } from "../cells/number.ts";
-import { partsOf } from "../cells/reading.ts";
+import { halfWidth, isBlank, parseNumber } from "../cells/number.ts";
+import { type minusBeside, partsOf } from "../cells/reading.ts";
 import { symbolOf } from "../cells/unit-words.ts";
 import type { Form } from "./form.ts";
 
@@ -13,6 +13,8 @@ export interface Profile {
   readonly unit: string | undefined;
   /** Cells that are not blank. */
   readonly stated: number;
+  /** What marks a number below zero: a minus in front of it where this is null. The numbers have their signs all the same. */
+  readonly minus: Minus | null;
   /** How many of those are numbers, and how many of the numbers have a word for a side. */
   readonly read: number;
   readonly sided: number;
@@ -20,6 +22,8 @@ export interface Profile {
   readonly texts: ReadonlyMap<string, number>;
   readonly samples: readonly string[];
 }
+
+export type Minus = NonNullable<ReturnType<typeof minusBeside>>;
 
 const MOST_TEXTS = 300;
 const SAMPLES = 3;
@@ -32,7 +36,7 @@ export function profileOf(place: number, { rows, decimal, thousands, blanks }: F
   const units = new Map<string, number>();
   let stated = 0;
   for (const { cells } of rows) {
-    const text = (cells[place] ?? "").trim();
+    const text = halfWidth((cells[place] ?? "").trim());
     const isStated = !isBlank(text) && !noReading.has(text.toLowerCase());
     const { number, side, unit } = isStated ? numberIn(text) : NOTHING;
     if (isStated) {
@@ -43,6 +47,14 @@ export function profileOf(place: number, { rows, decimal, thousands, blanks }: F
     numbers.push(number);
     sides.push(side);
   }
+  const minus = minusOf(numbers, sides);
+  if (minus !== null) {
+    for (const [row, side] of sides.entries()) {
+      if (side !== minus) continue;
+      numbers[row] = 0 - (numbers[row] ?? 0);
+      sides[row] = "";
+    }
+  }
   const read = numbers.filter((number) => number !== undefined).length;
   const [unit] = [...units].sort(([, one], [, other]) => other - one)[0] ?? [undefined];
   return {
@@ -50,6 +62,7 @@ export function profileOf(place: number, { rows, decimal, thousands, blanks }: F
     sides,
     unit,
     stated,
+    minus,
     read,
     sided: numbers.filter((number, row) => number !== undefined && number !== 0 && sides[row] !== "").length,
     texts,
@@ -69,9 +82,18 @@ export function profileOf(place: number, { rows, decimal, thousands, blanks }: F
     const side = words
       .filter((word) => symbolOf(word) === undefined)
       .join(" ")
-      .toLowerCase();
+      .toLowerCase()
+      .replace(/^[−–]$/, "-");
     return side.length > 12 || /\d/.test(side) ? NOTHING : { number, side, unit };
   }
+}
+
+/** Brackets, or a dash behind the number, are its minus where no number has one in front, and nothing else stands beside any. */
+function minusOf(numbers: readonly (number | undefined)[], sides: readonly string[]): Minus | null {
+  const beside = new Set(sides.filter((side) => side !== ""));
+  const [side] = beside;
+  const isMinus = beside.size === 1 && (side === "()" || side === "-");
+  return isMinus && numbers.every((number) => number === undefined || number >= 0) ? side : null;
 }
 
 const NOTHING = { number: undefined, side: "", unit: undefined };

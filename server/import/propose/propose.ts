@@ -93,7 +93,13 @@ export class ProposalReader {
         ...source,
         name: source.known?.name ?? "",
         known: null,
-        columns: source.columns.map(({ header, meaning, signs, units }) => [header, meaning, signs, units]),
+        columns: source.columns.map(({ header, meaning, signs, units, minus }) => [
+          header,
+          meaning,
+          signs,
+          units,
+          minus?.text,
+        ]),
       });
       const known = sources.get(key);
       const taken = [...sources.values(), ...project.sources].map(({ name }) => name);

@@ -1,4 +1,5 @@
 /** Which way a column is signed, as far as its name, its cells and other columns tell. */
+import { oppositeOf } from "../../../shared/interval.ts";
 import type { Direction, Metric } from "../../../shared/plan-model.ts";
 import type { ParsedHeader } from "./header.ts";
 import type { Profile } from "./profile.ts";
@@ -24,8 +25,7 @@ export function statedDirection(
 ): Direction | undefined {
   const stated = directionOf(positive, directions);
   if (stated !== undefined || positive !== undefined) return stated;
-  const other = directionOf(negative, directions);
-  return directions.find(({ sign, handed }) => sign === -(other?.sign ?? 0) && handed === other?.handed);
+  return oppositeOf(directionOf(negative, directions), directions);
 }
 
 /** The side that each cell names; undefined where not every reading but zero names one that is known. */

@@ -84,7 +84,7 @@ function writeSource({ name, form, columns, orderedBy, ...dates }: ProposedSourc
 }
 
 function writeColumn(
-  { header, meaning, settle, signs, units, sideTexts, confidence }: ProposedColumn,
+  { header, meaning, settle, signs, units, sideTexts, minus, confidence }: ProposedColumn,
   { dateOrder, dateDoubt }: Pick<ProposedSource, "dateOrder" | "dateDoubt">,
 ): string[] {
   if (meaning === null || meaning.kind === "order") return [];
@@ -95,7 +95,9 @@ function writeColumn(
       const tails =
         sideTexts.length > 0
           ? whereSides(sideTexts, signs)
-          : (signs.length > 0 ? signs : [meaning.positive]).map(positive);
+          : (signs.length > 0 ? signs : [meaning.positive]).map(
+              (side) => `${positive(side)}${whereMinus(side, minus)}`,
+            );
       const symbols = units.length > 0 ? units : [meaning.unit.symbol];
       const lines = symbols.flatMap((unit) =>
         tails.map((tail) => `${start} ${meaning.metric}${inUnit(unit)}${tail}`),
@@ -143,6 +145,11 @@ function whereSides(
 
 function positive(side: string | null): string {
   return side === null ? "" : ` positive ${side}`;
+}
+
+function whereMinus(side: string | null, minus: ProposedColumn["minus"]): string {
+  const word = side === null ? undefined : minus?.side.get(side);
+  return word === undefined ? "" : ` where ${textLiteral(minus?.text ?? "")} is ${word}`;
 }
 
 function unread(columns: readonly ProposedColumn[]): string[] {

@@ -20,7 +20,8 @@ export interface BrokenRecord {
 /**
  * Splits records as RFC 4180 describes them, and a little beyond: any one-character separator; lines that end in LF, CRLF
  * or CR; white space between a separator and an opening quotation mark is dropped; a quotation mark inside an unquoted
- * cell, and a quoted cell that other text follows, are text as they stand. The last line need not end.
+ * cell, and a quoted cell that other text follows, are text as they stand, but for `="082"`, which is the text 082: so
+ * programs tell a spreadsheet to keep it as it is. The last line need not end.
  *
  * A record is given out when its line end has arrived, so that a file can be read while it is being written. Linear in the
  * length of the text, holding no more of it than one piece and one record.
@@ -109,7 +110,7 @@ export class DelimitedReader {
         this.#break("quote-never-closed", cells.length);
         return undefined;
       }
-      cells.push(cell.value);
+      cells.push(asShown(cell.value));
       height += cell.lineFeeds;
       at = cell.end;
       if (text[at] !== this.#separator) {
@@ -159,6 +160,12 @@ function cellAt(
     const asItStands = text.slice(opening, end);
     return { value: asItStands, end, lineFeeds: lineFeedsIn(asItStands) };
   }
+}
+
+/** What a spreadsheet shows: the text of a formula that is nothing but a text. */
+function asShown(cell: string): string {
+  const formula = /^\s*="((?:[^"]|"")*)"\s*$/.exec(cell)?.[1];
+  return formula === undefined ? cell : formula.replaceAll('""', '"');
 }
 
 function afterSpaces(text: string, start: number, separator: string): number {

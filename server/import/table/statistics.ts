@@ -1,4 +1,4 @@
-/** Rows of statistics among the shots of a table: `Average`, `Std dev`, and `Max` or `Total` beside them. */
+/** Rows of statistics among the shots of a table: `Average`, `Std dev`, and `Max` or `Total` beside them, `Count: 20`. */
 
 import { fold } from "../../../shared/fold.ts";
 import { type Lookup, remembered } from "../spelling.ts";
@@ -28,7 +28,14 @@ export class StatisticRows<Row> {
 
   /** Whether the row was passed on as a shot, or its neighbours tell what it is: it is held, or was, or another before it. */
   push(row: Row): "shot" | "held" {
-    const text = firstText(this.#cellsOf(row));
+    const cells = this.#cellsOf(row);
+    const text = firstText(cells);
+    if (isCount(cells)) {
+      this.#isUnmistakable ||= this.#run.length > 1;
+      this.end();
+      this.#statistic(row);
+      return "held";
+    }
     const kind = statisticIn(text);
     if (kind === undefined) {
       this.end();
@@ -97,6 +104,31 @@ const statisticNamed: Lookup = remembered((text) => {
 function statisticIn(text: string): string | undefined {
   const mayBe = text.length <= LONGEST_WORD && !(text.charCodeAt(0) <= 0x39); // most rows begin with a number or a time
   return mayBe ? statisticNamed(text) : undefined;
+}
+
+/** What is counted. In the singular it may be the name of a shot: `Shot 12`. */
+const COUNTED = "count|shots|balls|schläge|schlaege|bälle|baelle|anzahl|coups|balles|golpes|slagen";
+const COUNT = new RegExp(
+  String.raw`^(?:(?:(?:total|number|no|of|all) )*(?:${COUNTED})(?: total| count)?(?: =)?|n =) \d{1,7}$|^\d{1,7} (?:${COUNTED})(?: total)?$`,
+);
+const LONGEST_COUNT = 32;
+
+/** Whether all that a row says is a number of shots, in one cell or two: `n=20`, `Count: 20`, `20 shots`, `Shots` beside 20. */
+function isCount(cells: readonly string[]): boolean {
+  const stated: string[] = [];
+  for (const cell of cells) {
+    const text = cell.trim();
+    if (text === "") continue;
+    if (stated.length === 2 || text.length > LONGEST_COUNT) return false;
+    stated.push(text);
+  }
+  const words = stated
+    .join(" ")
+    .normalize("NFKC")
+    .toLowerCase()
+    .replace(/[:=\s]*[:=][:=\s]*/g, " = ")
+    .replace(/[^\p{L}\p{N}=]+/gu, " ");
+  return COUNT.test(words.trim());
 }
 
 export function firstText(cells: readonly string[]): string {
