@@ -542,7 +542,7 @@ export type Column = z.infer<typeof Column>;
 export const Source = z.object({
   name: z.string(),
   /** Null: found from the header. */
-  separator: z.nullable(z.enum(["comma", "semicolon", "tab", "pipe"])),
+  separator: z.nullable(z.enum(["comma", "semicolon", "tab", "pipe", "spaces"])),
   decimal: z.enum(["comma", "point"]),
   /** The mark between thousands, or null where there is none. */
   thousands: z.nullable(z.enum(["comma", "point", "space", "apostrophe"])),

@@ -175,6 +175,7 @@ export type DrillwrightKeywordNames =
     | "shown"
     | "source"
     | "space"
+    | "spaces"
     | "spans"
     | "spread"
     | "st"
@@ -2104,7 +2105,7 @@ export function isRunCriterion(item: unknown): item is RunCriterion {
 export interface Separator extends langium.AstNode {
     readonly $container: Source;
     readonly $type: 'Separator';
-    mark: 'comma' | 'pipe' | 'semicolon' | 'tab';
+    mark: 'comma' | 'pipe' | 'semicolon' | 'spaces' | 'tab';
 }
 
 export const Separator = {
@@ -2369,7 +2370,7 @@ export function isSpan(item: unknown): item is Span {
     return reflection.isInstance(item, Span.$type);
 }
 
-/** What a text in a cell stands for: a side, or one of the names that a metric can be. */
+/** What a text in a cell stands for: a side, or one of the names that a metric can be. Brackets around a number are `"()"`, a minus behind it is `"-"`. */
 export interface Spelling extends langium.AstNode {
     readonly $container: MetricColumn;
     readonly $type: 'Spelling';

@@ -4,9 +4,9 @@ import { parseNumber } from "../cells/number.ts";
 import type { ProposedColumn } from "../propose/columns.ts";
 import type { Form } from "../propose/form.ts";
 import { TextDecoding } from "../table/decode.ts";
-import { DelimitedReader } from "../table/delimited.ts";
+import type { DelimitedReader } from "../table/delimited.ts";
 import { JsonReader } from "../table/json.ts";
-import { SEPARATORS } from "../table/separators.ts";
+import { recordReader, SEPARATORS } from "../table/separators.ts";
 import { firstText, StatisticRows } from "../table/statistics.ts";
 import type { PlayerCodes } from "./codes.ts";
 
@@ -40,7 +40,7 @@ export class CodedCopy {
   #lines: string[] = [];
 
   constructor(
-    { separator, headerRow, names, decimal }: Form,
+    { separator, gaps, headerRow, names, decimal }: Form,
     columns: readonly Pick<ProposedColumn, "meaning">[],
     codes: PlayerCodes,
   ) {
@@ -48,10 +48,10 @@ export class CodedCopy {
     this.#kinds = columns.map(({ meaning }) => meaning?.kind ?? null);
     this.#names = names;
     this.#decimal = decimal;
-    this.#separator = separator === null ? "," : SEPARATORS[separator];
+    this.#separator = separator === null || separator === "spaces" ? "," : SEPARATORS[separator];
     if (separator === null) this.#write(names);
     else {
-      this.#reader = new DelimitedReader(SEPARATORS[separator], 1, ({ line, cells }) => {
+      this.#reader = recordReader({ separator, gaps }, 1, ({ line, cells }) => {
         if (line === headerRow) this.#write(cells);
         else if (line > headerRow) this.#rows.push(cells);
       });

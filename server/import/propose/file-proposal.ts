@@ -5,11 +5,11 @@ import { clockOf, moment } from "../cells/moment.ts";
 import { isBlank, parseNumber } from "../cells/number.ts";
 import { quote } from "../finding.ts";
 import { TextDecoding } from "../table/decode.ts";
-import { DelimitedReader } from "../table/delimited.ts";
+import type { DelimitedReader } from "../table/delimited.ts";
 import { JsonReader } from "../table/json.ts";
 import { whyBinary, whyNoTable } from "../table/no-table.ts";
 import { isRule } from "../table/rows.ts";
-import { SEPARATORS } from "../table/separators.ts";
+import { recordReader } from "../table/separators.ts";
 import { firstText, StatisticRows } from "../table/statistics.ts";
 import { type ProposedColumn, proposeColumns } from "./columns.ts";
 import { type Form, findForm } from "./form.ts";
@@ -135,7 +135,8 @@ export class FileProposal {
     const take = (cells: readonly string[]) => {
       if (firstText(cells) !== "" && !isRule(cells)) rows.push(cells);
     };
-    if (form.separator === null) {
+    const { separator, gaps } = form;
+    if (separator === null) {
       this.#rest = new JsonReader(text, "point", {
         record: ({ cells }) => take(cells),
         unreadable: () => {},
@@ -144,7 +145,7 @@ export class FileProposal {
       return;
     }
     let left = form.units.length > 0 ? 2 : 1;
-    this.#rest = new DelimitedReader(SEPARATORS[form.separator], 1, ({ line, cells }) => {
+    this.#rest = recordReader({ separator, gaps }, 1, ({ line, cells }) => {
       if (line < form.headerRow) return;
       if (left > 0) left--;
       else if (!cells.every((cell, at) => cell.trim() === (form.names[at] ?? ""))) take(cells);

@@ -3,16 +3,19 @@ import type { Source } from "../../../shared/plan-model.ts";
 import { isBlank, parseNumber } from "../cells/number.ts";
 import { partsOf } from "../cells/reading.ts";
 import { symbolOf } from "../cells/unit-words.ts";
-import { splitText } from "../table/delimited.ts";
+import { cellsIn, gapsIn } from "../table/aligned.ts";
+import type { TableRecord } from "../table/delimited.ts";
 import { JsonReader, looksLikeJson } from "../table/json.ts";
 import { isRule } from "../table/rows.ts";
-import { SEPARATORS, type SeparatorName } from "../table/separators.ts";
+import { type Parting, recordReader, SEPARATORS, type SeparatorName } from "../table/separators.ts";
 import { StatisticRows } from "../table/statistics.ts";
 import type { TableRow } from "../table/table.ts";
 
 export interface Form {
   /** Null for JSON. */
   readonly separator: SeparatorName | null;
+  /** Between the columns where they are parted by spaces. */
+  readonly gaps: Parting["gaps"];
   readonly decimal: Source["decimal"];
   readonly thousands: Source["thousands"];
   readonly blanks: readonly string[];
@@ -29,6 +32,8 @@ export interface Form {
 
 /** In which of the first records the header is looked for. */
 const HEADER_SEARCH = 50;
+/** How much of the text under a line is looked at to find what its names stand over. */
+const LONGEST_BLOCK = 16_384;
 /** Texts that mean that nothing was measured, where they stand among numbers. */
 const NO_READING = new Set(
   "n/a na n.a. nan null none error err #n/a #value! #div/0! no-read noread miss missing ? * . x xx inf undefined invalid".split(
@@ -60,6 +65,7 @@ function jsonForm(text: string, isWhole: boolean): Form | undefined {
   const shots = rows.filter(({ cells }) => cells.some((cell) => cell.trim() !== ""));
   return {
     separator: null,
+    gaps: [],
     ...decimal,
     blanks: blanksIn(shots, "point", null, reader.names.length),
     headerRow: 1,
@@ -69,18 +75,22 @@ function jsonForm(text: string, isWhole: boolean): Form | undefined {
   };
 }
 
-interface Reading {
-  readonly separator: SeparatorName;
+interface Reading extends Parting {
   readonly records: readonly TableRow[];
   readonly place: number;
   readonly score: number;
+  /** How many names in its header are known. */
+  readonly known: number;
 }
 
 function delimitedForm(text: string, isWhole: boolean, isKnown: (name: string) => boolean): Form | undefined {
-  const readings = Object.keys(SEPARATORS).map((name) =>
-    readingOf(text, isWhole, name as SeparatorName, isKnown),
+  const partings = Object.keys(SEPARATORS).map(
+    (name): Parting => ({ separator: name as SeparatorName, gaps: [] }),
   );
-  const best = readings.reduce((one, other) => (other.score > one.score ? other : one));
+  const readings = partings.map((parting) => readingOf(text, isWhole, parting, isKnown));
+  const delimited = readings.reduce((one, other) => (other.score > one.score ? other : one));
+  const aligned = alignedReading(text, isWhole, isKnown);
+  const best = aligned !== undefined && aligned.known > delimited.known ? aligned : delimited;
   const header = best.records[best.place];
   if (header === undefined) return undefined;
   const names = header.cells.map((cell) => cell.trim());
@@ -99,6 +109,7 @@ function delimitedForm(text: string, isWhole: boolean, isKnown: (name: string) =
   const mark = decimalMark(rows);
   return {
     separator: best.separator,
+    gaps: best.gaps,
     ...mark,
     blanks: blanksIn(rows, mark.decimal, mark.thousands, names.length),
     headerRow: header.line,
@@ -112,13 +123,15 @@ function delimitedForm(text: string, isWhole: boolean, isKnown: (name: string) =
 function readingOf(
   text: string,
   isWhole: boolean,
-  separator: SeparatorName,
+  parting: Parting,
   isKnown: (name: string) => boolean,
 ): Reading {
-  const { records: all } = splitText(text, SEPARATORS[separator]);
+  const all: TableRecord[] = [];
+  const reader = recordReader(parting, 1, (record) => all.push(record));
+  reader.push(text);
+  reader.end();
   const records = isWhole ? all : all.slice(0, -1);
-  let place = -1;
-  let score = 0;
+  let [place, score, found] = [-1, 0, 0];
   for (let at = 0; at < Math.min(HEADER_SEARCH, records.length); at++) {
     const cells = records[at]?.cells ?? [];
     const stated = cells.filter((cell) => cell.trim() !== "");
@@ -132,11 +145,30 @@ function readingOf(
     const share = under.length === 0 ? 0 : fitting / under.length;
     const quality = 10 * known + share * Math.min(stated.length, 8) + (stated.length > 1 ? share : 0);
     if (quality > score + 1e-9) {
-      score = quality;
-      place = at;
+      [place, score, found] = [at, quality, known];
     }
   }
-  return { separator, records, place, score };
+  return { ...parting, records, place, score, known: found };
+}
+
+/** The reading by the gaps under one of the first lines, where the most names are known. */
+function alignedReading(
+  text: string,
+  isWhole: boolean,
+  isKnown: (name: string) => boolean,
+): Reading | undefined {
+  let best: { known: number; gaps: Parting["gaps"] } | undefined;
+  let start = 0;
+  for (let line = 0; line < HEADER_SEARCH && start < text.length; line++) {
+    const gaps = gapsIn(text.slice(start, start + LONGEST_BLOCK));
+    const end = text.indexOf("\n", start);
+    const header = text.slice(start, end < 0 ? text.length : end);
+    const known = gaps.length === 0 ? 0 : cellsIn(header, gaps).filter(isKnown).length;
+    if (known > (best?.known ?? 1)) best = { known, gaps };
+    if (end < 0) break;
+    start = end + 1;
+  }
+  return best && readingOf(text, isWhole, { separator: "spaces", gaps: best.gaps }, isKnown);
 }
 
 function isUnits({ cells }: TableRow): boolean {

@@ -1,15 +1,14 @@
 /** Which line of a delimited table holds the column names, and what stands between them. */
 import type { Source } from "../../../shared/plan-model.ts";
 import { list, quote } from "../finding.ts";
-import { DelimitedReader } from "./delimited.ts";
+import { gapsIn } from "./aligned.ts";
 import { Header } from "./header.ts";
-import { SEPARATORS } from "./separators.ts";
+import { type Parting, recordReader, SEPARATORS, type SeparatorName } from "./separators.ts";
 
 /** How many lines are searched for the header when it does not stand where the source says. */
 const HEADER_SEARCH = 50;
 
-export interface HeaderReading {
-  readonly separator: string;
+export interface HeaderReading extends Parting {
   readonly header: Header;
   /** How many of the wanted headers are in it. */
   readonly found: number;
@@ -34,21 +33,27 @@ export function fromLine(lines: string, line: number): string | undefined {
 
 /** The header under the separator the source states, or the one under which most of its columns are found. */
 export function likeliestHeader(body: string, source: Source, wanted: readonly string[]): HeaderReading {
-  const candidates = source.separator === null ? Object.values(SEPARATORS) : [SEPARATORS[source.separator]];
-  const readings = candidates.map((separator): HeaderReading => {
-    const header = new Header(firstRecord(body, separator));
-    return { separator, header, found: wanted.filter((name) => header.find(name).length > 0).length };
-  });
-  return readings.reduce((best, next) => {
+  const readingBy = (separator: SeparatorName): HeaderReading => {
+    const parting = { separator, gaps: separator === "spaces" ? gapsIn(body) : [] };
+    const header = new Header(firstRecord(body, parting));
+    return { ...parting, header, found: wanted.filter((name) => header.find(name).length > 0).length };
+  };
+  if (source.separator !== null) return readingBy(source.separator);
+  const marks = Object.keys(SEPARATORS) as (keyof typeof SEPARATORS)[];
+  const best = marks.map(readingBy).reduce((best, next) => {
     const more = next.found - best.found || next.header.names.length - best.header.names.length;
     return more > 0 ? next : best;
   });
+  if (best.found === wanted.length) return best;
+  // Spaces stand in names and cells, too: they are the last to be thought of.
+  const aligned = readingBy("spaces");
+  return aligned.found > best.found ? aligned : best;
 }
 
 /** The first record of a text; none where a quotation mark is never closed: another separator may fit. */
-function firstRecord(body: string, separator: string): string[] {
+function firstRecord(body: string, parting: Parting): string[] {
   let first: readonly string[] | undefined;
-  const reader = new DelimitedReader(separator, 1, ({ cells }) => {
+  const reader = recordReader(parting, 1, ({ cells }) => {
     first ??= cells;
   });
   for (let start = 0; first === undefined && start < body.length; ) {

@@ -2,11 +2,12 @@
 import type { Source } from "../../../shared/plan-model.ts";
 import { plural } from "../../../shared/plural.ts";
 import { type Problem, quote, type Report } from "../finding.ts";
-import { DelimitedReader, LONGEST_RECORD, type TableRecord } from "./delimited.ts";
+import { type DelimitedReader, LONGEST_RECORD, type TableRecord } from "./delimited.ts";
 import { fromLine, likeliestHeader, wantedHeaders, whyNoHeader } from "./find-header.ts";
 import { Header } from "./header.ts";
 import { JsonReader, looksLikeJson } from "./json.ts";
 import { whyBinary, whyNoTable } from "./no-table.ts";
+import { type Parting, recordReader, SEPARATORS } from "./separators.ts";
 
 /** One row. `line` is the line of the file on which it begins, from 1. */
 export interface TableRow {
@@ -15,8 +16,7 @@ export interface TableRow {
 }
 
 /** How the lines of a delimited table are read, once its header was found. */
-export interface Layout {
-  readonly separator: string;
+export interface Layout extends Parting {
   readonly header: Header;
 }
 
@@ -37,7 +37,7 @@ const BEGINNING = 65_536;
 const JSON_HEADER_RECORDS = 1000;
 
 /**
- * Reads a delimited table or JSON whose text is pushed piece by piece. What stands above the header is not looked at. Where
+ * Reads a delimited or aligned table, or JSON, whose text is pushed piece by piece. What stands above the header is not looked at. Where
  * the text is no such table, or cannot be read to its end, one error is reported and `failed` is set: what was read until
  * then counts for nothing. Linear; holds the beginning of the file, one piece and one record.
  */
@@ -75,9 +75,7 @@ export class TableReader {
     if (this.failed) return;
     this.#isBlank = false;
     if (this.#layout === undefined && !this.#takeHeader(layout)) return;
-    this.#delimited = new DelimitedReader(layout.separator, line, (record) =>
-      this.#takeRecord(record, layout),
-    );
+    this.#delimited = recordReader(layout, line, (record) => this.#takeRecord(record, layout));
   }
 
   /** The table cannot be read: what was read until now counts for nothing. */
@@ -144,7 +142,7 @@ export class TableReader {
   #beginDelimited(lines: string, body: string): void {
     const source = this.#source;
     const wanted = wantedHeaders(source);
-    const { separator, header, found } = likeliestHeader(body, source, wanted);
+    const { separator, gaps, header, found } = likeliestHeader(body, source, wanted);
     if (found === 0 && wanted.length > 0) {
       const beginning = this.#beginning === 0 ? lines : lines.slice(0, this.#beginning);
       const message = whyNoHeader(beginning, header, source, wanted);
@@ -152,8 +150,8 @@ export class TableReader {
       return;
     }
     this.#held = "";
-    const layout = { separator, header };
-    this.#delimited = new DelimitedReader(separator, source.headerRow, (record) => {
+    const layout = { separator, gaps, header };
+    this.#delimited = recordReader(layout, source.headerRow, (record) => {
       if (this.#layout === undefined) this.#takeHeader(layout);
       else this.#takeRecord(record, layout);
     });
@@ -175,7 +173,8 @@ export class TableReader {
     if (this.failed || isBlankRow(cells)) return;
     this.#sink.row({ line, cells });
     // A stray quotation mark swallows everything up to the next one: rows, too.
-    if (height > 1 && cells.some((cell) => cell.includes("\n") && cell.includes(separator))) {
+    const mark = separator === "spaces" ? "\n" : SEPARATORS[separator];
+    if (height > 1 && cells.some((cell) => cell.includes("\n") && cell.includes(mark))) {
       this.#report({
         code: "row-ragged",
         severity: "warning",
