@@ -30,6 +30,7 @@ import {
   leastInARow,
   ordinal,
   plusMinusInWords,
+  shareOrTotal,
   shotsMissing,
   statisticMissing,
 } from "./slips/goals.ts";
@@ -43,6 +44,7 @@ import {
   withinBothSides,
 } from "./slips/limits.ts";
 import { arrow, comma, oneOf, thenWithoutBraces, whenMissing } from "./slips/lists.ts";
+import { metricBehindNames } from "./slips/names.ts";
 import { confidence, kindBeforeName, otherWord, otherWordInside } from "./slips/other-words.ts";
 import {
   article,
@@ -120,7 +122,9 @@ const RECOGNISERS: readonly Recogniser[] = [
   argumentBrackets,
   comma,
   oneOf,
+  metricBehindNames,
   ordinal,
+  shareOrTotal,
   leastInARow,
   whenMissing,
   bothOrEither,

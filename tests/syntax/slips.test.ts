@@ -5,6 +5,7 @@ import { underlined, unmark } from "../checks/marks.ts";
 import { SLIPS as CHARACTERS } from "./slips/characters.ts";
 import { SLIPS as LIMITS } from "./slips/limits.ts";
 import { SLIPS as LISTS } from "./slips/lists.ts";
+import { SLIPS as NAMES } from "./slips/names.ts";
 import { SLIPS as OTHER_WORDS } from "./slips/other-words.ts";
 import { SLIPS as PHRASES } from "./slips/phrases.ts";
 import { SLIPS as SHOTS } from "./slips/shots.ts";
@@ -17,6 +18,7 @@ const SLIPS = [
   ...CHARACTERS,
   ...LIMITS,
   ...LISTS,
+  ...NAMES,
   ...OTHER_WORDS,
   ...PHRASES,
   ...SHOTS,

@@ -22,6 +22,26 @@ export const boundMissing: Recogniser = (misfit) => {
   return rewrite(`Say whether this is the least or the most, as in \`${text}\`.`, number, number, text);
 };
 
+/** `at least share of shots`, `at least 70 of the shots`: a share, or of how many? */
+export const shareOrTotal: Recogniser = (misfit) => {
+  const { line } = nearby(misfit);
+  const { tokens } = misfit.slip;
+  const [at, bound, number, of] = tokens.slice(Math.max(0, misfit.index - 4), misfit.index);
+  const shots = line[0]?.image === "the" ? line[1] : line[0];
+  if (of?.image !== "of" || number === undefined || at?.image !== "at" || bound === undefined)
+    return undefined;
+  if (shots === undefined || !/^shots?$/.test(shots.image)) return undefined;
+  const text = `at ${bound.image} ${number.image} % of shots`;
+  if (!isNumber(number)) {
+    const message = "A share of the shots is written with `%`, also where a parameter stands for it";
+    return rewrite(`${message}: \`${text}\`.`, at, shots, text);
+  }
+  return {
+    message: `Say of how many, \`at ${bound.image} ${number.image} of … shots\`, or that it is a share: \`${text}\`.`,
+    range: rangeOf(at, shots),
+  };
+};
+
 /** `at least 5 in a row`. */
 export const leastInARow: Recogniser = (misfit) => {
   const { before: number, line } = nearby(misfit);

@@ -1,8 +1,9 @@
 /** Limits in everyday words: `no more than 2 shots`, `carry 140 yd or more`, `carry is 60 yd ± 5 yd`, `every shot`. */
-import type { Explanation, Misfit, Recogniser, Slip } from "../slip.ts";
-import { type Token, touch } from "../tokens.ts";
+import type { Explanation, Misfit, Recogniser } from "../slip.ts";
+import type { Token } from "../tokens.ts";
 import {
   amountAt,
+  asWritten,
   goalAround,
   insertBefore,
   isNumber,
@@ -178,7 +179,9 @@ export const withinBothSides: Recogniser = ({ slip, index, token }) => {
   const [joint, high, otherUnit, otherSide] = nearby({ slip, index, token, expected: [] }).line;
   if (within?.image !== "within" || !isNumber(low) || !isNumber(high)) return undefined;
   if (!/^(?:to|and|or)$/.test(joint?.image ?? "") || !isWord(side) || !isWord(otherSide)) return undefined;
-  const text = `between ${textOf(slip, low, side)} and ${textOf(slip, high, otherSide)}`;
+  const amount = (first: Token, last: Token) =>
+    asWritten(slip.tokens.slice(slip.tokens.indexOf(first), slip.tokens.indexOf(last) + 1));
+  const text = `between ${amount(low, side)} and ${amount(high, otherSide)}`;
   return unit === undefined || otherUnit === undefined
     ? undefined
     : rewrite(`A range is written \`${text}\`.`, within, otherSide, text);
@@ -226,14 +229,6 @@ function countBound(bound: Bound, { image }: Token, isShare: boolean): string {
   const isAbove = bound === "above";
   const step = isShare || !/^\d+$/.test(image) ? 0 : isAbove ? 1 : -1;
   return `${isAbove ? "at least" : "at most"} ${step === 0 ? image : Math.max(0, Number(image) + step)}`;
-}
-
-/** As it was written, with its spaces. */
-function textOf({ tokens }: Slip, first: Token, last: Token): string {
-  const all = tokens.slice(tokens.indexOf(first), tokens.indexOf(last) + 1);
-  return all
-    .map((token, place) => (place === 0 || touch(all[place - 1] as Token, token) ? "" : " ") + token.image)
-    .join("");
 }
 
 function plusMinusAt(

@@ -79,6 +79,13 @@ export function wordsOf(line: readonly Token[]): string {
   return line.map(({ image }) => image).join(" ");
 }
 
+/** As they were written, those that touch without a space between. */
+export function asWritten(line: readonly Token[]): string {
+  return line
+    .map((token, place) => (place === 0 || touch(line[place - 1] as Token, token) ? "" : " ") + token.image)
+    .join("");
+}
+
 /** Writes a text before a token, with a space between. */
 export function insertBefore(message: string, token: Token, text: string): Explanation {
   const range = rangeOf(token);

@@ -11,6 +11,10 @@ const inARow = (text: string) => `Shots one after the other are \`${text}\`.`;
 const goals = (...lines: string[]) =>
   block("10 shots", "success {", ...lines.map((line) => `  ${line}`), "}");
 
+/** A drill with a parameter for a share, and goals. */
+const drill = (...lines: string[]) =>
+  `drill "Gate" (share: ratio = 70) test {\n  10 shots\n  target carry at least 140 yd\n  success {\n${lines.map((line) => `    ${line}\n`).join("")}  }\n}\n`;
+
 export const SLIPS: readonly Slip[] = [
   {
     name: "a range of shots",
@@ -23,6 +27,26 @@ export const SLIPS: readonly Slip[] = [
     text: block("10 shots with 7-iron «and» 5 shots with 5-iron"),
     messages: [OWN_LINE],
     fixed: block("10 shots with 7-iron", "5 shots with 5-iron"),
+  },
+  {
+    name: "a parameter for a share, without its sign",
+    text: drill(
+      "«at least share of shots» with carry at least 140 yd",
+      "«at most share of the shots» on target",
+    ),
+    messages: ["at least share % of shots", "at most share % of shots"].map(
+      (text) =>
+        `A share of the shots is written with \`%\`, also where a parameter stands for it: \`${text}\`.`,
+    ),
+    fixed: drill(
+      "at least share % of shots with carry at least 140 yd",
+      "at most share % of shots on target",
+    ),
+  },
+  {
+    name: "a number of shots, of how many?",
+    text: goals("«at least 7 of shots» with carry at least 140 yd"),
+    messages: ["Say of how many, `at least 7 of … shots`, or that it is a share: `at least 7 % of shots`."],
   },
   {
     name: "goals on one line",
