@@ -20,8 +20,13 @@ export function mannerOf(written: readonly Direction[], unit: Unit, hand: Hand):
   return { hand, unit, isPlain: written.length > 0 && written.every(({ handed }) => !handed) };
 }
 
+/** Ranges are rounded outwards by less than this share of a unit, also those that end at zero. */
+const NEXT_TO_ZERO = 1e-9;
+
 /** `3° to 5° closed`, `at least 150 yd`, `at most 2° open`, `anything`. */
-export function rangeInWords({ low, high }: Interval, metric: Metric, manner: Manner): string {
+export function rangeInWords(range: Interval, metric: Metric, manner: Manner): string {
+  const settled = (end: number) => (Math.abs(end) < NEXT_TO_ZERO * manner.unit.factor ? 0 : end);
+  const [low, high] = [settled(range.low), settled(range.high)];
   const at = (value: number) => reading(value, metric, manner);
   if (Number.isFinite(low) && Number.isFinite(high)) return between(low, high, metric, manner);
   if (!Number.isFinite(low) && !Number.isFinite(high)) return "anything";

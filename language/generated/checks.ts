@@ -56,6 +56,7 @@ import { check as hitsMustNotExceedShots } from "../checks/hits-must-not-exceed-
 import { check as instrumentCouldCoverTheGoals } from "../checks/instrument-could-cover-the-goals.ts";
 import { check as instrumentShouldStateItsCoverage } from "../checks/instrument-should-state-its-coverage.ts";
 import { check as leaveOutMustSpareTheTargets } from "../checks/leave-out-must-spare-the-targets.ts";
+import { check as limitShouldBeWithinReach } from "../checks/limit-should-be-within-reach.ts";
 import { check as limitsShouldReadOneWay } from "../checks/limits-should-read-one-way.ts";
 import { check as loadMustLeaveRoom } from "../checks/load-must-leave-room.ts";
 import { check as loadShouldStayWithinLimits } from "../checks/load-should-stay-within-limits.ts";
@@ -113,6 +114,7 @@ import { check as unitMustNotBeWorthItself } from "../checks/unit-must-not-be-wo
 import { check as useCouldBeLeftOut } from "../checks/use-could-be-left-out.ts";
 import { check as useShouldBeStatedOnce } from "../checks/use-should-be-stated-once.ts";
 import { check as usedFileMustExist } from "../checks/used-file-must-exist.ts";
+import { check as usualNumbersShouldFitTogether } from "../checks/usual-numbers-should-fit-together.ts";
 import { check as usualShouldBePlausible } from "../checks/usual-should-be-plausible.ts";
 import { check as usualShouldBeStated } from "../checks/usual-should-be-stated.ts";
 import { check as variantMustBeStatedOnce } from "../checks/variant-must-be-stated-once.ts";
@@ -184,6 +186,7 @@ export const CHECKS = {
   "instrument-could-cover-the-goals": instrumentCouldCoverTheGoals,
   "instrument-should-state-its-coverage": instrumentShouldStateItsCoverage,
   "leave-out-must-spare-the-targets": leaveOutMustSpareTheTargets,
+  "limit-should-be-within-reach": limitShouldBeWithinReach,
   "limits-should-read-one-way": limitsShouldReadOneWay,
   "load-must-leave-room": loadMustLeaveRoom,
   "load-should-stay-within-limits": loadShouldStayWithinLimits,
@@ -241,6 +244,7 @@ export const CHECKS = {
   "use-could-be-left-out": useCouldBeLeftOut,
   "use-should-be-stated-once": useShouldBeStatedOnce,
   "used-file-must-exist": usedFileMustExist,
+  "usual-numbers-should-fit-together": usualNumbersShouldFitTogether,
   "usual-should-be-plausible": usualShouldBePlausible,
   "usual-should-be-stated": usualShouldBeStated,
   "variant-must-be-stated-once": variantMustBeStatedOnce,

@@ -51,7 +51,7 @@ interface Product {
 }
 
 /** The products that a formula `one / other` or `one * other` of a metric makes: `(formula) − metric`. */
-function productsIn(expression: Expression): Product[] {
+export function productsIn(expression: Expression): Product[] {
   if (expression.kind !== "operation" || expression.operator !== "-") return [];
   const { left: formula, right: metric } = expression;
   if (formula.kind !== "operation" || metric.kind !== "metric") return [];
@@ -78,7 +78,7 @@ function minus(left: Expression, right: Expression): Expression {
 }
 
 /** Whether an average of its value is its value at the averages. */
-function isLinear(expression: Expression): boolean {
+export function isLinear(expression: Expression): boolean {
   if (expression.kind !== "operation") return true;
   const { operator, left, right } = expression;
   if (!isLinear(left) || !isLinear(right)) return false;

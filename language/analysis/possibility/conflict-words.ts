@@ -107,7 +107,7 @@ function whatIsLeft(
  * What is left, without an end on the far side of the claim that is there only because nothing farther is plausible: what
  * matters is how near it comes.
  */
-function withoutFarEnd(left: Interval, claim: Interval, whateverIsPlausible: Interval): Interval {
+export function withoutFarEnd(left: Interval, claim: Interval, whateverIsPlausible: Interval): Interval {
   const isBelow = left.high < claim.low;
   const [end, stated] = isBelow ? [left.low, whateverIsPlausible.low] : [left.high, whateverIsPlausible.high];
   if (Math.abs(end - stated) <= Math.abs(end) * ROUNDING) return left;
