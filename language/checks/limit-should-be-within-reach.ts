@@ -81,8 +81,10 @@ player "P-1" {
 }`,
 });
 
-/** Whether each swing that a limit counts is counted by this one too. */
+/** Whether each swing that a limit counts is counted by this one too, which is about more than those. */
 function covers(wider: LoadLimit, { fullEffort, period }: LoadLimit): boolean {
-  const isAsLong = PERIODS.indexOf(wider.period ?? "session") >= PERIODS.indexOf(period ?? "session");
-  return isAsLong && (fullEffort || !wider.fullEffort);
+  const length = PERIODS.indexOf(period ?? "session");
+  const width = PERIODS.indexOf(wider.period ?? "session");
+  if (wider.fullEffort === fullEffort) return width > length;
+  return fullEffort && width >= length;
 }

@@ -127,6 +127,19 @@ export class Meanings {
     return found;
   }
 
+  /** The same of a metric of this file, which hangs on the other words that the file sees, and on where its own stand. */
+  answerOn(metric: Metric, question: unknown, findOut: () => readonly Remembered[]): readonly Remembered[] {
+    this.surroundings ??= this.memory.numberOf(surroundingsOf(this.document, this.names));
+    const places = this.placesIn(this.document.parseResult.value);
+    const key = `${startOf(metric)} in ${places} of ${this.surroundings} ${this.isSound(metric)} ${textOf(metric)}`;
+    const answers = this.memory.about(key);
+    const known = answers.get(question);
+    if (known !== undefined && known !== HANGS_ON_MORE) return known;
+    const found = findOut();
+    answers.set(question, copied(found));
+    return found;
+  }
+
   private readonly answersAbout = once((node: Block | Drill): Answers => this.memory.about(this.keyOf(node)));
 
   private readonly answersAmongOthers = once(

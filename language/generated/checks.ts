@@ -11,6 +11,7 @@ import { check as blockMustStartOnce } from "../checks/block-must-start-once.ts"
 import { check as blockStartsMustBeInOrder } from "../checks/block-starts-must-be-in-order.ts";
 import { check as blocksShouldFitTheTime } from "../checks/blocks-should-fit-the-time.ts";
 import { check as categoryMustBeAskedByName } from "../checks/category-must-be-asked-by-name.ts";
+import { check as categoryMustHaveItsTurn } from "../checks/category-must-have-its-turn.ts";
 import { check as changeCouldComeAlone } from "../checks/change-could-come-alone.ts";
 import { check as changeShouldBeOfOneClub } from "../checks/change-should-be-of-one-club.ts";
 import { check as changeShouldHaveABaseline } from "../checks/change-should-have-a-baseline.ts";
@@ -141,6 +142,7 @@ export const CHECKS = {
   "block-starts-must-be-in-order": blockStartsMustBeInOrder,
   "blocks-should-fit-the-time": blocksShouldFitTheTime,
   "category-must-be-asked-by-name": categoryMustBeAskedByName,
+  "category-must-have-its-turn": categoryMustHaveItsTurn,
   "change-could-come-alone": changeCouldComeAlone,
   "change-should-be-of-one-club": changeShouldBeOfOneClub,
   "change-should-have-a-baseline": changeShouldHaveABaseline,

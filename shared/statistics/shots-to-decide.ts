@@ -37,6 +37,23 @@ export function firstThatDecides(
   return decided;
 }
 
+/**
+ * The same for methods that, once they decide, go on deciding with every second shot: the middle of an even number of shots
+ * lies between two of them, and that of an odd number on one, so that a method may decide with some number and not with one
+ * more. About twenty calls.
+ */
+export function firstThatDecidesEvenOrOdd(
+  from: number,
+  most: number,
+  decides: (shots: number) => boolean,
+): number | undefined {
+  const first = [from, from + 1].flatMap((start) => {
+    const steps = firstThatDecides(0, Math.floor((most - start) / 2), (step) => decides(start + 2 * step));
+    return steps === undefined ? [] : [start + 2 * steps];
+  });
+  return first.length === 0 ? undefined : Math.min(...first);
+}
+
 /** So many shots that one more changes nothing. */
 const ENDLESS = 1e12;
 

@@ -1,7 +1,9 @@
 import { expect, test } from "vitest";
+import { middleSpanLimits } from "../../shared/statistics/middle-span.ts";
 import {
   fewestThatDecide,
   firstThatDecides,
+  firstThatDecidesEvenOrOdd,
   newShotsThatDecide,
 } from "../../shared/statistics/shots-to-decide.ts";
 import { spreadRatioLimits } from "../../shared/statistics/spread-change.ts";
@@ -14,6 +16,41 @@ test("one after the other, or by halving, the first number that decides is found
   }
   expect(fewestThatDecide(5, 40, (shots) => shots > 40)).toBeUndefined();
   expect(firstThatDecides(5, 40, (shots) => shots > 40)).toBeUndefined();
+});
+
+test("what decides with every second shot is found among even and odd numbers", () => {
+  for (const [even, odd] of [
+    [6, 9],
+    [12, 7],
+    [40, 39],
+    [6, 41],
+  ] as const) {
+    const decides = (shots: number) => shots >= (shots % 2 === 0 ? even : odd);
+    for (const from of [5, 6]) {
+      expect(firstThatDecidesEvenOrOdd(from, 40, decides)).toBe(fewestThatDecide(from, 40, decides));
+    }
+  }
+  expect(firstThatDecidesEvenOrOdd(5, 40, (shots) => shots > 40)).toBeUndefined();
+  let looked = 0;
+  firstThatDecidesEvenOrOdd(2, 1000, (shots) => ++looked > 0 && shots >= 777);
+  expect(looked).toBeLessThan(24);
+});
+
+test("some shots show a span of at least so much from the number on that is found, which halving may miss", () => {
+  let missed = 0;
+  for (const share of [0.05, 0.2, 0.3, 0.5, 0.8, 0.9]) {
+    for (const confidence of [0.5, 0.6, 0.75, 0.8, 0.9, 0.95]) {
+      const isShown = (shots: number) =>
+        Array.from({ length: shots }, (_, alike) => alike + 1).some((alike) => {
+          const values = Array.from({ length: shots }, (_, place) => (place < alike ? 0 : 1));
+          return (middleSpanLimits(values, share, confidence)?.low ?? 0) > 0;
+        });
+      const fewest = fewestThatDecide(2, 60, isShown);
+      expect(firstThatDecidesEvenOrOdd(2, 60, isShown), `${share} ${confidence}`).toBe(fewest);
+      if (firstThatDecides(2, 60, isShown) !== fewest) missed++;
+    }
+  }
+  expect(missed).toBeGreaterThan(0);
 });
 
 test("a cap below the shots hit asks for those alone", () => {

@@ -2,7 +2,11 @@
 
 import { once } from "../../../shared/once.ts";
 import type { Criterion } from "../../../shared/plan-model.ts";
-import { firstThatDecides, MOST_SHOTS } from "../../../shared/statistics/shots-to-decide.ts";
+import {
+  firstThatDecides,
+  firstThatDecidesEvenOrOdd,
+  MOST_SHOTS,
+} from "../../../shared/statistics/shots-to-decide.ts";
 import { percent, shots as shotsInWords } from "../../criteria/wording.ts";
 import { everyGoal, everyGoalAsJudged, isOpen, shotsAsked } from "../possibility/goals.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
@@ -74,7 +78,7 @@ function whatIsMissing(
     decisionsInReach(goal, at, level, vocabulary)?.has(verdict) ?? true;
   const verdict = (["met", "missed"] as const).find((decision) => !inReach(decision, counts, judged));
   if (verdict === undefined) return undefined;
-  const shots = firstThatDecides(counts.shots + 1, MOST_SHOTS, (number) =>
+  const shots = firstThat(goal)(counts.shots + 1, MOST_SHOTS, (number) =>
     inReach(verdict, { ...counts, shots: number }, judged),
   );
   const lower = ROUND.find(
@@ -86,6 +90,13 @@ function whatIsMissing(
     related: [],
   };
   return { goal, verdict, remark, shots, confidence: lower };
+}
+
+/** How the fewest shots that decide are found: of spans, which look at the middle of the shots, among even and odd numbers. */
+function firstThat(goal: AbilityGoal): typeof firstThatDecides {
+  return goal.kind === "statistic" && goal.statistic.kind === "span"
+    ? firstThatDecidesEvenOrOdd
+    : firstThatDecides;
 }
 
 function isConfidence(confidence: number): boolean {
