@@ -107,6 +107,15 @@ describe("where not all parts about ability are needed", () => {
     expect(either.cautions[0]).toContain("is judged at 93.34 % confidence instead of 80 %");
   });
 
+  test("where one error alone does not decide, there are fewer shares", () => {
+    const judgedAt = (text: string) => evaluate(criterion("group", text), shots).cautions[0];
+    expect(judgedAt(`2 of { ${share} / ${share} / ${share} }`)).toContain(
+      "at 90 % confidence instead of 80 %",
+    );
+    expect(judgedAt(`3 of { ${share} / ${share} / ${share} / ${share} }`)).toContain("at 93.34 % confidence");
+    expect(judgedAt(`2 of { ${share} / ${MISSED} / ${share} / ${MISSED} }`)).toContain("at 90 % confidence");
+  });
+
   test("parts about the shots hit take no share", () => {
     const mixed = evaluate(criterion("group", `any of { ${share} / ${MISSED} }`), shots);
     expect(mixed).toMatchObject({ verdict: "met", cautions: [] });

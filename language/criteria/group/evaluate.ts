@@ -3,12 +3,13 @@
  * as soon as so many no longer can be; a part that is open leaves it open where that matters.
  *
  * Where not all parts are needed, each part about ability is one more chance to be met by luck, or missed. The error that
- * each allows is then divided by their number (Bonferroni), so that the group keeps what its parts promise. `all of` needs
- * no such thing: it is met by luck no more often than its luckiest part (Berger 1982, intersection–union).
+ * each allows is then divided, into as many shares as it takes for the group to keep what its parts promise
+ * (`sharesOfError`). `all of` needs no such thing: it is met by luck no more often than its luckiest part (Berger 1982,
+ * intersection–union).
  */
 import type { Criterion, GroupCriterion } from "../../../shared/plan-model.ts";
 import type { Verdict } from "../../../shared/score-report.ts";
-import { confidenceEach } from "../../../shared/statistics/several-criteria.ts";
+import { confidenceEach, sharesOfError } from "../../../shared/statistics/several-criteria.ts";
 import { inWords } from "../../../shared/verdict.ts";
 import type { CountedShots, CriterionKind, Outcome } from "../criterion.ts";
 import { verdictOfSome } from "../verdict.ts";
@@ -115,15 +116,15 @@ function decidingShots(verdict: Verdict, outcomes: readonly Outcome[]): readonly
 /** The group with the error of its parts about ability divided among them, where a part can be met for another. */
 export function withSharedError(group: GroupCriterion): GroupCriterion {
   const chances = group.criteria.filter((part) => confidencesOf(part).length > 0).length;
-  if (chances < 2 || needed(group) === group.criteria.length) return group;
-  return { ...group, criteria: group.criteria.map((part) => surer(part, chances)) };
+  const shares = sharesOfError(group.criteria.length, needed(group), chances);
+  return shares === 1 ? group : { ...group, criteria: group.criteria.map((part) => surer(part, shares)) };
 }
 
-function surer(criterion: Criterion, chances: number): Criterion {
+function surer(criterion: Criterion, shares: number): Criterion {
   if (criterion.kind === "group")
-    return { ...criterion, criteria: criterion.criteria.map((part) => surer(part, chances)) };
+    return { ...criterion, criteria: criterion.criteria.map((part) => surer(part, shares)) };
   if (!("confidence" in criterion) || criterion.confidence === null) return criterion;
-  return { ...criterion, confidence: toBeTold(confidenceEach(criterion.confidence, chances, 1)) };
+  return { ...criterion, confidence: toBeTold(confidenceEach(criterion.confidence, shares)) };
 }
 
 /** A confidence with an error of three digits, no larger: what is told is to be the level that decided. */
