@@ -26,6 +26,45 @@ describe("JSON is a table whose columns are its keys", () => {
     expect(data.findings).toEqual([]);
   });
 
+  test.each([
+    ["lists", '{"club": {"path": [-1.5, 2]}, "carry": [150, 151.25]}', [1, 1]],
+    ["lists on lines", '{\n"by": "P-01", "club.path": [\n-1.5,\n2\n], "carry": [150,\n151.25]}\n', [3, 4]],
+    ["rows by number", '{"club.path": {"0": -1.5, "1": 2}, "carry": {"0": 150, "1": 151.25}}', [1, 1]],
+    [
+      "an object around lists",
+      '{"day": 3, "shots": {"carry": [150, 151.25], "club": {"path": [-1.5, 2]}}}',
+      [1, 1],
+    ],
+  ])("columns: %s", (_, text, lines) => {
+    const data = importTable(text, { columns });
+    expect(readings(data, "club-path", DEGREE)).toEqual([-1.5, 2]);
+    expect(readings(data, "carry")).toEqual([150, 151.25]);
+    expect(data.shots.map(({ row }) => row.line)).toEqual(lines);
+    expect(data.findings).toEqual([]);
+  });
+
+  test("columns that are not equally long, or not of the same rows, are one error", () => {
+    const message = (text: string) =>
+      importTable(text, { columns }).findings.map((finding) => finding.message);
+    expect(message('{"club.path": [1, 2, 3], "carry": [150, 151]}')).toEqual([
+      "This looks like JSON, but its lists are not equally long, or not of the same rows (club.path 3, carry 2), so which readings belong together cannot be told. Expected is an array of objects, one object on each line, or one with a list of readings for each column.",
+    ]);
+    expect(message('{"club.path": {"0": 1, "1": 2}, "carry": {"1": 150, "2": 151}}')).toHaveLength(1);
+  });
+
+  test("a shot with a series of numbers is one shot, and so is each on its line", () => {
+    const shot = '{"club": {"path": 1}, "carry": 150, "heights": [0, 12, 20, 14]}';
+    expect(readings(importTable(shot, { columns }), "carry")).toEqual([150]);
+    const lines = '{"club.path": "1", "carry": "150", "x": [1, 2], "y": [2, 3]}\n'.repeat(2);
+    expect(readings(importTable(lines, { columns }), "carry")).toEqual([150, 150]);
+  });
+
+  test("a list in which nothing was measured is no reading", () => {
+    const data = importTable('{"club.path": [1, null, 2], "carry": [null, 151, "-"]}', { columns });
+    expect(readings(data, "carry")).toEqual([undefined, 151, undefined]);
+    expect(data.findings).toEqual([]);
+  });
+
   test("numbers are numbers whatever decimal mark the source states for texts", () => {
     const data = importTable('[{"carry": 150.5, "club": {"path": "1,5"}}]', {
       columns,

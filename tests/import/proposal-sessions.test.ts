@@ -87,3 +87,18 @@ test("what several players have in common is no name of a session", () => {
   ]);
   expect(proposed).not.toContain("is session");
 });
+
+test("JSON by columns is understood as JSON by rows is", () => {
+  const rows = Array.from({ length: 12 }, (_, row) => ({
+    club: "7i",
+    "carry (m)": 150 + row,
+    day: `2026-03-${10 + (row % 2)}`,
+  }));
+  const columns = Object.fromEntries(
+    (["club", "carry (m)", "day"] as const).map((name) => [name, rows.map((row) => row[name])]),
+  );
+  const proposed = (value: unknown) =>
+    propose([{ path: "shots.json", content: JSON.stringify(value) }], { vocabulary }).text;
+  expect(proposed(columns)).toBe(proposed(rows));
+  expect(proposed(columns)).toContain("// 6 rows");
+});

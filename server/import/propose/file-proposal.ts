@@ -239,7 +239,7 @@ function whyNothing(text: string, form: Form | undefined): string {
   const why = text.includes("\0") ? whyBinary(text) : whyNoTable(text);
   if (why !== undefined) return why;
   if (/^\s*[[{]/.test(text) && (form === undefined || form.separator !== null))
-    return "This looks like JSON, but holds no list of shots. Expected is an array of objects, or one object on each line, in which every reading has a name.";
+    return "This looks like JSON, but holds no list of shots. Expected is an array of objects, or one object on each line, in which every reading has a name, or one with equally long lists of readings, each with a name.";
   if (form === undefined)
     return "This is no table of text: no line looks like column names with rows under it. Export the shots as CSV and name that file.";
   const { headerRow, names } = form;

@@ -1,5 +1,6 @@
 /** From JSON text that arrives in pieces to the records of a table: nested keys are names such as `club.path`. */
 import { LONGEST_RECORD } from "./delimited.ts";
+import { columnsOf, type JsonColumns, linesOfItems } from "./json-columns.ts";
 
 /** One record. `line` is the line of the file on which it begins, from 1. Cells that are missing are blank. */
 export interface JsonRecord {
@@ -13,9 +14,10 @@ export interface JsonSink {
   unreadable(line: number, text: string): void;
 }
 
-/** Why nothing more can be read: what begins in `line` never ends. */
+/** Why nothing more can be read: what begins in `line` never ends, or `why` in words. */
 export interface BrokenJson {
   readonly line: number;
+  readonly why?: string;
 }
 
 /** Whether a text is JSON rather than a delimited table: a list of objects, or an object, begins it. */
@@ -32,10 +34,10 @@ const [LINE_FEED, QUOTE, BRACKET, BACKSLASH, BRACE] = [10, 34, 91, 92, 123];
 const DEEPEST = 6;
 
 /**
- * Reads an array of objects, lines of one object each (JSON Lines), or one object in which the only list of objects holds
- * the shots. A record is given out when its last brace has arrived; `names` grows as new keys are met, and cells stand in
+ * Reads an array of objects, lines of one object each (JSON Lines), one object in which the only list of objects holds the
+ * shots, or one with a list for each column. A record is given out when its last brace has arrived; `names` grows as new keys are met, and cells stand in
  * its order. Numbers are written with the decimal mark given. Linear; holds one piece and one record, but for one object
- * around the shots, which is held as a whole.
+ * around the shots or the columns, which is held as a whole.
  */
 export class JsonReader {
   readonly names: string[] = [];
@@ -95,15 +97,29 @@ export class JsonReader {
     this.#text = this.#text.slice(start);
   }
 
-  /** The list in one object; else the object itself is the only record. */
+  /** The list in one object, or the columns; else the object itself is the only record. */
   #takeWhole(): void {
     const value = parsed(this.#text);
     const around = isObject(value) ? aroundShots(value) : undefined;
     if (around !== undefined) {
       this.#around = around;
       this.#scan();
-    } else if (isObject(value)) this.#give(value, 1, "");
-    else this.broken = { line: 1 };
+    } else if (isObject(value)) {
+      const columns = columnsOf(value);
+      if (columns === undefined) this.#give(value, 1, "");
+      else if (typeof columns === "string") this.broken = { line: 1, why: columns };
+      else this.#giveRows(columns);
+    } else this.broken = { line: 1 };
+  }
+
+  #giveRows(columns: JsonColumns): void {
+    const places = [...columns.keys()].map((name) => this.#placeOf(name));
+    const lists = [...columns.values()];
+    for (const [row, line] of linesOfItems(this.#text, lists[0]?.length ?? 0).entries()) {
+      const cells: string[] = [];
+      for (const [at, place] of places.entries()) cells[place] = this.#written(lists[at]?.[row] ?? null);
+      this.#sink.record({ line, cells });
+    }
   }
 
   /** Finds the objects that stand in a list with so many brackets around them. */
@@ -198,8 +214,8 @@ function areLines(text: string, isLast: boolean): boolean | undefined {
   if (feed < 0 && !isLast) return undefined;
   const first = parsed(feed < 0 ? beginning : beginning.slice(0, feed));
   if (!isObject(first)) return false;
-  // One object around a list of shots may stand on one line: then no other follows.
-  if (aroundShots(first) === undefined) return true;
+  // One object around a list of shots, or of columns, may stand on one line: then no other follows.
+  if (aroundShots(first) === undefined && columnsOf(first) === undefined) return true;
   const isAlone = feed < 0 || beginning.slice(feed).trim() === "";
   return isAlone ? (isLast ? false : undefined) : true;
 }

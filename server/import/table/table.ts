@@ -197,8 +197,9 @@ export class TableReader {
           : `What begins in line ${line} goes on for more than ${LONGEST_RECORD / 1_000_000} million characters without an end. Is a quotation mark never closed there, or is this no table?`;
       this.#fail("file-unreadable", message, { line, ...(column === undefined ? {} : { column }) });
     } else if (this.#json?.broken !== undefined) {
-      const { line } = this.#json.broken;
-      const message = `This looks like JSON, but what begins in line ${line} does not end, or is more than can be held. Expected is an array of objects, or one object on each line.`;
+      const { line, why } = this.#json.broken;
+      const what = why ?? `what begins in line ${line} does not end, or is more than can be held`;
+      const message = `This looks like JSON, but ${what}. Expected is an array of objects, one object on each line, or one with a list of readings for each column.`;
       this.#fail("file-unreadable", message, { line });
     }
   }
