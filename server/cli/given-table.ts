@@ -1,7 +1,7 @@
 /** A table that is named on the command line. */
 import { stat } from "node:fs/promises";
 import { DamagedPackingError } from "../import/gunzip.ts";
-import { contentOf, type Watcher } from "../import/import-files.ts";
+import { contentOf, type Watcher } from "../import/pieces.ts";
 import { dataFilesOnDisk } from "../node/data-files.ts";
 import { PathError } from "../node/path-error.ts";
 import { nameOfPath } from "../node/path-names.ts";

@@ -2,7 +2,8 @@
 import { isSession, type Session } from "../../language/generated/tree/ast.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
 import { Latest } from "../../shared/latest.ts";
-import { importFiles, type Watcher } from "../import/import-files.ts";
+import { importFiles } from "../import/import-files.ts";
+import type { Watcher } from "../import/pieces.ts";
 import type { Project, ProjectFile } from "../node/load-project.ts";
 import { UnreadableDataError } from "../node/unreadable-data-error.ts";
 import type { OtherSession, ReadSession } from "../scoring/earlier/other-sessions.ts";

@@ -1,5 +1,5 @@
 /** How far large tables are read, for whoever waits at a terminal. */
-import type { Watcher } from "../import/import-files.ts";
+import type { Watcher } from "../import/pieces.ts";
 import type { Output } from "./io.ts";
 
 /** From this many bytes of a table on it is shown: nobody waits for less. */

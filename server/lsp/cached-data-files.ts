@@ -3,7 +3,8 @@ import { type FileSystemProvider, URI, UriUtils } from "langium";
 import { savedUri } from "../../language/names/saved-uri.ts";
 import { FollowedTable } from "../import/follow/followed-table.ts";
 import type { GrowingFile } from "../import/follow/tail.ts";
-import type { DataFiles, Pieces } from "../import/import-files.ts";
+import type { DataFiles } from "../import/import-files.ts";
+import type { Pieces } from "../import/pieces.ts";
 
 /** Tables of this many bytes and more are handed out in pieces, so that the server goes on answering meanwhile. */
 const LARGE = 1_000_000;

@@ -1,7 +1,8 @@
 /** From tables nobody has described yet to what an editor shows before a file is made of it. */
 import type { ImportedColumn, TableImport } from "../../shared/protocol/import-tables.ts";
 import { DamagedPackingError } from "../import/gunzip.ts";
-import { contentOf, type DataFiles } from "../import/import-files.ts";
+import type { DataFiles } from "../import/import-files.ts";
+import { contentOf } from "../import/pieces.ts";
 import type { FileProposal } from "../import/propose/file-proposal.ts";
 import { meaningText } from "../import/propose/meaning-text.ts";
 import type { ProjectDeclarations } from "../import/propose/project.ts";

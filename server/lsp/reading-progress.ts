@@ -1,6 +1,6 @@
 /** Tells people how far a large table is read, and lets them stop it. */
 import type { Connection, InitializeParams } from "vscode-languageserver";
-import type { Watcher } from "../import/import-files.ts";
+import type { Watcher } from "../import/pieces.ts";
 
 /** Nobody needs to be told about what is over by then, in milliseconds. */
 const PATIENCE = 700;

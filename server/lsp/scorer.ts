@@ -9,7 +9,7 @@ import { Latest } from "../../shared/latest.ts";
 import type { ScoringInput } from "../../shared/plan-model.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
 import type { SessionData } from "../../shared/session-data.ts";
-import type { Watcher } from "../import/import-files.ts";
+import type { Watcher } from "../import/pieces.ts";
 import { type ReadingsAt, readingsAt } from "../report/readings.ts";
 import { CachedDataFiles, type GrowingFiles } from "./cached-data-files.ts";
 import { type File, fileOf, planOf } from "./declared.ts";

@@ -5,7 +5,7 @@ import { type Declared, keyOf } from "../../shared/protocol/message.ts";
 import type { PlanScore } from "../../shared/protocol/plan-score.ts";
 import type { SessionScore } from "../../shared/protocol/session-score.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
-import type { Watcher } from "../import/import-files.ts";
+import type { Watcher } from "../import/pieces.ts";
 import { goalSummary, goalTally } from "../report/summary.ts";
 import { declared, declaredAt, latestFirst, planOf, rangeOf } from "./declared.ts";
 import type { Practice } from "./practice.ts";

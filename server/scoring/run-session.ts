@@ -2,7 +2,8 @@
 import type { ScoringInput } from "../../shared/plan-model.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
 import type { SessionData } from "../../shared/session-data.ts";
-import { type DataFiles, importFiles, type Watcher } from "../import/import-files.ts";
+import { type DataFiles, importFiles } from "../import/import-files.ts";
+import type { Watcher } from "../import/pieces.ts";
 import { type OtherSession, sessionsWanted } from "./earlier/other-sessions.ts";
 import { withPhysics } from "./physics.ts";
 import { planContent } from "./plan-content.ts";

@@ -1,8 +1,10 @@
 /** A table of many sessions in which each reads its own rows only: it finds what it finds where it reads all of them. */
 import { createHash } from "node:crypto";
+import { gzipSync } from "node:zlib";
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { type DataFiles, importFiles, type Pieces, type Watcher } from "../../server/import/import-files.ts";
+import { type DataFiles, importFiles } from "../../server/import/import-files.ts";
+import type { Pieces, Watcher } from "../../server/import/pieces.ts";
 import type { ScoringInput, Source } from "../../shared/plan-model.ts";
 import { column, metricColumn, scoringInput, source } from "../support/scoring-input.ts";
 
@@ -118,6 +120,10 @@ describe("what a session finds", () => {
     (text: string) => new TextEncoder().encode(`\uFEFF${text}`),
     (text: string) => new Uint8Array(Buffer.from(text, "latin1")),
     (text: string) => new Uint8Array(Buffer.from(`\uFEFF${text}`, "utf16le")),
+    (text: string) => new Uint8Array(Buffer.from(`\uFEFF${text}`, "utf16le").swap16()),
+    (text: string) => new Uint8Array(gzipSync(text)),
+    (text: string) => new Uint8Array(gzipSync(Buffer.from(`\uFEFF${text}`, "utf16le"))),
+    (text: string) => new Uint8Array(gzipSync(text).subarray(0, -9)),
   );
 
   test("does not depend on who read the table before", async () => {
@@ -165,6 +171,23 @@ describe("how much is read", () => {
       expect(shots).toHaveLength(ROWS);
     }
     expect(table.read).toBeLessThan(5.5 * table.size);
+  });
+
+  test.each([
+    [
+      "in UTF-16",
+      (text: Uint8Array) => new Uint8Array(Buffer.from(`\uFEFF${Buffer.from(text)}`, "utf16le")),
+      5.5,
+    ],
+    ["packed, which is not read any more then", (text: Uint8Array) => new Uint8Array(gzipSync(text)), 2],
+  ])("so it is %s", async (_, encode, times) => {
+    const table = new Table(encode(content), 1 << 16);
+    for (const session of sessions) {
+      const { shots, files } = await importFiles(session, having(table));
+      expect(shots).toHaveLength(ROWS);
+      expect(files[0]?.sha256).toBe(table.sha256());
+    }
+    expect(table.read).toBeLessThanOrEqual(times * table.size);
   });
 
   test("as a whole by whoever has other columns, or another source", async () => {

@@ -4,8 +4,8 @@ const LF = 0x0a;
 const CR = 0x0d;
 
 /**
- * Lines end in LF, CRLF or CR, and count from 1. For encodings in which these bytes stand for nothing else: all that contain
- * ASCII. Holds the starts of the lines from the one that was asked for last.
+ * Lines end in LF, CRLF or CR, and count from 1. For UTF-16, and for encodings in which these bytes stand for nothing else:
+ * all that contain ASCII. Holds the starts of the lines from the one that was asked for last.
  */
 export class LineStarts {
   #starts = [0];
@@ -13,20 +13,37 @@ export class LineStarts {
   #first = 1;
   #size = 0;
   #isAfterCr = false;
+  /** The first byte of a unit of UTF-16 whose second has not arrived. */
+  #half: number | undefined;
 
-  push(bytes: Uint8Array): void {
+  /** `encoding` is the label of that of the whole text. */
+  push(bytes: Uint8Array, encoding = "utf-8"): void {
+    if (encoding.startsWith("utf-16")) this.#pushUnits(bytes, encoding === "utf-16be");
+    else for (let at = 0; at < bytes.length; at++) this.#take(bytes[at] ?? 0, this.#size + at + 1);
+    this.#size += bytes.length;
+  }
+
+  #pushUnits(bytes: Uint8Array, isBigEndian: boolean): void {
     for (let at = 0; at < bytes.length; at++) {
       const byte = bytes[at] ?? 0;
-      if (byte > CR) this.#isAfterCr = false;
-      else if (byte === LF && this.#isAfterCr) {
-        this.#starts[this.#starts.length - 1] = this.#size + at + 1;
-        this.#isAfterCr = false;
-      } else {
-        if (byte === LF || byte === CR) this.#starts.push(this.#size + at + 1);
-        this.#isAfterCr = byte === CR;
+      if (this.#half === undefined) this.#half = byte;
+      else {
+        this.#take(isBigEndian ? 256 * this.#half + byte : this.#half + 256 * byte, this.#size + at + 1);
+        this.#half = undefined;
       }
     }
-    this.#size += bytes.length;
+  }
+
+  /** What stands in the text before a place in bytes. */
+  #take(code: number, end: number): void {
+    if (code > CR) this.#isAfterCr = false;
+    else if (code === LF && this.#isAfterCr) {
+      this.#starts[this.#starts.length - 1] = end;
+      this.#isAfterCr = false;
+    } else {
+      if (code === LF || code === CR) this.#starts.push(end);
+      this.#isAfterCr = code === CR;
+    }
   }
 
   /** How many bytes were pushed. */

@@ -59,9 +59,14 @@ export class PartsReader {
   }
 
   push(bytes: Uint8Array): void {
-    this.#lineStarts.push(bytes);
-    this.#table.push(this.#decoding.push(bytes));
-    if (this.#decoding.encoding.startsWith("utf-16")) this.isHopeless = true;
+    const before = this.#decoding.encoding;
+    const text = this.#decoding.push(bytes);
+    const { encoding } = this.#decoding;
+    // Lines were counted in bytes until then: a piece was so short that nothing could be told from it.
+    if (encoding.startsWith("utf-16") && encoding !== before && this.#lineStarts.size > 0)
+      this.isHopeless = true;
+    this.#lineStarts.push(bytes, encoding);
+    this.#table.push(text);
     if (this.#last !== undefined) this.#lineStarts.forgetBefore(this.#last.line);
   }
 
@@ -71,7 +76,7 @@ export class PartsReader {
     this.#table.end();
     this.#rows?.end();
     this.#settle();
-    if (this.isHopeless || this.#decoding.encoding.startsWith("utf-16")) return undefined;
+    if (this.isHopeless) return undefined;
     return {
       layout: this.#table.layout,
       encoding: this.#decoding.encoding,

@@ -5,11 +5,12 @@
 import type { Source } from "../../../shared/plan-model.ts";
 import type { FileImport } from "../file-import.ts";
 import type { Problem } from "../finding.ts";
-import { isPacked } from "../gunzip.ts";
-import type { Pieces, Watcher } from "../import-files.ts";
+import { DamagedPackingError, isPacked } from "../gunzip.ts";
+import { type Pieces, startingWith, unpackedPieces, type Watcher, watched } from "../pieces.ts";
 import { decodingFrom } from "../table/decode.ts";
 import type { Layout, TableRow } from "../table/table.ts";
 import { PartsReader } from "./parts-reader.ts";
+import { UnpackedTable } from "./unpacked-table.ts";
 
 /** The rows that have the same in every column that parts the table. */
 export interface Part {
@@ -27,7 +28,7 @@ export interface Part {
 export interface Places {
   /** Undefined where the header was not found. */
   readonly layout: Layout | undefined;
-  /** The label of an encoding that contains ASCII. */
+  /** The label of UTF-16, or of an encoding that contains ASCII. */
   readonly encoding: string;
   readonly parts: readonly Part[];
   /** The runs that every session reads. */
@@ -39,7 +40,7 @@ export interface Places {
   readonly failure: Problem | undefined;
 }
 
-type Parted = Pieces & Required<Pick<Pieces, "between">>;
+type Parted = Pick<Pieces, "sha256" | "size"> & Required<Pick<Pieces, "between">>;
 
 type Known = "read once" | Promise<TableParts | undefined>;
 
@@ -48,7 +49,7 @@ const known = new WeakMap<Pieces, Map<string, Known>>();
 
 /**
  * The parts of a table, where it has some, and was read before. Undefined where it is to be read as a whole: it is small,
- * still being written, packed, JSON, in UTF-16, or not parted by columns.
+ * still being written, JSON, not parted by columns, or packed and holds more than can be kept.
  * @throws the reason of the watcher's signal where it is aborted
  */
 export async function partsOf(
@@ -85,28 +86,33 @@ function isParted({ columns }: Source): boolean {
   return columns.some(({ content: { kind } }) => kind === "player" || kind === "date" || kind === "session");
 }
 
-function canBeParted(pieces: Pieces): pieces is Parted {
+function canBeParted(pieces: Pieces): pieces is Pieces & Parted {
   return pieces.between !== undefined && pieces.isGrowing !== true;
 }
 
 async function findParts(
-  pieces: Parted,
+  pieces: Pieces & Parted,
   source: Source,
   file: string,
-  { signal, progress }: Watcher,
+  watcher: Watcher,
 ): Promise<TableParts | undefined> {
   const reader = new PartsReader(source);
-  let bytes = 0;
-  for await (const piece of pieces) {
-    if (bytes === 0 && isPacked(piece)) return undefined;
-    signal?.throwIfAborted();
-    bytes += piece.length;
-    progress?.(file, bytes, pieces.size);
-    reader.push(piece);
-    if (reader.isHopeless) return undefined;
+  const raw = watched(pieces, file, watcher);
+  const first = await raw.next();
+  if (first.done) return undefined;
+  const unpacked = isPacked(first.value) ? new UnpackedTable(pieces) : undefined;
+  try {
+    for await (const piece of unpackedPieces(startingWith(first.value, raw))) {
+      reader.push(piece);
+      unpacked?.push(piece);
+      if (reader.isHopeless || unpacked?.isTooMuch === true) return undefined;
+    }
+  } catch (error) {
+    if (error instanceof DamagedPackingError) return undefined; // whoever reads it says so
+    throw error;
   }
   const places = reader.end();
-  return places === undefined ? undefined : TableParts.of(pieces, places);
+  return places === undefined ? undefined : TableParts.of(unpacked ?? pieces, places);
 }
 
 /** Bytes that are read at once, and as many of what every session reads are kept. */
