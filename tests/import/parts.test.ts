@@ -143,6 +143,39 @@ describe("what a session finds", () => {
     );
   });
 
+  test("does not depend on that in JSON Lines either", async () => {
+    const shot = fc.record(
+      {
+        Who: who,
+        Day: day,
+        Carry: fc.oneof(fc.double(), carry),
+        Path: fc.constantFrom(1.5, null),
+        More: fc.constant(1),
+      },
+      { requiredKeys: ["Who"] },
+    );
+    const line = fc.oneof(
+      { weight: 40, arbitrary: shot.map((value) => JSON.stringify(value)) },
+      { weight: 1, arbitrary: fc.constantFrom("", "7", '{"Who":', "  ") },
+    );
+    const lineEnd = fc.oneof(
+      { weight: 5, arbitrary: fc.constant("\n") },
+      { weight: 1, arbitrary: fc.constant("\r\n") },
+    );
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(line, { minLength: 1, maxLength: 40 }),
+        lineEnd,
+        encoded,
+        async (lines, end, encode) => {
+          const content = encode(lines.join(end));
+          expect(await fromParts(content, SESSIONS)).toEqual(await alone(content, SESSIONS));
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
   test.each([
     ["no table", "nothing\nat all\n"],
     ["another header", "Who;Day;Carry\nP-01;2026-03-04;150\n"],

@@ -41,6 +41,7 @@ export class PartsReader {
   readonly #starts: number[] = [];
   #failure: Problem | undefined;
   #hasShot = false;
+  #hasCarriageReturn = false;
   /** Whose the last shot is. */
   #shotOf: Part | undefined;
   /** The last row, of which more may be found out, and the run before it. */
@@ -67,6 +68,7 @@ export class PartsReader {
       this.isHopeless = true;
     this.#lineStarts.push(bytes, encoding);
     this.#table.push(text);
+    this.#hasCarriageReturn ||= text.includes("\r");
     if (this.#last !== undefined) this.#lineStarts.forgetBefore(this.#last.line);
   }
 
@@ -76,7 +78,9 @@ export class PartsReader {
     this.#table.end();
     this.#rows?.end();
     this.#settle();
-    if (this.isHopeless) return undefined;
+    // In JSON a carriage return ends no line.
+    const areLinesOthers = this.#table.layout?.separator === null && this.#hasCarriageReturn;
+    if (this.isHopeless || areLinesOthers) return undefined;
     return {
       layout: this.#table.layout,
       encoding: this.#decoding.encoding,
@@ -89,7 +93,7 @@ export class PartsReader {
   }
 
   #takeHeader(header: Header, form: TableForm): boolean {
-    if (form === "json") this.isHopeless = true;
+    if (form === "json" && this.#table.layout === undefined) this.isHopeless = true;
     const columns = bindColumns(header, this.#source, ANYBODY, () => {});
     if (columns === undefined || this.isHopeless) return false;
     this.#columns = columns;
@@ -116,6 +120,8 @@ export class PartsReader {
   /** What is reported of a row comes after it. */
   #note(problem: Problem): void {
     if (problem.severity === "error") this.#failure = problem;
+    else if (problem.code === "row-unreadable")
+      this.isHopeless = true; // it is no row that could be read again
     else if (this.#last !== undefined) this.#last.kind = "for all";
   }
 

@@ -49,7 +49,7 @@ const known = new WeakMap<Pieces, Map<string, Known>>();
 
 /**
  * The parts of a table, where it has some, and was read before. Undefined where it is to be read as a whole: it is small,
- * still being written, JSON, not parted by columns, or packed and holds more than can be kept.
+ * still being written, JSON that is not of lines, not parted by columns, or packed and holds more than can be kept.
  * @throws the reason of the watcher's signal where it is aborted
  */
 export async function partsOf(

@@ -59,11 +59,29 @@ export class JsonReader {
   /** What was found out about a text that begins with an object: lines of objects, or one object; not yet, where undefined. */
   #isLines: boolean | undefined;
 
-  /** `beginning` is the first text of the file, which is pushed all the same: it tells a list from lines. */
-  constructor(beginning: string, decimal: "comma" | "point", sink: JsonSink) {
+  /**
+   * `beginning` is the first text of the file, which is pushed all the same: it tells a list from lines. `from`: what is pushed
+   * begins at a line of JSON Lines further down, above which these names were met.
+   */
+  constructor(
+    beginning: string,
+    decimal: "comma" | "point",
+    sink: JsonSink,
+    from?: { readonly line: number; readonly names: readonly string[] },
+  ) {
+    if (from !== undefined) {
+      this.#isLines = true;
+      this.#line = from.line;
+      for (const name of from.names) this.#placeOf(name);
+    }
     this.#decimalMark = decimal === "comma" ? "," : ".";
     this.#sink = sink;
     this.#isArray = /^\s*\[/.test(beginning);
+  }
+
+  /** Whether each record is a line of its own, as far as that is known. */
+  get isOfLines(): boolean {
+    return this.#isLines === true;
   }
 
   push(piece: string): void {

@@ -5,7 +5,7 @@ import { type Problem, quote, type Report } from "../finding.ts";
 import { type DelimitedReader, LONGEST_RECORD, type TableRecord } from "./delimited.ts";
 import { fromLine, likeliestHeader, wantedHeaders, whyNoHeader } from "./find-header.ts";
 import { Header } from "./header.ts";
-import { JsonReader, looksLikeJson } from "./json.ts";
+import { JsonReader, type JsonSink, looksLikeJson } from "./json.ts";
 import { whyBinary, whyNoTable } from "./no-table.ts";
 import { type Parting, recordReader, SEPARATORS } from "./separators.ts";
 
@@ -15,8 +15,10 @@ export interface TableRow {
   readonly cells: readonly string[];
 }
 
-/** How the lines of a delimited table are read, once its header was found. */
-export interface Layout extends Parting {
+/** How the lines of a table are read, once its header was found: those of one that is delimited or aligned, or JSON Lines. */
+export type Layout = DelimitedLayout | { readonly separator: null; readonly header: Header };
+
+interface DelimitedLayout extends Parting {
   readonly header: Header;
 }
 
@@ -63,19 +65,21 @@ export class TableReader {
     this.#beginning = isGrowing ? 0 : BEGINNING;
   }
 
-  /** That of a delimited table whose header was found. */
+  /** That of a table of lines whose header was found; undefined of other JSON. */
   get layout(): Layout | undefined {
     return this.#layout;
   }
 
-  /** Goes on at a line under the header of a delimited table whose layout is known, as if nothing stood above it that was not pushed. */
+  /** Goes on at a line under the header of a table whose layout is known, as if nothing stood above it that was not pushed. */
   goOnAt(line: number, layout: Layout): void {
     this.#delimited?.end();
+    this.#json?.end();
     this.#checkBroken();
     if (this.failed) return;
     this.#isBlank = false;
     if (this.#layout === undefined && !this.#takeHeader(layout)) return;
-    this.#delimited = recordReader(layout, line, (record) => this.#takeRecord(record, layout));
+    if (layout.separator === null) this.#json = this.#jsonReader("", { line, names: layout.header.names });
+    else this.#delimited = recordReader(layout, line, (record) => this.#takeRecord(record, layout));
   }
 
   /** The table cannot be read: what was read until now counts for nothing. */
@@ -160,7 +164,8 @@ export class TableReader {
 
   #takeHeader(layout: Layout): boolean {
     this.#layout = layout;
-    if (!this.#sink.header(layout.header, "delimited")) this.failed = true;
+    if (!this.#sink.header(layout.header, layout.separator === null ? "json" : "delimited"))
+      this.failed = true;
     return !this.failed;
   }
 
@@ -169,7 +174,7 @@ export class TableReader {
     this.#checkBroken();
   }
 
-  #takeRecord({ line, height, cells }: TableRecord, { separator }: Layout): void {
+  #takeRecord({ line, height, cells }: TableRecord, { separator }: Parting): void {
     if (this.failed || isBlankRow(cells)) return;
     this.#sink.row({ line, cells });
     // A stray quotation mark swallows everything up to the next one: rows, too.
@@ -204,8 +209,8 @@ export class TableReader {
     }
   }
 
-  #jsonReader(text: string): JsonReader {
-    return new JsonReader(text, this.#source.decimal, {
+  #jsonReader(text: string, from?: ConstructorParameters<typeof JsonReader>[3]): JsonReader {
+    const sink: JsonSink = {
       record: (row) => {
         if (this.failed) return;
         if (this.#jsonRows === undefined) {
@@ -223,7 +228,8 @@ export class TableReader {
           text,
           message: `Line ${line} holds no JSON object, so there is no shot to read: ${quote(text)}.`,
         }),
-    });
+    };
+    return new JsonReader(text, this.#source.decimal, sink, from);
   }
 
   #pushJson(piece: string): void {
@@ -237,7 +243,9 @@ export class TableReader {
     const rows = this.#jsonRows;
     if (rows === undefined || this.failed) return;
     this.#jsonRows = undefined;
-    if (!this.#sink.header(new Header([...(this.#json?.names ?? [])]), "json")) this.failed = true;
+    const header = new Header([...(this.#json?.names ?? [])]);
+    if (this.#json?.isOfLines === true) this.#layout = { separator: null, header };
+    if (!this.#sink.header(header, "json")) this.failed = true;
     else for (const row of rows) if (!isBlankRow(row.cells)) this.#sink.row(row);
   }
 }
