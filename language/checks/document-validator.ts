@@ -137,8 +137,8 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
 /** Adds the nodes that a node is made of. Plain loops: this runs for every node at every keystroke. */
 function pushChildren(node: AstNode, into: AstNode[]): void {
   for (const property in node) {
-    if (property.startsWith("$")) continue;
     const value: unknown = node[property as keyof AstNode];
+    if (typeof value !== "object" || property.startsWith("$")) continue;
     if (Array.isArray(value)) {
       for (const item of value) if (isNode(item)) into.push(item);
     } else if (isNode(value)) into.push(value);

@@ -26,8 +26,9 @@ export const check = defineCheck({
     const { report } = context;
     const { use } = block;
     const drill = use?.drill?.ref;
+    if (use === undefined || drill === undefined) return;
     const here = shotsOf(block);
-    if (use === undefined || drill === undefined || here === undefined) return;
+    if (here === undefined) return;
     if (!isRead(drill, context) || block.statements.some(isSuccess)) return;
     const bindings = bindingsIn(use);
     for (const criterion of goalsOf(drill)) {

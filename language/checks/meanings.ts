@@ -267,9 +267,9 @@ export class Meanings {
 const NO_OTHERS: ReadonlyMap<string, BlockModel> = new Map();
 
 /** A drill is a block by itself. */
-export function blocksOf(node: Plan | Drill): readonly (Block | Drill)[] {
-  return isPlan(node) ? node.statements.filter(isBlock) : [node];
-}
+export const blocksOf = once((node: Plan | Drill): readonly (Block | Drill)[] =>
+  isPlan(node) ? node.statements.filter(isBlock) : [node],
+);
 
 /** Plain data, as it can be written. A part of a text would hold on to the whole, long after an edit. */
 function copied(found: readonly Remembered[]): readonly Remembered[] {

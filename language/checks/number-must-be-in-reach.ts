@@ -26,7 +26,8 @@ export const check = defineCheck({
   reason: "No practice has so many, and what is computed from such a number is wrong in its last digits.",
   run(node, { report }) {
     for (const { value, property, roles } of numbersOf(node)) {
-      if (value <= (roles.some((role) => COUNTED.has(role)) ? MOST_COUNTED : LARGEST)) continue;
+      if (value <= MOST_COUNTED) continue;
+      if (value <= LARGEST && !roles().some((role) => COUNTED.has(role))) continue;
       const cst = cstOf(node, property);
       if (cst === undefined) continue;
       report({ message: "This number is too large to be meant. Write a smaller one.", node, cst });

@@ -23,7 +23,7 @@ export const check = defineCheck({
   reason: "Shots, swings, hits, goals and rows come whole.",
   run(node, { report }) {
     for (const { value, property, roles } of numbersOf(node)) {
-      if (Number.isInteger(value) || !Number.isFinite(value) || !roles.some((role) => WHOLE.has(role)))
+      if (Number.isInteger(value) || !Number.isFinite(value) || !roles().some((role) => WHOLE.has(role)))
         continue;
       const cst = cstOf(node, property);
       if (cst === undefined) continue;

@@ -27,7 +27,10 @@ export const check = defineCheck({
   run(node, { report }) {
     for (const { value, property, roles } of numbersOf(node)) {
       if (value !== 0) continue;
-      const [advice, better] = roles.map((role) => NOT_ZERO[role]).find((known) => known !== undefined) ?? [];
+      const [advice, better] =
+        roles()
+          .map((role) => NOT_ZERO[role])
+          .find((known) => known !== undefined) ?? [];
       const cst = cstOf(node, property);
       if (advice === undefined || cst === undefined) continue;
       report({

@@ -1,7 +1,7 @@
 /** The plain numbers of a text, each with what it is a number of. */
 import { type AstNode, AstUtils } from "langium";
 import { once } from "../../shared/once.ts";
-import { type Count, type Drill, isCount, isQuantity, type Parameter } from "../generated/tree/ast.ts";
+import { Count, type Drill, isCount, type Parameter, Quantity } from "../generated/tree/ast.ts";
 import { parameterOf, placeOfNumber } from "../types/parameters.ts";
 import type { TextEdit } from "./check.ts";
 import { rangeOf, replace } from "./edits.ts";
@@ -12,29 +12,33 @@ export type Role = `${string}.${string}`;
 export interface StatedNumber {
   readonly value: number;
   readonly property: string;
-  /** More than one where a parameter stands in several places. */
-  readonly roles: readonly Role[];
+  /** More than one where a parameter stands in several places. Found out when asked for. */
+  readonly roles: () => readonly Role[];
 }
+
+const NO_NUMBERS: readonly StatedNumber[] = [];
 
 /**
  * The numbers that a node itself states. A number that a parameter stands for has the roles of the places where the
  * parameter does, so that it is looked at where it is written: as an argument or as a default.
  */
-export function numbersOf(node: AstNode): StatedNumber[] {
-  if (isCount(node)) {
-    const { value } = node;
-    return value === undefined ? [] : [{ value, property: "value", roles: [roleOf(node)] }];
-  }
-  if (isQuantity(node)) {
-    const roles = node.unit === undefined ? rolesOf(parameterOf(node.$container)) : [];
-    const { value } = node;
-    return value === undefined ? [] : [{ value, property: "value", roles: [...roles, "Quantity.value"] }];
+export function numbersOf(node: AstNode): readonly StatedNumber[] {
+  if (node.$type === Count.$type || node.$type === Quantity.$type) {
+    const amount = node as Count | Quantity;
+    const { value } = amount;
+    return value === undefined ? NO_NUMBERS : [{ value, property: "value", roles: () => rolesAt(amount) }];
   }
   return Object.entries(node).flatMap(([property, value]: [string, unknown]) =>
     typeof value === "number" && !property.startsWith("$")
-      ? [{ value, property, roles: [`${node.$type}.${property}` as const] }]
+      ? [{ value, property, roles: () => [`${node.$type}.${property}` as const] }]
       : [],
   );
+}
+
+function rolesAt(amount: Count | Quantity): readonly Role[] {
+  if (isCount(amount)) return [roleOf(amount)];
+  const roles = amount.unit === undefined ? rolesOf(parameterOf(amount.$container)) : [];
+  return [...roles, "Quantity.value"];
 }
 
 /** Writes another number: where a parameter stands for it, as the default of that. */

@@ -1,4 +1,4 @@
-import type { Quantity } from "../generated/tree/ast.ts";
+import type { Dimension, Quantity } from "../generated/tree/ast.ts";
 import { dimensionOfUnit, unitOfQuantity } from "../types/units.ts";
 import { defineCheck } from "./check.ts";
 import { code } from "./wording.ts";
@@ -39,11 +39,16 @@ plan "Gate" {
 
 /** The same amount in the same direction, whatever the units; zero has none. */
 function areSame(one: Quantity, other: Quantity): boolean {
-  const [first, second] = [one, other].map(
-    (quantity) => quantity.value && quantity.value * unitOfQuantity(quantity).factor,
-  );
-  if (first === undefined || first !== second) return false;
-  const dimensions = [one, other].map(({ unit }) => unit?.ref && dimensionOfUnit(unit.ref));
-  const words = [one, other].map(({ direction }) => direction?.$refText);
-  return dimensions[0] === dimensions[1] && (first === 0 || words[0] === words[1]);
+  const size = sizeOf(one);
+  if (size === undefined || size !== sizeOf(other)) return false;
+  if (dimensionOf(one) !== dimensionOf(other)) return false;
+  return size === 0 || one.direction?.$refText === other.direction?.$refText;
+}
+
+function sizeOf(quantity: Quantity): number | undefined {
+  return quantity.value && quantity.value * unitOfQuantity(quantity).factor;
+}
+
+function dimensionOf({ unit }: Quantity): Dimension | undefined {
+  return unit?.ref && dimensionOfUnit(unit.ref);
 }

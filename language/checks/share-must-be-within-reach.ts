@@ -52,7 +52,9 @@ export const check = defineCheck({
     "Nothing can be worked out from a share of none, of more than all, or of all where only a part makes sense.",
   run(node, { report }) {
     for (const { value, property, roles } of numbersOf(node)) {
-      const reach = roles.map((role) => REACHES[role]).find((known) => known !== undefined);
+      const reach = roles()
+        .map((role) => REACHES[role])
+        .find((known) => known !== undefined);
       if (reach === undefined) continue;
       const { low, high, isOpen, why, better } = reach;
       if (isOpen ? value > low && value < high : value >= low && value <= high) continue;

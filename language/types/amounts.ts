@@ -7,23 +7,17 @@ import {
   type ChangeCriterion,
   type Dimension,
   type EllipseCriterion,
-  isAmountValue,
-  isEllipseCriterion,
-  isExpression,
   isMove,
   isMovement,
   isQuantity,
   isSpan,
-  isStatisticCriterion,
   isSummary,
-  isUncertaintyPart,
-  isUsual,
-  isWithin,
   type Metric,
   type MetricColumn,
   type Parameter,
   PlanTime,
   type Quantity,
+  type Range,
   Review,
   type ShownIn,
   type StatisticCriterion,
@@ -44,15 +38,39 @@ export type AmountRole = "place" | "width" | "circumstance" | "argument" | "oper
 
 export function roleOf(quantity: Quantity): AmountRole {
   const around = quantity.$container;
-  if (around.$type in CIRCUMSTANCES) return "circumstance";
-  if (isAmountValue(around)) return "argument";
-  if (isExpression(around)) return "operand";
-  if (isWithin(around) && around.tolerance === quantity) return "width";
-  if (isMovement(around)) return isMove(around) ? "place" : "width";
-  if (isUncertaintyPart(around) || (isUsual(around) && around.spread === quantity)) return "width";
-  const criterion = around.$container;
-  if (isEllipseCriterion(criterion)) return "width";
-  return isStatisticCriterion(criterion) && isWidth(criterion.statistic) ? "width" : "place";
+  switch (around.$type) {
+    case "PlanTime":
+    case "Review":
+    case "WindPart":
+    case "AirTemperature":
+    case "AirPressure":
+    case "Altitude":
+      return "circumstance";
+    case "AmountValue":
+      return "argument";
+    case "QuantityOperand":
+      return "operand";
+    case "Fall":
+    case "Gain":
+    case "Stay":
+    case "UncertaintyPart":
+      return "width";
+    case "Move":
+    case "Plausible":
+      return "place";
+    case "Usual":
+      return around.spread === quantity ? "width" : "place";
+    case "Within":
+      return around.tolerance === quantity ? "width" : roleOfLimit(around);
+    default:
+      return roleOfLimit(around);
+  }
+}
+
+/** The role of the amounts that a range ends at. */
+function roleOfLimit({ $container: limited }: Range): AmountRole {
+  if (limited.$type === "EllipseCriterion") return "width";
+  return limited.$type === "StatisticCriterion" && isWidth(limited.statistic) ? "width" : "place";
 }
 
 /** Whether a statistic of a metric is an amount without a side. */
@@ -111,21 +129,25 @@ const CIRCUMSTANCES: Readonly<Record<string, Measure>> = {
 
 /** What is measured here; undefined in a formula, and where the metric, its dimension or a unit of it is not known. */
 export function measureAt(node: Quantity | MetricColumn | ShownIn): Measure | undefined {
-  const role = isQuantity(node) ? roleOf(node) : "place";
-  switch (role) {
+  if (node.$type !== "Quantity") return measureOfMetricAt(node);
+  const around = node.$container;
+  switch (roleOf(node)) {
     case "circumstance":
-      return CIRCUMSTANCES[node.$container.$type];
+      return CIRCUMSTANCES[around.$type];
     case "argument":
-      return measureOfParameter(node.$container);
+      return measureOfParameter(around);
     case "operand":
       return undefined;
     default: {
-      const ellipse = isQuantity(node) ? node.$container.$container : undefined;
-      if (isEllipseCriterion(ellipse)) return measureOfEllipse(ellipse);
-      const metric = knownMetricAt(node);
-      return metric === undefined ? undefined : measureOf(metric);
+      const limited = around.$container;
+      return limited.$type === "EllipseCriterion" ? measureOfEllipse(limited) : measureOfMetricAt(node);
     }
   }
+}
+
+function measureOfMetricAt(node: AstNode): Measure | undefined {
+  const metric = knownMetricAt(node);
+  return metric === undefined ? undefined : measureOf(metric);
 }
 
 function measureOfParameter(node: AstNode): Measure | undefined {

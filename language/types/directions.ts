@@ -7,10 +7,9 @@ import {
   ChangeCriterion,
   type Direction,
   isHandedDirection,
-  isMetric,
   isNegative,
   isPositive,
-  type Metric,
+  Metric,
   MetricColumn,
   NumberTest,
   StatisticCriterion,
@@ -48,7 +47,7 @@ export function directionModel(direction: Direction): DirectionModel {
 export function metricAt(node: AstNode): Metric | undefined {
   for (let at: AstNode | undefined = node; at !== undefined; at = at.$container) {
     if (isAboutMetric(at)) return at.metric?.ref;
-    if (isMetric(at)) return at;
+    if (at.$type === Metric.$type) return at as Metric;
   }
   return undefined;
 }

@@ -26,8 +26,9 @@ export function argumentOf(parameter: Parameter | undefined, bindings: Bindings)
 
 /** What the parameters of a drill stand for where it is used; the defaults are found by `argumentOf`. */
 export function bindingsIn(use: DrillUse | undefined): Bindings {
+  if (use === undefined) return NO_BINDINGS;
   const bindings = new Map<Parameter, ArgumentValue>();
-  for (const { parameter, value } of use?.arguments ?? []) {
+  for (const { parameter, value } of use.arguments) {
     if (parameter?.ref !== undefined && value !== undefined) bindings.set(parameter.ref, value);
   }
   return bindings;

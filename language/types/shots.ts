@@ -1,6 +1,6 @@
 /** How many shots the block around a part of the text asks for. */
 import { type AstNode, AstUtils } from "langium";
-import { type Block, type Drill, isBlock, isDrill, isShots, type Shots } from "../generated/tree/ast.ts";
+import { Block, Drill, isBlock, isDrill, isShots, type Shots } from "../generated/tree/ast.ts";
 import { bindingsIn, NO_BINDINGS, numberOf } from "./parameters.ts";
 
 export interface AskedShots {
@@ -48,5 +48,5 @@ function shotLines(block: Block | Drill): readonly Shots[] {
 }
 
 function isBlockOrDrill(node: AstNode): node is Block | Drill {
-  return isBlock(node) || isDrill(node);
+  return node.$type === Block.$type || node.$type === Drill.$type;
 }

@@ -18,6 +18,7 @@ export function unitModel(name: UnitName): UnitModel {
 
 /** The unit's worth in the SI unit of its dimension. A unit that ends up defined by itself is worth 1. */
 export function factorOf(unit: Unit): number {
+  if (unit.factor === undefined) return 1;
   const seen = new Set<Unit>();
   let factor = 1;
   for (let at: Unit | undefined = unit; at?.factor !== undefined; at = at.base?.ref?.$container) {
