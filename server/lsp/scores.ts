@@ -55,6 +55,9 @@ interface Attempts {
   readonly waiting: readonly Location[];
 }
 
+/** Made once: every keystroke overtakes the scores of the one before, whose errors nobody is told. */
+const OVERTAKEN = new Error("Scored anew.");
+
 const NO_SESSION = "No session practised this plan yet.";
 
 export class Scores {
@@ -134,7 +137,7 @@ export class Scores {
    * with the later one.
    */
   refresh(): Promise<void> {
-    this.running.abort();
+    this.running.abort(OVERTAKEN);
     this.running = new AbortController();
     this.refreshed = this.refreshUnder(this.running);
     return this.refreshed;
