@@ -1,6 +1,6 @@
 /** Rebuilds only what a change can touch. */
 import { DefaultDocumentBuilder, type LangiumDocument, type LangiumSharedCoreServices } from "langium";
-import type { Document } from "../generated/tree/ast.ts";
+import { once } from "../../shared/once.ts";
 import { Names } from "./names.ts";
 
 /**
@@ -16,7 +16,12 @@ export class DrillwrightDocumentBuilder extends DefaultDocumentBuilder {
   }
 
   protected override shouldRelink(document: LangiumDocument, changedUris: Set<string>): boolean {
-    const uris = this.names.usedUris(document as LangiumDocument<Document>);
-    return uris.some((uri) => changedUris.has(uri.toString()));
+    return this.usersOf(changedUris).has(document);
   }
+
+  /** The files that use one of these. The framework asks for every file of the workspace. */
+  private readonly usersOf = once(
+    (uris: Set<string>): ReadonlySet<LangiumDocument> =>
+      new Set([...uris].flatMap((uri) => [...this.names.users(uri)])),
+  );
 }

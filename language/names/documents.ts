@@ -1,12 +1,17 @@
 /** Finds a file by its URI. */
-import { DefaultLangiumDocuments, type LangiumDocument, type URI } from "langium";
+import { DefaultLangiumDocuments, type LangiumDocument, type Stream, stream, type URI } from "langium";
 
 /**
  * The framework takes a URI apart and walks from folder to folder. Every reference asks for the files that its own file
- * uses, so that here one look finds what has been added under just this URI.
+ * uses, so that here one look finds what has been added under just this URI; and every change asks for all files.
  */
 export class DrillwrightDocuments extends DefaultLangiumDocuments {
   private readonly byUri = new Map<string, LangiumDocument>();
+
+  /** Those of now, in the order in which they were added. */
+  override get all(): Stream<LangiumDocument> {
+    return stream([...this.byUri.values()]);
+  }
 
   override addDocument(document: LangiumDocument): void {
     super.addDocument(document);

@@ -1,4 +1,4 @@
-/** Knows which files declare a name, and finds who refers to something when somebody asks. */
+/** Knows which files declare a name or use a file, and finds who refers to something when somebody asks. */
 import {
   type AstNode,
   AstUtils,
@@ -10,50 +10,55 @@ import {
   stream,
   type URI,
 } from "langium";
-import type { Document } from "../generated/tree/ast.ts";
+import type { Declaration, Document } from "../generated/tree/ast.ts";
+import { FilesBy } from "./files-by.ts";
 import { type NamedType, nameTableOf } from "./name-table.ts";
+import { useTarget } from "./use-target.ts";
 
 /**
  * The framework keeps a description of every reference of every file, made anew at each keystroke. Nothing here needs
  * them but "find all references" and rename, which look through the linked references instead.
  */
 export class DrillwrightIndexManager extends DefaultIndexManager {
-  /** The URIs of the files that declare a name, by its type and itself. */
-  private readonly declaring = new Map<string, Set<string>>();
-  /** What each file declares, by its URI. */
-  private readonly declared = new Map<string, readonly string[]>();
+  /** By type, and by type and name. */
+  private readonly declaring = new FilesBy();
+  /** By the URI that is used. */
+  private readonly using = new FilesBy();
 
-  /** The URIs of the files in which something of that type has that name. */
-  filesDeclaring(type: NamedType, name: string): Iterable<string> {
-    return this.declaring.get(nameKey(type, name)) ?? [];
+  /** The files in which something of that type has that name. */
+  filesDeclaring(type: NamedType, name: string): Iterable<LangiumDocument<Document>> {
+    return this.declaring.get(nameKey(type, name));
+  }
+
+  /** The files in which something of that type is declared. */
+  filesWith(type: Declaration["$type"]): Iterable<LangiumDocument<Document>> {
+    return this.declaring.get(type);
+  }
+
+  /** The files that use the one with this URI, whether that is there or not. */
+  filesUsing(uri: string): Iterable<LangiumDocument> {
+    return this.using.get(uri);
   }
 
   override async updateContent(...args: Parameters<DefaultIndexManager["updateContent"]>): Promise<void> {
     await super.updateContent(...args);
-    const [document] = args;
-    const uri = document.uri.toString();
-    this.forgetNames(uri);
-    const table = nameTableOf((document as LangiumDocument<Document>).parseResult.value);
-    const keys = [...new Set([...table.all()].map((node) => nameKey(node.$type, node.name)))];
-    this.declared.set(uri, keys);
-    for (const key of keys) {
-      const files = this.declaring.get(key) ?? new Set();
-      this.declaring.set(key, files.add(uri));
-    }
+    const document = args[0] as LangiumDocument<Document>;
+    const { declarations, uses } = document.parseResult.value;
+    const named = [...nameTableOf(document.parseResult.value).all()];
+    this.declaring.note(document, [
+      ...new Set(declarations.map(({ $type }) => $type)),
+      ...named.map((node) => nameKey(node.$type, node.name)),
+    ]);
+    this.using.note(
+      document,
+      uses.flatMap((use) => useTarget(use, document.uri)?.toString() ?? []),
+    );
   }
 
   override removeContent(uri: URI): void {
     super.removeContent(uri);
-    this.forgetNames(uri.toString());
-  }
-
-  private forgetNames(uri: string): void {
-    for (const key of this.declared.get(uri) ?? []) {
-      const files = this.declaring.get(key);
-      files?.delete(uri);
-      if (files?.size === 0) this.declaring.delete(key);
-    }
-    this.declared.delete(uri);
+    this.declaring.forget(uri.toString());
+    this.using.forget(uri.toString());
   }
 
   override async updateReferences(): Promise<void> {}

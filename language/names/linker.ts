@@ -14,6 +14,12 @@ import {
 /** References resolved between two chances to be interrupted. */
 const REFERENCES_A_SLICE = 500;
 
+/** What the framework's references hold. */
+interface Found {
+  _ref: unknown;
+  _nodeDescription: unknown;
+}
+
 /**
  * The framework's linker walks over every node of a tree to find its references, which at some thousand lines takes
  * longer than resolving them. Cost here: linear in the references.
@@ -31,6 +37,15 @@ export class NotingLinker extends DefaultLinker {
     const reference = super.buildReference(node, property, cst, text);
     this.built.push({ reference, container: node, property });
     return reference;
+  }
+
+  /** The framework deletes properties, which makes every reference slow of a tree that is mostly given up anyway. */
+  override unlink(document: LangiumDocument): void {
+    for (const reference of document.references as unknown as Found[]) {
+      reference._ref = undefined;
+      reference._nodeDescription = undefined;
+    }
+    document.references = [];
   }
 
   /** Gives the references built since the last call to the tree they were built for. */

@@ -1,6 +1,12 @@
 /** What a name means in a file: its own declarations, those of the files it uses, and the built-in library. */
-import { type LangiumDocument, type LangiumDocuments, type LangiumSharedCoreServices, URI } from "langium";
-import type { Document, Use } from "../generated/tree/ast.ts";
+import {
+  DocumentState,
+  type LangiumDocument,
+  type LangiumDocuments,
+  type LangiumSharedCoreServices,
+  type URI,
+} from "langium";
+import { type Document, isSession, Session, type Use } from "../generated/tree/ast.ts";
 import { isLibraryUri } from "../library/library.ts";
 import type { DrillwrightIndexManager } from "./index-manager.ts";
 import { type NamedNode, type NamedType, nameTableOf } from "./name-table.ts";
@@ -29,12 +35,17 @@ export class Names {
     return uses.flatMap((use) => useTarget(use, document.uri) ?? []);
   }
 
+  /** The files that bring in the one with this URI, whether that is there or not. */
+  users(uri: string): Iterable<LangiumDocument> {
+    return this.index().filesUsing(uri);
+  }
+
   /** The files that `document` brings in, in order. Not transitive: a file says itself what it relies on. */
   usedFiles(document: LangiumDocument<Document>): readonly UsedFile[] {
     const files: UsedFile[] = [];
     for (const use of document.parseResult.value.uses ?? []) {
       const uri = useTarget(use, document.uri);
-      if (uri !== undefined) files.push({ use, uri, document: this.get(uri) });
+      if (uri !== undefined) files.push({ use, uri, document: this.fileAt(uri) });
     }
     return files;
   }
@@ -46,6 +57,23 @@ export class Names {
       found.push(...nameTableOf(visible.parseResult.value).get(type, name));
     }
     return found;
+  }
+
+  /** The first of these, which a reference means. */
+  first(document: LangiumDocument<Document>, type: NamedType, name: string): NamedNode | undefined {
+    const inFile = ({ parseResult }: LangiumDocument<Document>) =>
+      nameTableOf(parseResult.value).get(type, name)[0];
+    const own = inFile(document);
+    if (own !== undefined) return own;
+    for (const { document: used } of this.usedFiles(document)) {
+      const found = used && inFile(used);
+      if (found !== undefined) return found;
+    }
+    for (const file of this.library()) {
+      const found = inFile(file);
+      if (found !== undefined) return found;
+    }
+    return undefined;
   }
 
   /** Everything of that type that can be meant in `document`. */
@@ -62,14 +90,20 @@ export class Names {
     }
   }
 
+  /** The sessions of the workspace, as far as it is read. Linear in the files that have some. */
+  sessions(): Session[] {
+    return [...this.index().filesWith(Session.$type)]
+      .filter(({ state }) => state >= DocumentState.ComputedScopes)
+      .flatMap(({ parseResult }) => parseResult.value.declarations.filter(isSession));
+  }
+
   /** The declarations of that type and name in files that `document` does not see, in the order of the files' URIs. */
   elsewhere(document: LangiumDocument<Document>, type: NamedType, name: string): readonly NamedNode[] {
     const seen = new Set(this.visibleDocuments(document));
-    return [...this.index().filesDeclaring(type, name)].sort().flatMap((uri) => {
-      const other = this.get(URI.parse(uri));
-      if (other === undefined || seen.has(other)) return [];
-      return nameTableOf(other.parseResult.value).get(type, name);
-    });
+    return [...this.index().filesDeclaring(type, name)]
+      .filter((other) => !seen.has(other))
+      .sort((one, other) => (one.uri.toString() < other.uri.toString() ? -1 : 1))
+      .flatMap((other) => nameTableOf(other.parseResult.value).get(type, name));
   }
 
   /** The file itself, the files it uses, and the library. */
@@ -93,7 +127,8 @@ export class Names {
     return this.libraryDocuments;
   }
 
-  private get(uri: URI): LangiumDocument<Document> | undefined {
+  /** Undefined where there is no such file. */
+  fileAt(uri: URI): LangiumDocument<Document> | undefined {
     return this.documents.getDocument(uri) as LangiumDocument<Document> | undefined;
   }
 }

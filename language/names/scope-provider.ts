@@ -86,7 +86,7 @@ export class DrillwrightScopeProvider implements ScopeProvider {
   private fileScope(document: LangiumDocument<Document>, type: NamedType): Scope {
     return {
       getElement: (name) => {
-        const first = this.names.find(document, type, name)[0];
+        const first = this.names.first(document, type, name);
         return first === undefined ? undefined : this.describe(first);
       },
       getElements: (name) => stream(this.names.find(document, type, name).map((node) => this.describe(node))),

@@ -1,23 +1,14 @@
 /** Where the players of a curriculum stand, as the files of the workspace are now. */
-import { type LangiumDocuments, URI } from "langium";
+import { URI } from "langium";
 import { isCurriculum, isCurriculumStep, type Plan } from "../../language/generated/tree/ast.ts";
 import type { Lowering } from "../../language/lowering/document.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
+import type { Names } from "../../language/names/names.ts";
 import type { CurriculumPlayers, PlayerAtStep } from "../../shared/protocol/curriculum-players.ts";
 import { type Declared, keyOf } from "../../shared/protocol/message.ts";
 import type { DeclaredAt } from "../../shared/protocol/project.ts";
 import type { Outcome, Practised } from "../scoring/curriculum-standing.ts";
-import {
-  byName,
-  dateOf,
-  declared,
-  declaredAt,
-  type File,
-  latestFirst,
-  planOf,
-  playerOf,
-  sessionsOf,
-} from "./declared.ts";
+import { byName, dateOf, declared, declaredAt, latestFirst, planOf, playerOf } from "./declared.ts";
 import { type ScoredSession, unreadData } from "./scorer.ts";
 
 /** Scores a session: a sentence where it cannot be scored, null where it is no longer there. */
@@ -35,11 +26,11 @@ const MISTAKES: CurriculumPlayers = {
 export async function curriculumPlayersOf(
   { file, name }: Declared,
   today: string,
-  documents: LangiumDocuments,
+  names: Names,
   lowering: Lowering,
   attempt: Attempt,
 ): Promise<CurriculumPlayers | null> {
-  const document = documents.getDocument(URI.parse(file)) as File | undefined;
+  const document = names.fileAt(URI.parse(file));
   const declarations = document?.parseResult.value.declarations ?? [];
   const curriculum = declarations.filter(isCurriculum).find((each) => each.name === name);
   if (curriculum === undefined) return null;
@@ -48,7 +39,7 @@ export async function curriculumPlayersOf(
     const model = lowering.curriculum(curriculum);
     const plans = curriculum.statements.filter(isCurriculumStep).flatMap(({ plan }) => plan?.ref ?? []);
     const steps = plans.map(declaredAt);
-    const taken = sessionsTaken(new Set(plans), documents);
+    const taken = sessionsTaken(new Set(plans), names);
 
     const practised: Practised<string>[] = [];
     for (const { session, player, plan, date } of taken) {
@@ -86,8 +77,8 @@ interface Taken {
 }
 
 /** The sessions of these plans whose player is known, latest first. */
-function sessionsTaken(plans: ReadonlySet<Plan>, documents: LangiumDocuments): Taken[] {
-  return latestFirst(sessionsOf(documents)).flatMap((session) => {
+function sessionsTaken(plans: ReadonlySet<Plan>, names: Names): Taken[] {
+  return latestFirst(names.sessions()).flatMap((session) => {
     const plan = planOf(session);
     const player = playerOf(session)?.ref;
     if (plan === undefined || player === undefined || !plans.has(plan)) return [];

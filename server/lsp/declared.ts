@@ -1,15 +1,8 @@
 /** Plans and sessions as messages name them, and what a session says of itself. */
-import {
-  AstUtils,
-  DocumentState,
-  type LangiumDocument,
-  type LangiumDocuments,
-  type Reference,
-} from "langium";
+import { AstUtils, type LangiumDocument, type Reference } from "langium";
 import {
   type Declaration,
   type Document,
-  isSession,
   isSessionDate,
   isSessionPlan,
   isSessionPlayer,
@@ -40,14 +33,6 @@ export function rangeOf(node: Declaration): Range {
 /** By name; those of the same name by file. */
 export function byName<Item extends Declared>(items: Iterable<Item>): Item[] {
   return [...items].sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : a.file < b.file ? -1 : 1));
-}
-
-/** The sessions of the workspace, as far as it is read. Linear in its declarations. */
-export function sessionsOf(documents: LangiumDocuments): Session[] {
-  return (documents.all.toArray() as File[])
-    .filter(({ state }) => state >= DocumentState.ComputedScopes)
-    .flatMap(({ parseResult }) => parseResult.value.declarations ?? [])
-    .filter(isSession);
 }
 
 /** A declaration, and where it stands. */

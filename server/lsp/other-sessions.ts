@@ -1,21 +1,21 @@
 /** The sessions of the workspace that others may be held against. */
-import type { LangiumDocuments } from "langium";
 import type { Session } from "../../language/generated/tree/ast.ts";
 import type { Lowering } from "../../language/lowering/document.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
+import type { Names } from "../../language/names/names.ts";
 import type { DataFiles } from "../import/import-files.ts";
 import type { OtherSession, ReadSession } from "../scoring/earlier/other-sessions.ts";
-import { sessionsOf } from "./declared.ts";
 
 /** All but this one, as the trees are now. Nothing is read before somebody asks for it. Linear in the sessions. */
 export function otherSessions(
   session: Session,
-  documents: LangiumDocuments,
+  names: Names,
   lowering: Lowering,
   dataFiles: DataFiles,
   namesKnown: () => Promise<void>,
 ): OtherSession[] {
-  return sessionsOf(documents)
+  return names
+    .sessions()
     .filter((other) => other !== session)
     .flatMap((other) => otherSession(other, lowering, dataFiles, namesKnown) ?? []);
 }

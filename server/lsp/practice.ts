@@ -1,5 +1,5 @@
 /** Which sessions practised a plan, and which of them is shown on it. */
-import { type LangiumDocuments, URI } from "langium";
+import { URI } from "langium";
 import {
   type Declaration,
   isPlan,
@@ -7,18 +7,10 @@ import {
   type Plan,
   type Session,
 } from "../../language/generated/tree/ast.ts";
+import type { Names } from "../../language/names/names.ts";
 import { type Declared, keyOf } from "../../shared/protocol/message.ts";
 import type { PlanSessions, PracticedSession } from "../../shared/protocol/sessions.ts";
-import {
-  dateOf,
-  declared,
-  type File,
-  latestFirst,
-  planOf,
-  playerOf,
-  rangeOf,
-  sessionsOf,
-} from "./declared.ts";
+import { dateOf, declared, latestFirst, planOf, playerOf, rangeOf } from "./declared.ts";
 
 /** The session that is shown on a plan, and whether somebody picked it. */
 export interface Shown {
@@ -27,12 +19,12 @@ export interface Shown {
 }
 
 export class Practice {
-  private readonly documents: LangiumDocuments;
+  private readonly names: Names;
   /** Picked sessions by plan; the latest is shown where none is picked. */
   private readonly picked = new Map<string, Declared>();
 
-  constructor(documents: LangiumDocuments) {
-    this.documents = documents;
+  constructor(names: Names) {
+    this.names = names;
   }
 
   /** The plans a file is about: those it declares, and those whose sessions it declares. */
@@ -82,12 +74,11 @@ export class Practice {
 
   /** Latest first. Linear in the sessions of the workspace. */
   private practised(plan: Plan): Session[] {
-    return latestFirst(sessionsOf(this.documents).filter((session) => planOf(session) === plan));
+    return latestFirst(this.names.sessions().filter((session) => planOf(session) === plan));
   }
 
   private declarations(uri: string): readonly Declaration[] {
-    const file = this.documents.getDocument(URI.parse(uri)) as File | undefined;
-    return file?.parseResult.value.declarations ?? [];
+    return this.names.fileAt(URI.parse(uri))?.parseResult.value.declarations ?? [];
   }
 }
 

@@ -1,10 +1,11 @@
 /** Scores one session as its files stand, with tables that are read once until they change. */
-import { type DocumentBuilder, DocumentState, type DocumentValidator, type LangiumDocuments } from "langium";
+import { type DocumentBuilder, DocumentState, type DocumentValidator } from "langium";
 import { type Diagnostic, DiagnosticSeverity } from "vscode-languageserver";
 import type { DrillwrightServices } from "../../language/core-module.ts";
 import type { Session } from "../../language/generated/tree/ast.ts";
 import type { Lowering } from "../../language/lowering/document.ts";
 import { IncompleteError } from "../../language/lowering/unresolved.ts";
+import type { Names } from "../../language/names/names.ts";
 import { Latest } from "../../shared/latest.ts";
 import type { ScoringInput } from "../../shared/plan-model.ts";
 import type { ScoreReport } from "../../shared/score-report.ts";
@@ -50,7 +51,7 @@ const knownScores = () =>
 
 export class Scorer {
   readonly dataFiles: CachedDataFiles;
-  private readonly documents: LangiumDocuments;
+  private readonly names: Names;
   private readonly lowering: Lowering;
   private readonly version: string;
   private readonly versions: TextVersions;
@@ -70,7 +71,7 @@ export class Scorer {
     const { DocumentBuilder, FileSystemProvider } = services.shared.workspace;
     this.builder = DocumentBuilder;
     this.dataFiles = new CachedDataFiles(FileSystemProvider, sha256, growingFiles);
-    this.documents = services.shared.workspace.LangiumDocuments;
+    this.names = services.names.Names;
     this.validator = services.validation.DocumentValidator;
     this.lowering = lowering;
     this.version = version;
@@ -105,7 +106,7 @@ export class Scorer {
     try {
       const input = this.lowering.session(session);
       const versions = this.versions.all();
-      const others = otherSessions(session, this.documents, this.lowering, this.dataFiles, () =>
+      const others = otherSessions(session, this.names, this.lowering, this.dataFiles, () =>
         this.namesKnown(),
       );
       // Importing and scoring are loaded with the first session: most files are opened without one.

@@ -1,5 +1,5 @@
 /** The language server, whatever host it runs in. */
-import { DocumentState, type LangiumDocument } from "langium";
+import { DocumentState, delayNextTick, type LangiumDocument } from "langium";
 import {
   addCallHierarchyHandler,
   addCodeActionHandler,
@@ -82,7 +82,7 @@ export function startServer(
   const { shared } = services;
   const openDocuments = shared.workspace.TextDocuments;
   const lowering = new Lowering(services.drillwright, (uri) => uri.toString());
-  const practice = new Practice(shared.workspace.LangiumDocuments);
+  const practice = new Practice(services.drillwright.names.Names);
   const scorer = new Scorer(services.drillwright, lowering, host, state.versions);
   const progress = new ReadingProgress(connection);
   const scores = new Scores(practice, scorer, progress, () => openDocuments.keys());
@@ -104,7 +104,7 @@ export function startServer(
   handlePlanCard(connection, services.drillwright, lowering);
   handlePlanGoals(connection, shared, lowering);
   handleSessions(connection, shared, practice);
-  handleCurriculumPlayers(connection, shared, lowering, scores);
+  handleCurriculumPlayers(connection, services.drillwright, lowering, scores);
   handleSessionScore(connection, shared, scores);
   handleSessionReport(connection, shared, scores);
   handleSelectSession(connection, practice, scores);
@@ -126,7 +126,9 @@ export function startServer(
     scores.onChange(() => void live.follow());
   }
   settings.onChange(show);
-  shared.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, () => void refresh());
+  // What has been found in a file is written to the editor in the next turn of the event loop; scores wait for that.
+  const refreshNext = () => void delayNextTick().then(refresh);
+  shared.workspace.DocumentBuilder.onBuildPhase(DocumentState.Validated, refreshNext);
   openDocuments.onDidClose(() => void refresh());
   shared.lsp.DocumentUpdateHandler.onWatchedFilesChange(async ({ changes }) => {
     const changed = await Promise.all(changes.map(({ uri }) => scorer.dataFiles.changed(uri)));

@@ -3,7 +3,7 @@ import { EmptyFileSystemProvider, type FileSystemProvider, URI } from "langium";
 import { expect, test } from "vitest";
 import { createCoreServices } from "../../language/core-module.ts";
 import { Lowering } from "../../language/lowering/document.ts";
-import { type File, sessionsOf } from "../../server/lsp/declared.ts";
+import type { File } from "../../server/lsp/declared.ts";
 import { type ScoredSession, Scorer } from "../../server/lsp/scorer.ts";
 
 const TEXT = `plan "Gate" {
@@ -48,7 +48,7 @@ async function start() {
   LangiumDocuments.addDocument(document);
   await DocumentBuilder.build([document], { validation: true });
   const score = async (): Promise<ScoredSession> => {
-    const [session] = sessionsOf(LangiumDocuments);
+    const [session] = drillwright.names.Names.sessions();
     const scored = session && (await scorer.score(session));
     if (typeof scored !== "object") throw new Error(scored);
     return scored;

@@ -1,6 +1,6 @@
 import { DocumentState } from "langium";
-import type { LangiumSharedServices } from "langium/lsp";
 import type { CancellationToken, Connection } from "vscode-languageserver";
+import type { DrillwrightServices } from "../../../language/core-module.ts";
 import type { Lowering } from "../../../language/lowering/document.ts";
 import {
   type CurriculumPlayers,
@@ -13,7 +13,7 @@ import { signalOf } from "./signal.ts";
 
 export function handleCurriculumPlayers(
   connection: Connection,
-  { workspace: { DocumentBuilder, LangiumDocuments } }: LangiumSharedServices,
+  { shared, names: { Names } }: DrillwrightServices,
   lowering: Lowering,
   scores: Scores,
 ): void {
@@ -23,9 +23,9 @@ export function handleCurriculumPlayers(
       { curriculum, today }: CurriculumPlayersParams,
       token: CancellationToken,
     ): Promise<CurriculumPlayers | null> => {
-      await DocumentBuilder.waitUntil(DocumentState.IndexedReferences, token);
+      await shared.workspace.DocumentBuilder.waitUntil(DocumentState.IndexedReferences, token);
       const signal = signalOf(token);
-      return curriculumPlayersOf(curriculum, today, LangiumDocuments, lowering, (session) =>
+      return curriculumPlayersOf(curriculum, today, Names, lowering, (session) =>
         scores.attemptAt(session, signal),
       );
     },
