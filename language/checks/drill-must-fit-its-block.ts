@@ -1,5 +1,6 @@
 import { AstUtils } from "langium";
 import { once } from "../../shared/once.ts";
+import { plural } from "../../shared/plural.ts";
 import {
   type Argument,
   type Count,
@@ -7,15 +8,17 @@ import {
   type Drill,
   type DrillUse,
   isCountCriterion,
+  isLoadCriterion,
   isRunCriterion,
   isSuccess,
+  type LoadCriterion,
   type RunCriterion,
 } from "../generated/tree/ast.ts";
 import { type Bindings, bindingsIn, NO_BINDINGS, numberOf } from "../types/parameters.ts";
 import { type AskedShots, shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, replace } from "./edits.ts";
-import { isRead } from "./practice.ts";
+import { isEffortKnown, isFullEffort, isRead, swingsOf } from "./practice.ts";
 import { code, quoted, shots } from "./wording.ts";
 
 /** Goals of a drill that its block, or what the block says of its parameters, leaves too few shots for. */
@@ -63,12 +66,22 @@ drill "Line" (hits: ratio = 8, run: ratio = 3) {
   }
 }
 
+drill "Speed" (allowed: ratio = 12, effort-asked: ratio = 95) {
+  10 shots at effort-asked % effort
+  success {
+    at most allowed swings
+    at least 8 full-effort swings
+  }
+}
+
 plan "Gate" {
   block "Start" from "Line" with hits = «12»
   block "Again" from "Line" with run = «11»
   block "Short" from «"Line"» {
     8 shots
   }
+  block "Fast" from "Speed" with allowed = «9»
+  block "Slow" from «"Speed"» with effort-asked = 80
 }`,
   fixed: `
 drill "Line" (hits: ratio = 8, run: ratio = 3) {
@@ -80,12 +93,22 @@ drill "Line" (hits: ratio = 8, run: ratio = 3) {
   }
 }
 
+drill "Speed" (allowed: ratio = 12, effort-asked: ratio = 95) {
+  10 shots at effort-asked % effort
+  success {
+    at most allowed swings
+    at least 8 full-effort swings
+  }
+}
+
 plan "Gate" {
   block "Start" from "Line" with hits = 10
   block "Again" from "Line" with run = 10
   block "Short" from "Line" {
     8 shots
   }
+  block "Fast" from "Speed" with allowed = 10
+  block "Slow" from "Speed" with effort-asked = 80
 }`,
   silent: `
 drill "Line" (hits: ratio = 8) {
@@ -106,23 +129,26 @@ plan "Gate" {
 }`,
 });
 
-/** The goals of a drill that count shots. Looked for once for each reading of the drill. */
-const goalsOf = once((drill: Drill): readonly (CountCriterion | RunCriterion)[] =>
+type Counting = CountCriterion | RunCriterion | LoadCriterion;
+
+/** The goals of a drill that count shots or swings. Looked for once for each reading of the drill. */
+const goalsOf = once((drill: Drill): readonly Counting[] =>
   drill.statements
     .filter(isSuccess)
     .flatMap((success) => AstUtils.streamAst(success).toArray())
-    .filter((node) => isCountCriterion(node) || isRunCriterion(node)),
+    .filter((node) => isCountCriterion(node) || isRunCriterion(node) || isLoadCriterion(node)),
 );
 
-/** What a goal asks for that there are not shots enough for, and the most that there are. */
+/** What a goal asks for that there are not shots enough for, and the most that there are; of swings allowed the fewest. */
 interface Excess {
   readonly what: string;
   readonly most: number;
-  readonly count: Count;
+  /** The number that asks for it; undefined where no number would do. */
+  readonly count: Count | undefined;
 }
 
 function excessOf(
-  criterion: CountCriterion | RunCriterion,
+  criterion: Counting,
   block: AskedShots | undefined,
   bindings: Bindings,
 ): Excess | undefined {
@@ -133,6 +159,7 @@ function excessOf(
     if (length === undefined || length <= asked || open) return undefined;
     return { what: `a run of ${length} in ${shots(asked)}`, most: asked, count: criterion.length };
   }
+  if (isLoadCriterion(criterion)) return excessOfSwings(criterion, block, bindings);
   const outOf = numberOf(criterion.outOf, bindings);
   const hits = numberOf(criterion.count, bindings);
   if (outOf !== undefined && criterion.outOf !== undefined && outOf > asked && !open) {
@@ -143,8 +170,23 @@ function excessOf(
   return { what: `${hits} hits of ${shots(most)}`, most, count: criterion.count };
 }
 
+/** More swings than are allowed, or fewer than are wanted, when every shot is hit that is asked for. */
+function excessOfSwings(
+  { bound, count, fullEffort, session }: LoadCriterion,
+  { block, open }: AskedShots,
+  bindings: Bindings,
+): Excess | undefined {
+  const wanted = numberOf(count, bindings);
+  const isKnown = !session && (!fullEffort || isEffortKnown(block));
+  if (wanted === undefined || !isKnown) return undefined;
+  const swings = swingsOf(block, fullEffort ? isFullEffort : undefined);
+  if (bound === "most" ? swings <= wanted : open || swings >= wanted) return undefined;
+  const what = plural(swings, fullEffort ? "full-effort swing" : "swing");
+  return { what, most: swings, count: swings === 0 ? undefined : count };
+}
+
 /** The argument that a count is given by the block. */
-function argumentFor({ parameter }: Count, { arguments: given }: DrillUse): Argument | undefined {
-  const wanted = parameter?.ref;
+function argumentFor(count: Count | undefined, { arguments: given }: DrillUse): Argument | undefined {
+  const wanted = count?.parameter?.ref;
   return wanted === undefined ? undefined : given.find((argument) => argument.parameter?.ref === wanted);
 }

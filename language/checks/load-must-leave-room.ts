@@ -5,7 +5,7 @@ import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf } from "./edits.ts";
 import { writeNumber } from "./numbers.ts";
-import { FULL, isFullEffort, swingsOf } from "./practice.ts";
+import { FULL, isEffortKnown, isFullEffort, swingsOf } from "./practice.ts";
 
 /** A number of swings that the shots asked for never keep to. */
 export const check = defineCheck({
@@ -13,12 +13,14 @@ export const check = defineCheck({
   reason:
     "Who hits every shot that is asked for has swung more often than the goal allows, or less than it wants.",
   run(criterion, { report }) {
-    const block = AstUtils.getContainerOfType(criterion, isBlock);
+    const block = shotsOf(criterion)?.block;
     const plan = AstUtils.getContainerOfType(criterion, isPlan);
     const allowed = numberOf(criterion.count);
     const cst = cstOf(criterion, "count");
-    if (block === undefined || plan === undefined || allowed === undefined || cst === undefined) return;
-    const blocks = criterion.session ? plan.statements.filter(isBlock) : [block];
+    if (block === undefined || allowed === undefined || cst === undefined) return;
+    if (criterion.session && plan === undefined) return; // a drill is practised in any
+    const blocks = criterion.session && plan !== undefined ? plan.statements.filter(isBlock) : [block];
+    if (criterion.fullEffort && !blocks.every(isEffortKnown)) return;
     const asked = blocks.map(shotsOf);
     if (asked.includes(undefined)) return;
     const planned = blocks.reduce(
@@ -59,6 +61,15 @@ plan "Gate" {
       at most «25» swings in the session
     }
   }
+  block "Eased" from "Easy does it"
+}
+
+drill "Easy does it" (effort-asked: ratio = 70, number: ratio = 8) blocked {
+  number shots at effort-asked % effort
+  success {
+    at least «5» full-effort swings
+    at most «5» swings
+  }
 }`,
   fixed: `
 plan "Gate" {
@@ -70,8 +81,17 @@ plan "Gate" {
     20 shots
     success {
       at most 20 full-effort swings
-      at most 30 swings in the session
+      at most 38 swings in the session
     }
+  }
+  block "Eased" from "Easy does it"
+}
+
+drill "Easy does it" (effort-asked: ratio = 70, number: ratio = 8) blocked {
+  number shots at effort-asked % effort
+  success {
+    at least 5 full-effort swings
+    at most 8 swings
   }
 }`,
   silent: `
@@ -83,6 +103,16 @@ plan "Gate" {
   block "Start" {
     at least 20 shots
     success at least 25 swings
+  }
+  block "Eased" from "Easy does it" with effort-asked = 95
+}
+
+drill "Easy does it" (effort-asked: ratio) blocked {
+  8 shots at effort-asked % effort
+  success {
+    at least 5 full-effort swings
+    at most 12 swings
+    at most 50 swings in the session
   }
 }`,
 });

@@ -4,6 +4,7 @@ import {
   type Block,
   type BlockStatement,
   type Drill,
+  isBlock,
   isClub,
   isForClubs,
   isShots,
@@ -36,11 +37,13 @@ export function mayState(
   return drill === undefined || drill.statements.some(is) || !isRead(drill, context);
 }
 
-/** The statements of a block: its own of that type, else its drill's. */
+/** The statements of a block: its own of that type, else its drill's. A drill is a block by itself. */
 export function statedIn<T extends BlockStatement>(
-  { statements, use }: Block,
+  block: Block | Drill,
   is: (statement: unknown) => statement is T,
 ): readonly T[] {
+  const { statements } = block;
+  const use = isBlock(block) ? block.use : undefined;
   const own = statements.filter((statement): statement is BlockStatement & T => is(statement));
   if (own.length > 0) return own;
   return (
@@ -62,13 +65,21 @@ export function isFullEffort({ effort }: Shots, bindings: Bindings = NO_BINDINGS
   return effort === undefined || (numberOf(effort, bindings) ?? 0) >= FULL;
 }
 
-/** The swings of a block, all or those at full effort. */
+/** The swings of a block or a drill, all or those at full effort. */
 export function swingsOf(
-  block: Block,
+  block: Block | Drill,
   isCounted: (line: Shots, bindings: Bindings) => boolean = () => true,
 ): number {
-  const bindings = bindingsIn(block.use);
+  const bindings = isBlock(block) ? bindingsIn(block.use) : NO_BINDINGS;
   return statedIn(block, isShots)
     .filter((line) => isCounted(line, bindings))
     .reduce((sum, { count }) => sum + (numberOf(count, bindings) ?? 0), 0);
+}
+
+/** Whether a number stands for each effort that a block or a drill asks for. */
+export function isEffortKnown(block: Block | Drill): boolean {
+  const bindings = isBlock(block) ? bindingsIn(block.use) : NO_BINDINGS;
+  return statedIn(block, isShots).every(
+    ({ effort }) => effort === undefined || numberOf(effort, bindings) !== undefined,
+  );
 }

@@ -31,7 +31,7 @@ function remarkOn(goal: ChangeCriterion, player: Player, subject: BlockInPlan): 
     const what = `the usual spread of ${goal.metric} of ${player.name} is not stated, so this cannot be measured`;
     return remark(goal, `${what}. Write ${code("spread …")} behind the number in ${line}.`, usual);
   }
-  return isTooFar(goal, usual, subject)
+  return isTooFar(goal, usual, player, subject)
     ? remark(goal, tooFar(goal, usual, player, subject), usual)
     : undefined;
 }
@@ -65,15 +65,17 @@ function notStated(
   return `the usual ${metric} of ${name}${where} is not stated, so this cannot be measured. Write ${code(line)} there.`;
 }
 
-/** Whether what would have to be is no spread, or no plausible number. */
+/** Whether what would have to be is no spread, or no plausible number; of a player whose hand is not stated, for either. */
 function isTooFar(
   { metric: name, movement, statistic }: ChangeCriterion,
   usual: Usual,
+  { hand }: Player,
   subject: BlockInPlan,
 ): boolean {
   const metric = subject.vocabulary.metrics.get(name);
   if (metric === undefined || measureOf(movement, metric) === "share") return false;
-  return (["right", "left"] as const).every((hand) => {
+  const hands = hand === null ? (["right", "left"] as const) : [hand];
+  return hands.every((hand) => {
     const { interval, slack } = claimOfMovement(movement, "difference", hand);
     const isSpread = statistic.kind === "spread";
     const before = isSpread ? (usual.spread ?? 0) : usual.value;

@@ -80,16 +80,20 @@ function ofCount(
     const parts = conditions.map((condition) => propose(condition, isWanted, at, vocabulary));
     return isWanted ? all(parts) : { kind: "any", of: parts };
   };
-  const says = () => whichShots(subject, isWanted);
+  const says = () => whichShots(subject, isWanted, count);
   return { goal, count, outOf, share: 0, propose: proposing, says, conditions };
 }
 
-function whichShots(subject: Subject, isWanted: boolean): string {
-  if (subject.kind === "on-target") return isWanted ? "on target" : "that miss the target";
+function whichShots(subject: Subject, isWanted: boolean, count: number): string {
+  const isOne = count === 1;
+  if (subject.kind === "on-target")
+    return isWanted ? "on target" : `that ${isOne ? "misses" : "miss"} the target`;
   const condition = writeCondition(subject.condition);
   const isWindow = /^(inside|outside) /.test(condition);
   if (isWanted) return isWindow ? condition : `with ${condition}`;
-  return isWindow ? `that are not ${condition}` : `that do not have ${condition}`;
+  return isWindow
+    ? `that ${isOne ? "is" : "are"} not ${condition}`
+    : `that ${isOne ? "does" : "do"} not have ${condition}`;
 }
 
 /** What a statistic takes: no average is above a limit without a shot above it, and no percentile without several. */
