@@ -617,6 +617,25 @@ plan "Gate" {
       player: "  usual carry 150 yd spread 6 yd with 7-iron",
     }),
   },
+  "a change that leaves what is plausible on this player's side": {
+    wrong: session({
+      plan: `  block "Start" test {
+    12 shots
+    success club-path moves at least 3° in-to-out against usual
+  }`,
+      player: "  usual club-path 24° in-to-out with 7-iron",
+      mark: "player",
+    }).replace("right-handed", "left-handed"),
+    code: USUAL,
+    says: ["the usual average club-path of P-07 is 24° left", "which cannot change by so much"],
+    right: session({
+      plan: `  block "Start" test {
+    12 shots
+    success club-path moves at least 3° out-to-in against usual
+  }`,
+      player: "  usual club-path 24° in-to-out with 7-iron",
+    }).replace("right-handed", "left-handed"),
+  },
   "a spread that is to fall by more than it usually is": {
     wrong: session({
       plan: `  block "Start" test {

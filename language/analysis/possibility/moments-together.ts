@@ -9,7 +9,7 @@ import { directionsIn } from "../../criteria/statistic/value.ts";
 import { listed } from "../../criteria/wording.ts";
 import { isEmpty, join, meet, WHOLE } from "../reasoning/range.ts";
 import { rangeLeft } from "../reasoning/solve.ts";
-import type { BlockInPlan } from "../subject.ts";
+import { type BlockInPlan, inOrder } from "../subject.ts";
 import { mannerOf, rangeInWords } from "../words.ts";
 import { circumstancesOf } from "./circumstances.ts";
 import { worldOf } from "./conflict.ts";
@@ -44,6 +44,9 @@ export function momentsAtOdds(goals: readonly Criterion[], subject: BlockInPlan)
 }
 
 const HANDS = ["right", "left"] as const;
+
+/** No standard deviation is larger, as a share of the range that values lie in; ranges are rounded outwards by far less. */
+const LARGEST_SPREAD = Math.SQRT1_2 * (1 + 1e-9);
 
 function excludedBy(
   goal: StatisticCriterion,
@@ -81,29 +84,56 @@ function shotsWhere(metric: string, goals: readonly Criterion[], hand: Hand, sub
     });
 }
 
-/** With some shots in a range and all others at an end of what is plausible. */
+/** Goals that every shot has to keep to: the one with the lowest upper end, and the one with the highest lower end. */
+function tightest(some: readonly Some[], asked: number): { readonly low?: Some; readonly high?: Some } {
+  const every = some.filter(({ count }) => count >= asked);
+  const low = every.reduce<Some | undefined>(
+    (best, one) => (one.range.low > (best?.range.low ?? Number.NEGATIVE_INFINITY) ? one : best),
+    undefined,
+  );
+  const high = every.reduce<Some | undefined>(
+    (best, one) => (one.range.high < (best?.range.high ?? Number.POSITIVE_INFINITY) ? one : best),
+    undefined,
+  );
+  return { ...(low && { low }), ...(high && { high }) };
+}
+
+/** With some shots in a range and all others at an end of what is plausible, or of what another goal leaves of every shot. */
 function averagesLeft(metric: string, goals: readonly Criterion[], hand: Hand, subject: BlockInPlan): Left[] {
   const asked = shotsAsked(subject);
   const plausible = subject.vocabulary.plausible(metric, hand);
-  return shotsWhere(metric, goals, hand, subject).map(({ goal, count, range }) => {
-    const others = Math.max(0, asked - count);
-    const mean = (some: number, other: number) =>
-      others === 0 ? some : ((asked - others) * some + others * other) / asked;
-    return {
-      by: [goal],
-      range: { low: mean(range.low, plausible.low), high: mean(range.high, plausible.high) },
-      ...(others === 0 ? {} : { plausible }),
-    };
-  });
+  const some = shotsWhere(metric, goals, hand, subject);
+  const mean = (count: number, one: number, other: number) =>
+    count >= asked ? one : (count * one + (asked - count) * other) / asked;
+  const alone = some.map(({ goal, count, range }) => ({
+    by: [goal],
+    range: { low: mean(count, range.low, plausible.low), high: mean(count, range.high, plausible.high) },
+    ...(count >= asked ? {} : { plausible }),
+  }));
+  const { low, high } = tightest(some, asked);
+  const beside = some.flatMap(({ goal, count, range }): Left[] => [
+    ...(high ? [{ by: [goal, high.goal], range: upTo(mean(count, range.high, high.range.high)) }] : []),
+    ...(low ? [{ by: [goal, low.goal], range: from(mean(count, range.low, low.range.low)) }] : []),
+  ]);
+  return [...alone, ...beside];
 }
 
-/** With some shots at least so far above others; what it is made of besides only adds to it. */
+function from(low: number): Interval {
+  return { low, high: Number.POSITIVE_INFINITY };
+}
+
+function upTo(high: number): Interval {
+  return { low: Number.NEGATIVE_INFINITY, high };
+}
+
+/**
+ * With some shots at least so far above others, what it is made of besides only adds to it; with all of them in a range it
+ * is no larger than that of two at its ends.
+ */
 function spreadsLeft(metric: string, goals: readonly Criterion[], hand: Hand, subject: BlockInPlan): Left[] {
   const asked = shotsAsked(subject);
-  const apart = (one: number, other: number, gap: number): Interval => ({
-    low: gap > 0 && asked > 1 ? gap * Math.sqrt((one * other) / (one + other) / (asked - 1)) : 0,
-    high: Number.POSITIVE_INFINITY,
-  });
+  const apart = (one: number, other: number, gap: number): Interval =>
+    from(gap > 0 && asked > 1 ? gap * Math.sqrt((one * other) / (one + other) / (asked - 1)) : 0);
   const some = shotsWhere(metric, goals, hand, subject);
   const pairs = some.flatMap((upper) =>
     some.map((lower) => ({
@@ -116,13 +146,19 @@ function spreadsLeft(metric: string, goals: readonly Criterion[], hand: Hand, su
       ? [{ by: [goal], range: apart(1, 1, claimOf(goal.bounds, hand).interval.low) }]
       : [],
   );
-  return [...pairs, ...spans];
+  const { low, high } = tightest(some, asked);
+  const width = low && high && Math.max(0, high.range.high - low.range.low);
+  const within =
+    width === undefined
+      ? []
+      : [{ by: [low, high].flatMap((end) => end?.goal ?? []), range: upTo(width * LARGEST_SPREAD) }];
+  return [...pairs, ...spans, ...within];
 }
 
 function inWords({ by, range, plausible }: Left, goal: StatisticCriterion, subject: BlockInPlan): string {
   const { statistic, metric: name, bounds } = goal;
   const [hand] = HANDS;
-  const goals = [...new Set(by)];
+  const goals = inOrder([...new Set(by)], subject);
   const lines = `${listed(goals.map((line) => named(line, subject)))} ${goals.length === 1 ? "leaves" : "leave"}`;
   const claim = claimOf(bounds, hand).interval;
   const nearEnd = (of: Interval): Interval =>

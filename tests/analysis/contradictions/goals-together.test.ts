@@ -493,4 +493,52 @@ plan "Gate" {
         average carry at least 130 yd
       }`,
   },
+  "a spread beyond what the best and the worst shot leave": {
+    wrong: `10 shots
+      success {
+        best carry at most 150 yd
+        worst carry at least 148 yd
+        «spread of carry at least 5 yd»
+      }`,
+    code: CODE,
+    says: ["line 6 (", "line 7 (", "leave the spread of carry at most 1.414 yd"],
+    right: `10 shots
+      success {
+        best carry at most 156 yd
+        worst carry at least 148 yd
+        spread of carry at least 5 yd
+      }`,
+  },
+  "an average beyond what the best shot and some short ones leave": {
+    wrong: `10 shots
+      success {
+        at least 5 of 10 shots with carry below 130 yd
+        best carry at most 150 yd
+        «average carry at least 142 yd»
+      }`,
+    code: CODE,
+    says: ["leave the average carry at most 140 yd"],
+    right: `10 shots
+      success {
+        at least 5 of 10 shots with carry below 130 yd
+        best carry at most 150 yd
+        average carry at least 139 yd
+      }`,
+  },
+  "a spread of shots that all lie close together": {
+    wrong: `10 shots
+      success {
+        at most 0 of 10 shots with offline above 3 yd right
+        at least 10 of 10 shots with offline at most 3 yd left
+        «spread of offline at least 5 yd»
+      }`,
+    code: CODE,
+    says: ["leave the spread of offline at most 4.243 yd"],
+    right: `10 shots
+      success {
+        at most 0 of 10 shots with offline above 3 yd right
+        at least 9 of 10 shots with offline at most 3 yd left
+        spread of offline at least 5 yd
+      }`,
+  },
 });
