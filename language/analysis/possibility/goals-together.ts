@@ -3,6 +3,7 @@
 import { once } from "../../../shared/once.ts";
 import type { Criterion } from "../../../shared/plan-model.ts";
 import { type BlockInPlan, inOrder, type Remark } from "../subject.ts";
+import { extremesAtOdds } from "./extremes-together.ts";
 import { goalConflictsIn } from "./goal-conflicts.ts";
 import { goalsThatMustBeMet, waysToMeet } from "./goals.ts";
 import { momentsAtOdds } from "./moments-together.ts";
@@ -38,7 +39,11 @@ export const goalsAgainstEachOther = once((subject: BlockInPlan): readonly Remar
 
 function atOddsAmong(goals: readonly Criterion[], subject: BlockInPlan): GoalsAtOdds[] {
   if (goals.length < 2) return [];
-  const found = [tooManyShots(goals, subject), numbersAtOdds(goals, subject)].filter(isFound);
+  const found = [
+    tooManyShots(goals, subject),
+    numbersAtOdds(goals, subject),
+    extremesAtOdds(goals, subject),
+  ].filter(isFound);
   const said = new Set(found.flatMap((atOdds) => atOdds.goals));
   const others = goals.filter((goal) => !said.has(goal));
   return [...found, ...[momentsAtOdds(others, subject)].filter(isFound)];

@@ -541,4 +541,34 @@ plan "Gate" {
         spread of offline at least 5 yd
       }`,
   },
+  "a worst shot above some that count, whatever else is required": {
+    wrong: `10 shots
+      require smash-factor at least 1.2
+      success {
+        worst carry at least 140 yd
+        «at least 3 of 10 shots with carry below 130 yd»
+      }`,
+    code: CODE,
+    says: ["line 7 (`worst carry at least 140 yd`) leaves no shot of the kind that line 8 ("],
+    right: `10 shots
+      require smash-factor at least 1.2
+      success {
+        worst carry at least 140 yd
+        at least 3 of 10 shots with total below 130 yd
+      }`,
+  },
+  "a best shot below the average, however many are hit": {
+    wrong: `at least 10 shots
+      success {
+        best carry at most 140 yd
+        «average carry at least 150 yd»
+      }`,
+    code: CODE,
+    says: ["leaves no shot of the kind"],
+    right: `at least 10 shots
+      success {
+        best carry at most 140 yd
+        average carry at least 130 yd
+      }`,
+  },
 });
