@@ -1,11 +1,17 @@
 /** The edits that fixes are made of. */
 import { type AstNode, type CstNode, GrammarUtils, type LangiumDocument } from "langium";
 import type { Document } from "../generated/tree/ast.ts";
+import { PlaceOfNode } from "../syntax/reader/places.ts";
 import type { Fix, TextEdit, TextRange } from "./check.ts";
 import { quoted } from "./wording.ts";
 
-/** The part of the text that a property of a node was read from. */
+/** The part of the text that a property of a node was read from; of one with several, the first where no index is given. */
 export function cstOf(node: AstNode, property: string, index?: number): CstNode | undefined {
+  const { $cstNode: place } = node;
+  if (place instanceof PlaceOfNode) {
+    const places = place.placesOf(property);
+    return places[Math.max(0, Math.min(index ?? 0, places.length - 1))];
+  }
   return GrammarUtils.findNodeForProperty(node.$cstNode, property, index);
 }
 

@@ -54,6 +54,11 @@ export class NotingLinker extends DefaultLinker {
     this.built = [];
   }
 
+  /** Drops them: the tree was given up. */
+  forget(): void {
+    this.built = [];
+  }
+
   override async link(
     document: LangiumDocument,
     cancelToken = Cancellation.CancellationToken.None,

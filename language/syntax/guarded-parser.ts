@@ -13,40 +13,53 @@ import type { NotingLinker } from "../names/linker.ts";
 import { engineOf, markedName } from "./engine.ts";
 import type { DrillwrightParserErrorMessages } from "./error-messages.ts";
 import { finalize } from "./finalize.ts";
+import { DEEPEST, LONGEST_TEXT, MOST_OPERATORS } from "./limits.ts";
+import { emptyTree, readText } from "./reader/read-text.ts";
 import { recoverByStatement } from "./recovery.ts";
-
-/** Longest text that is parsed, in UTF-16 code units. The syntax tree takes about a hundred times as much memory. */
-export const LONGEST_TEXT = 1_000_000;
-
-/** Most operators of one formula. Each makes the tree deeper, and looking up a name costs the depth it stands at. */
-export const MOST_OPERATORS = 200;
-
-/** Deepest nesting of rules. Only brackets in formulas nest, three rules each. */
-const DEEPEST = 200;
 
 /** Thrown out of the parser where a text is more than it should take on. */
 class TooComplex extends Error {}
 
-/** A parser that answers every text with a tree: an empty one and an error where the text is too long or nested too deeply. */
+/**
+ * A parser that answers every text with a tree: an empty one and an error where the text is too long or nested too deeply.
+ * A text without a mistake is read by the reader that is written from the grammar. The framework's parser is made when the
+ * first text comes that has to be explained.
+ */
 export function createGuardedParser(services: LangiumCoreServices): LangiumParser {
-  const guarded = createRecoveringParser(services);
   const linker = services.references.Linker as NotingLinker;
-  let parse = guarded.parse.bind(guarded);
-  guarded.parse = <T extends AstNode>(text: string, options?: ParserOptions): ParseResult<T> => {
-    const problem = tooLong(text);
-    if (problem !== undefined) return refused(text, parse<T>(""), problem);
+  const grammar = () => services.Grammar;
+  let explaining: LangiumParser | undefined;
+
+  const explain = <T extends AstNode>(text: string, options?: ParserOptions): ParseResult<T> => {
+    explaining ??= createRecoveringParser(services);
     try {
-      const result = parse<T>(text, options);
-      linker.claim(result.value);
-      return result;
+      return explaining.parse<T>(text, options);
     } catch (error) {
       if (!(error instanceof TooComplex)) throw error;
-      const fresh = createRecoveringParser(services); // the old one was left in the middle of its work
-      parse = fresh.parse.bind(fresh);
-      return refused(text, parse<T>(""), error.message);
+      explaining = undefined; // it was left in the middle of its work
+      return refused<T>(text, error.message);
     }
   };
-  return guarded;
+  const refused = <T extends AstNode>(text: string, message: string): ParseResult<T> => {
+    const token = { image: "", startOffset: 0, tokenTypeIdx: 0, tokenType: { name: "file" } };
+    const context = { ruleStack: [], ruleOccurrenceStack: [] };
+    const error = { name: "Refused", message, token, resyncedTokens: [], context };
+    return { value: emptyTree(text, linker, grammar) as T, lexerErrors: [], parserErrors: [error] };
+  };
+  const parse = <T extends AstNode>(text: string, options?: ParserOptions): ParseResult<T> => {
+    const problem = tooLong(text);
+    if (problem !== undefined) return refused(text, problem);
+    const value = options?.rule === undefined ? readText(text, linker, grammar) : undefined;
+    if (value !== undefined) return { value: value as T, lexerErrors: [], parserErrors: [] };
+    linker.forget();
+    return explain(text, options);
+  };
+  const claimed = <T extends AstNode>(text: string, options?: ParserOptions): ParseResult<T> => {
+    const result = parse<T>(text, options);
+    linker.claim(result.value);
+    return result;
+  };
+  return { parse: claimed } as LangiumParser; // the framework asks for no more
 }
 
 /** What to say of a text that is too long to be parsed; undefined for any other. */
@@ -56,7 +69,8 @@ export function tooLong({ length }: string): string | undefined {
     : `This file has ${length} characters; a plan file may have ${LONGEST_TEXT}. Split it, or leave it out of the folder.`;
 }
 
-function createRecoveringParser(services: LangiumCoreServices): LangiumParser {
+/** The framework's parser, which reads on behind a mistake. */
+export function createRecoveringParser(services: LangiumCoreServices): LangiumParser {
   const parser = prepareLangiumParser(services);
   const messages = services.parser.ParserErrorMessageProvider as DrillwrightParserErrorMessages;
   recoverByStatement(parser, services.Grammar, () => messages.expected);
@@ -93,12 +107,4 @@ function limitComplexity(parser: LangiumParser, grammar: Grammar): void {
     }
     return choose(alternatives, occurrence);
   };
-}
-
-/** An empty tree that still knows its text: the framework asks for it to see whether a file has changed. */
-function refused<T extends AstNode>(text: string, empty: ParseResult<T>, message: string): ParseResult<T> {
-  Object.defineProperty(empty.value.$cstNode?.root ?? {}, "fullText", { value: text });
-  const token = { image: "", startOffset: 0, tokenTypeIdx: 0, tokenType: { name: "file" } };
-  const context = { ruleStack: [], ruleOccurrenceStack: [] };
-  return { ...empty, parserErrors: [{ name: "Refused", message, token, resyncedTokens: [], context }] };
 }

@@ -1,5 +1,5 @@
 /** The built-in vocabulary is held to what is asked of everybody's files. */
-import { type AstNode, AstUtils, CstUtils, isAstNode, isReference, type LangiumDocument } from "langium";
+import type { LangiumDocument } from "langium";
 import { describe, expect, test } from "vitest";
 import type { Document } from "../../language/generated/tree/ast.ts";
 import { libraryFiles } from "../../language/library/library.ts";
@@ -34,14 +34,6 @@ describe.each(library.map((document) => [document.uri.path, document] as const))
     expect(read).toEqual(opened.map((line) => line.split(/\s+/, 2).join(" ")));
   });
 
-  test("its stored tree is the one that the parser makes, with the same places", () => {
-    const own = document.parseResult.value;
-    const parsed = parse(document.textDocument.getText()).value;
-    expect(facts(own)).toEqual(facts(parsed));
-    const leaf = CstUtils.flattenCst(own.$cstNode ?? expect.unreachable()).toArray();
-    expect(new Set(leaf.map(({ astNode }) => AstUtils.findRootNode(astNode)))).toEqual(new Set([own]));
-  });
-
   test("a word of the language as a name in it is noticed", () => {
     const text = document.textDocument.getText();
     const broken = text.replace(/^(dimension|metric|club) \S+/m, "$1 target");
@@ -49,41 +41,6 @@ describe.each(library.map((document) => [document.uri.path, document] as const))
     expect(syntaxErrors(parse(broken))).not.toEqual([]);
   });
 });
-
-/** Each node with its properties and places, from the root down. */
-function facts(root: AstNode) {
-  return AstUtils.streamAst(root)
-    .map((node) => {
-      const properties = Object.entries(node).filter(([name]) => !name.startsWith("$"));
-      return {
-        type: node.$type,
-        container: node.$container?.$type,
-        containerProperty: node.$containerProperty,
-        containerIndex: node.$containerIndex,
-        properties: properties.map(([name, value]) => [
-          name,
-          isAstNode(value) ? value.$type : shortOf(value),
-        ]),
-        place: node.$cstNode && CstUtils.toDocumentSegment(node.$cstNode),
-        owner: node.$cstNode?.astNode.$type,
-        references: AstUtils.streamReferences(node)
-          .map(({ reference, property, index }) => [
-            reference.$refText,
-            "$refNode" in reference && reference.$refNode && CstUtils.toDocumentSegment(reference.$refNode),
-            property,
-            index,
-          ])
-          .toArray(),
-      };
-    })
-    .toArray();
-}
-
-/** A value that is no node; nodes in a list and references are among the facts by themselves. */
-function shortOf(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map((item) => (isAstNode(item) ? item.$type : shortOf(item)));
-  return isReference(value) ? value.$refText : value;
-}
 
 function told({ message, range }: Awaited<ReturnType<typeof validator.validateDocument>>[number]): string {
   return `line ${range.start.line + 1}: ${typeof message === "string" ? message : message.value}`;

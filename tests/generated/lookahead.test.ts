@@ -10,13 +10,14 @@ import {
   ruleName,
   type Strategy,
 } from "../../language/syntax/engine.ts";
+import { createRecoveringParser } from "../../language/syntax/guarded-parser.ts";
 import type { StoredLook, StoredStep } from "../../language/syntax/lookahead.ts";
 import { nameOf, type Token, type TokenType } from "../../language/syntax/tokens.ts";
 
 /** Most tokens a place may need to decide. A grammar that needs more there is hard on readers, too. */
 const DEEPEST = 8;
 
-const engine = engineOf(createCoreServices(EmptyFileSystem).drillwright.parser.LangiumParser);
+const engine = engineOf(createRecoveringParser(createCoreServices(EmptyFileSystem).drillwright));
 const tokens = Object.entries(engine.tokensMap).map(
   ([name, type]) => ({ image: name, tokenType: type, tokenTypeIdx: type.tokenTypeIdx }) as Token,
 );
@@ -69,13 +70,13 @@ const Walker = walkerOf();
 
 /** What the library finds out with what follows a repetition: it hands it over where one has ended. */
 function walkerOf(): Repetition[5] {
-  const { drillwright } = createCoreServices(EmptyFileSystem);
-  const other = engineOf(drillwright.parser.LangiumParser);
+  const parser = createRecoveringParser(createCoreServices(EmptyFileSystem).drillwright);
+  const other = engineOf(parser);
   let Walker: Repetition[5] | undefined;
   other.attemptInRepetitionRecovery = (...repetition) => {
     Walker = repetition[5];
   };
-  drillwright.parser.LangiumParser.parse("");
+  parser.parse("");
   return Walker ?? expect.unreachable();
 }
 

@@ -5,7 +5,7 @@ import { describe, expect, test } from "vitest";
 import type { Check, TextRange } from "../../language/checks/check.ts";
 import { FAULT_CODE } from "../../language/checks/check.ts";
 import { CHECKS } from "../../language/generated/checks.ts";
-import { LONGEST_TEXT } from "../../language/syntax/guarded-parser.ts";
+import { LONGEST_TEXT } from "../../language/syntax/limits.ts";
 import { check } from "../checks/checked-files.ts";
 import { untidy } from "../support/programs.ts";
 
