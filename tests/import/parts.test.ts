@@ -99,6 +99,10 @@ describe("what a session finds", () => {
     "Min;;1;",
     "[];[];[m];[°]",
     "P-02",
+    "Who;Day;Distance;Direction",
+    "Note: windy;;;",
+    "n = 20;;;",
+    "+---+---+",
   );
   const many = fc.tuple(
     fc.constantFrom("P-01;;1;1", ";;1;1", "P-02;soon;1;1"),

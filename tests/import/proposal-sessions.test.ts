@@ -102,3 +102,25 @@ test("JSON by columns is understood as JSON by rows is", () => {
   expect(proposed(columns)).toBe(proposed(rows));
   expect(proposed(columns)).toContain("// 6 rows");
 });
+
+test.each([
+  [
+    "one that is repeated is the first",
+    "Club;Carry (m)\n7i;150\n\nClub;Carry (m)\n7i;151\n7i;152\n",
+    ['"Club"', '"Carry (m)"'],
+  ],
+  [
+    "of two lines, that with the names",
+    "Club;Ball;Ball\n;Carry (m);Apex (m)\n7i;150;20\n7i;151;21\n",
+    ["header row 2", '"Carry (m)"', '"Apex (m)"'],
+  ],
+  [
+    "in quotation marks with its line",
+    '"Club,Carry (m)"\n"7i,150"\n"7i,151"\n',
+    ["separator comma", '"Club"', '"Carry (m)"'],
+  ],
+])("the header: %s", (_, content, parts) => {
+  const { text } = propose([{ path: "shots.csv", content }], { vocabulary });
+  for (const part of parts) expect(text).toContain(part);
+  if (!parts.includes("header row 2")) expect(text).not.toContain("header row");
+});

@@ -218,6 +218,58 @@ describe("rows that are no shots", () => {
     expect(outline(read.findings)).toEqual(["warning row-skipped line 4"]);
   });
 
+  test.each(["Average of 6 shots", "Averages", "7 iron avg.", "Avg (6)", "St. dev. (m)", "Ø", "Mean PW"])(
+    "so is a statistic in more words: %s",
+    (word) => {
+      const read = data(`Club;Carry;Side\n7i;150;3\n${word};150;3\n`);
+      expect(readings(read, "carry")).toEqual([150]);
+      expect(outline(read.findings)).toEqual(["warning row-skipped line 3"]);
+    },
+  );
+
+  test.each(["Averell", "Meanwhile", "7 iron", "Average joe"])(
+    "a shot is one whose first word is %s",
+    (word) => {
+      expect(readings(data(`Club;Carry;Side\n${word};150;3\n`), "carry")).toEqual([150]);
+    },
+  );
+
+  test.each(["Note: windy", "* to sea level", "(c) of the bay", "measured on a Monday at four", "7 Iron"])(
+    "a remark or a heading that stands alone is no shot: %s",
+    (text) => {
+      const read = importTable(`Shot;Carry;Side\n1;150;3\n${text};;\n2;151;4\n`, { columns });
+      expect(readings(read, "carry")).toEqual([150, 151]);
+      expect(outline(read.findings)).toEqual(["warning row-skipped line 3"]);
+    },
+  );
+
+  test("a club alone is a shot that was not measured where clubs are read, and so is any name", () => {
+    const clubs = column("Club", { kind: "club", spellings: [] });
+    const read = importTable("Club;Carry;Side\n7i;150;3\n7 Iron;;\nchipper;;\nNote: windy;;\n", {
+      columns: [clubs, ...columns],
+    });
+    expect(readings(read, "carry")).toEqual([150, undefined, undefined]);
+    expect(outline(read.findings)).toEqual([
+      "warning row-skipped line 5",
+      "warning club-unknown line 4 Club",
+    ]);
+  });
+
+  test("what stands under other column names is another table's, until the header is repeated", () => {
+    const read = data(
+      "Club;Carry;Side\n7i;150;3\n\nClub;Shots;Mean side\n7i;20;150\nDr;20;200\nClub;Carry;Side\n;m;m\n7i;151;4\n",
+    );
+    expect(readings(read, "carry")).toEqual([150, 151]);
+    expect(outline(read.findings)).toEqual(["warning row-skipped line 4"]);
+    const short = data("Club;Carry;Side\n7i;150;3\nClub;Shots\n7i;20\n");
+    expect(readings(short, "carry")).toEqual([150]);
+  });
+
+  test("a line of a grid is none", () => {
+    const read = data("+---+---+\n|Club|Carry|Side|\n+---+---+\n|7i|150|3|\n+===+===+\n".slice(10));
+    expect([readings(read, "carry"), read.findings]).toEqual([[150], []]);
+  });
+
   test("a number of shots makes statistics of several rows that may be some, and a shot of one", () => {
     const read = data("Club;Carry;Side\n7i;150;3\nMin;150;3\nMax;150;3\nn=1;;\n");
     expect(readings(read, "carry")).toEqual([150]);
@@ -252,9 +304,38 @@ test("a formula of a spreadsheet that is only a text is that text", () => {
   expect(read.findings.map(({ text }) => text)).toEqual(['say "no"', "=4"]);
 });
 
-test("digits and marks of full width are digits and marks", () => {
-  const read = importTable("Carry;Side\n１５０．５;－３\n", { columns });
+test.each([
+  ["of full width", "１５０．５", "－３"],
+  ["between marks that nobody sees", "\u200e150.5\u200b", "\u200e-3"],
+  ["in quotation marks", "“150.5”", "'-3'"],
+  ["that a spreadsheet is told to keep as text", "'150.5", "'-3"],
+])("numbers %s are numbers", (_, carry, side) => {
+  const read = importTable(`\u200bCarry;Side\n${carry};${side}\n`, { columns });
   expect([readings(read, "carry"), readings(read, "offline"), read.findings]).toEqual([[150.5], [-3], []]);
+});
+
+test.each(["\u00ad3", "'3\"", "“3", "3'", "—3"])("%s is none: it may be something else", (side) => {
+  const read = importTable(`Carry;Side\n150;${side}\n`, { columns });
+  expect(readings(read, "offline")).toEqual([undefined]);
+  expect(outline(read.findings)).toEqual(["warning cell-unreadable line 2 Side"]);
+});
+
+test.each([
+  ["comma", ","],
+  ["semicolon", ";"],
+] as const)("lines in quotation marks are taken apart at the %s", (separator, mark) => {
+  const lines = ["Carry,Side,Note", '150,3,""calm, warm""', "151,4,", "152,,"].map((line) =>
+    line.replaceAll(",", mark),
+  );
+  const text = lines.map((line) => `"${line}"\n`).join("");
+  for (const stated of [{}, { separator }]) {
+    const read = importTable(text, { columns, source: stated });
+    expect([readings(read, "carry"), readings(read, "offline")]).toEqual([
+      [150, 151, 152],
+      [3, 4, undefined],
+    ]);
+    expect(read.findings).toEqual([]);
+  }
 });
 
 test("what may be a minus, but need not be, is not read, and it is said how it can be", () => {

@@ -42,7 +42,7 @@ export interface HitContext {
  * reported as warnings; the first two are then unknown, the last is kept. Where several columns hold the same metric, the
  * first one in the source that has a reading counts.
  *
- * A row that ends before any reading is no shot. A row with more cells than there are columns has no readings: somewhere in
+ * A row that ends before any reading is no shot, and neither is one that holds nothing but a remark or a heading. A row with more cells than there are columns has no readings: somewhere in
  * it a separator stands for something else, and nobody can tell which cells it has moved. Both are reported.
  */
 export class HitReader {
@@ -54,6 +54,9 @@ export class HitReader {
   readonly #categories: readonly (NameColumn & { readonly metric: string })[];
   readonly #isBlank: BlankTest;
   readonly #firstReading: number;
+  /** Whether the first column is read for anything but a club, or has a name in every record. */
+  readonly #isFirstRead: boolean;
+  readonly #clubNamed: Lookup;
   readonly #complete: (read: Read) => Known;
 
   constructor(context: HitContext, report: Report) {
@@ -79,13 +82,17 @@ export class HitReader {
       return { column, metric, find: categoryLookup(spellings, names), unknown };
     });
     this.#complete = completer(input);
+    const { clubs, order, ...others } = columns;
+    const read = [...Object.values(others).flat(), ...(order === null ? [] : [order])];
+    this.#isFirstRead = context.form === "json" || read.some(({ index }) => index === 0);
+    this.#clubNamed = clubLookup([], input.clubs);
     this.#firstReading = Math.min(...columns.metrics.map((column) => column.index));
   }
 
   /** The shot on a row; undefined where the row is none. */
   read(row: TableRow, membership: Membership): Hit | undefined {
     const shape = this.#shapeOf(row);
-    if (shape === "no-shot") return undefined;
+    if (shape === "no-shot" || this.#isRemark(row)) return undefined;
     const { columns, file } = this.#context;
     const values: Record<string, number> = {};
     const roundings: Record<string, number> = {};
@@ -145,6 +152,27 @@ export class HitReader {
     return "shifted";
   }
 
+  /** A text that stands alone in the first column, and is no name that is read there: `Note: windy`, or a club over its shots. */
+  #isRemark({ line, cells }: TableRow): boolean {
+    const text = (cells[0] ?? "").trim();
+    if (this.#isFirstRead || !/\p{L}/u.test(text) || cells.some((cell, at) => at > 0 && cell.trim() !== ""))
+      return false;
+    const clubs = this.#clubs.filter(({ column }) => column.index === 0);
+    const isHeading = clubs.length === 0 && this.#clubNamed(text) !== undefined;
+    const isRemark = clubs.every(({ find }) => find(text) === undefined) && REMARK.test(text);
+    if (!isHeading && !isRemark) return false;
+    const what = isHeading ? "the heading of shots with that club" : "a remark";
+    const advice = isHeading ? " To have the club read, write it into a column of its own." : "";
+    this.#report({
+      code: "row-skipped",
+      severity: "warning",
+      line,
+      text,
+      message: `Line ${line} holds nothing but ${quote(text)}, so it was taken for ${what} and not for a shot.${advice}`,
+    });
+    return true;
+  }
+
   #categoriesOf(row: TableRow): Record<string, string> {
     const categories: Record<string, string> = {};
     for (const column of this.#categories) {
@@ -196,6 +224,9 @@ export class HitReader {
     return null;
   }
 }
+
+/** A text that begins or goes on as remarks do, rather than names. */
+const REMARK = /^[*#†‡(/]|:(?:\s|$)|(?:\S+\s+){4}/;
 
 interface NameColumn {
   readonly column: { readonly index: number };

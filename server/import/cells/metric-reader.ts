@@ -7,7 +7,7 @@ import { type Bound, stateHand } from "../columns.ts";
 import { quote, type Report } from "../finding.ts";
 import type { TableRow } from "../table/table.ts";
 import { blankTest } from "./blank.ts";
-import { type DecimalMark, decimalsOf, halfWidth, parseNumber } from "./number.ts";
+import { type DecimalMark, decimalsOf, parseNumber, plainText } from "./number.ts";
 import { minusBeside, type Notation, readCell } from "./reading.ts";
 
 /** What a last digit is worth behind so many decimals. */
@@ -44,7 +44,7 @@ export function metricReader(column: Bound<"metric">, source: Source, input: Sco
     if (isBlank(text)) return;
     let reading = readCell(text, notation);
     if (reading === "unreadable") {
-      text = halfWidth(text);
+      text = plainText(text);
       reading = readCell(text, notation);
     }
     if (reading === "blank") return;

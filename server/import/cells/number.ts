@@ -79,9 +79,19 @@ function parsePattern(text: string, pattern: RegExp): number | undefined {
   return found.sign === undefined || found.sign === "+" ? size : -size;
 }
 
-/** The text with digits and marks of full width, as East Asian keyboards write them, as all others. */
-export function halfWidth(text: string): string {
-  return text.replace(/[！-～]/g, (wide) => String.fromCharCode(wide.charCodeAt(0) - 0xfee0));
+/**
+ * The text as it is meant to be seen: without marks that nobody sees (a soft hyphen may be a minus, and stays), quotation marks around it and the apostrophe by which a
+ * spreadsheet is told that it is text; with digits and marks of full width, as East Asian keyboards write them, as all others.
+ */
+export function plainText(text: string): string {
+  const visible = text
+    .replace(/(?!\u00ad)\p{Cf}/gu, "")
+    .replace(/[！-～]/g, (wide) => String.fromCharCode(wide.charCodeAt(0) - 0xfee0))
+    .trim();
+  const quoted = /^(?:'([^'"]*)'|"([^'"]*)"|[“„]([^“”„]*)[”“]|[‘‚]([^‘’‚]*)[’‘]|«([^«»]*)»|'([^'"]*))$/.exec(
+    visible,
+  );
+  return quoted === null ? visible : (quoted.slice(1).find((inside) => inside !== undefined) ?? "").trim();
 }
 
 /** How many digits stand behind the decimal mark of a number that was read; one with an exponent is taken to have none. */

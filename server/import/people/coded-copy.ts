@@ -40,7 +40,7 @@ export class CodedCopy {
   #lines: string[] = [];
 
   constructor(
-    { separator, gaps, headerRow, names, decimal }: Form,
+    { separator, parting, headerRow, names, decimal }: Form,
     columns: readonly Pick<ProposedColumn, "meaning">[],
     codes: PlayerCodes,
   ) {
@@ -49,9 +49,9 @@ export class CodedCopy {
     this.#names = names;
     this.#decimal = decimal;
     this.#separator = separator === null || separator === "spaces" ? "," : SEPARATORS[separator];
-    if (separator === null) this.#write(names);
+    if (parting === null) this.#write(names);
     else {
-      this.#reader = recordReader({ separator, gaps }, 1, ({ line, cells }) => {
+      this.#reader = recordReader(parting, 1, ({ line, cells }) => {
         if (line === headerRow) this.#write(cells);
         else if (line > headerRow) this.#rows.push(cells);
       });

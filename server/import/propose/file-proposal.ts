@@ -135,8 +135,8 @@ export class FileProposal {
     const take = (cells: readonly string[]) => {
       if (firstText(cells) !== "" && !isRule(cells)) rows.push(cells);
     };
-    const { separator, gaps } = form;
-    if (separator === null) {
+    const { parting } = form;
+    if (parting === null) {
       this.#rest = new JsonReader(text, "point", {
         record: ({ cells }) => take(cells),
         unreadable: () => {},
@@ -145,7 +145,7 @@ export class FileProposal {
       return;
     }
     let left = form.units.length > 0 ? 2 : 1;
-    this.#rest = recordReader({ separator, gaps }, 1, ({ line, cells }) => {
+    this.#rest = recordReader(parting, 1, ({ line, cells }) => {
       if (line < form.headerRow) return;
       if (left > 0) left--;
       else if (!cells.every((cell, at) => cell.trim() === (form.names[at] ?? ""))) take(cells);

@@ -14,8 +14,8 @@ import type { TableRow } from "../table/table.ts";
 export interface Form {
   /** Null for JSON. */
   readonly separator: SeparatorName | null;
-  /** Between the columns where they are parted by spaces. */
-  readonly gaps: Parting["gaps"];
+  /** How its cells are parted; null for JSON. */
+  readonly parting: Parting | null;
   readonly decimal: Source["decimal"];
   readonly thousands: Source["thousands"];
   readonly blanks: readonly string[];
@@ -32,6 +32,8 @@ export interface Form {
 
 /** In which of the first records the header is looked for. */
 const HEADER_SEARCH = 50;
+/** A line that stands in quotation marks as a whole. */
+const LINE_IN_QUOTES = /^"(?:[^"\n]|"")*"\s*$/m;
 /** How much of the text under a line is looked at to find what its names stand over. */
 const LONGEST_BLOCK = 16_384;
 /** Texts that mean that nothing was measured, where they stand among numbers. */
@@ -65,7 +67,7 @@ function jsonForm(text: string, isWhole: boolean): Form | undefined {
   const shots = rows.filter(({ cells }) => cells.some((cell) => cell.trim() !== ""));
   return {
     separator: null,
-    gaps: [],
+    parting: null,
     ...decimal,
     blanks: blanksIn(shots, "point", null, reader.names.length),
     headerRow: 1,
@@ -85,8 +87,10 @@ interface Reading extends Parting {
 
 function delimitedForm(text: string, isWhole: boolean, isKnown: (name: string) => boolean): Form | undefined {
   const partings = Object.keys(SEPARATORS).map(
-    (name): Parting => ({ separator: name as SeparatorName, gaps: [] }),
+    (name): Parting => ({ separator: name as SeparatorName, gaps: [], isWrapped: false }),
   );
+  if (LINE_IN_QUOTES.test(text.slice(0, LONGEST_BLOCK)))
+    partings.push(...partings.map((parting) => ({ ...parting, isWrapped: true })));
   const readings = partings.map((parting) => readingOf(text, isWhole, parting, isKnown));
   const delimited = readings.reduce((one, other) => (other.score > one.score ? other : one));
   const aligned = alignedReading(text, isWhole, isKnown);
@@ -109,7 +113,7 @@ function delimitedForm(text: string, isWhole: boolean, isKnown: (name: string) =
   const mark = decimalMark(rows);
   return {
     separator: best.separator,
-    gaps: best.gaps,
+    parting: { separator: best.separator, gaps: best.gaps, isWrapped: best.isWrapped },
     ...mark,
     blanks: blanksIn(rows, mark.decimal, mark.thousands, names.length),
     headerRow: header.line,
@@ -135,7 +139,10 @@ function readingOf(
   for (let at = 0; at < Math.min(HEADER_SEARCH, records.length); at++) {
     const cells = records[at]?.cells ?? [];
     const stated = cells.filter((cell) => cell.trim() !== "");
-    const known = stated.filter(isKnown).length;
+    // A name that stands twice names no column.
+    const known = stated.filter(
+      (name) => isKnown(name) && stated.indexOf(name) === stated.lastIndexOf(name),
+    ).length;
     const words = stated.filter(
       (cell) => /\p{L}/u.test(cell) && parseNumber(cell, "point") === undefined,
     ).length;
@@ -148,7 +155,10 @@ function readingOf(
       [place, score, found] = [at, quality, known];
     }
   }
-  return { ...parting, records, place, score, known: found };
+  // The header may be repeated further down, where more rows fit.
+  const header = records[place]?.cells.join("\n");
+  const first = records.findIndex(({ cells }) => cells.join("\n") === header);
+  return { ...parting, records, place: Math.min(place, first), score, known: found };
 }
 
 /** The reading by the gaps under one of the first lines, where the most names are known. */
@@ -168,7 +178,9 @@ function alignedReading(
     if (end < 0) break;
     start = end + 1;
   }
-  return best && readingOf(text, isWhole, { separator: "spaces", gaps: best.gaps }, isKnown);
+  return (
+    best && readingOf(text, isWhole, { separator: "spaces", gaps: best.gaps, isWrapped: false }, isKnown)
+  );
 }
 
 function isUnits({ cells }: TableRow): boolean {

@@ -1,5 +1,5 @@
 /** What the cells of one column look like. */
-import { halfWidth, isBlank, parseNumber } from "../cells/number.ts";
+import { isBlank, parseNumber, plainText } from "../cells/number.ts";
 import { type minusBeside, partsOf } from "../cells/reading.ts";
 import { symbolOf } from "../cells/unit-words.ts";
 import type { Form } from "./form.ts";
@@ -36,7 +36,7 @@ export function profileOf(place: number, { rows, decimal, thousands, blanks }: F
   const units = new Map<string, number>();
   let stated = 0;
   for (const { cells } of rows) {
-    const text = halfWidth((cells[place] ?? "").trim());
+    const text = plainText((cells[place] ?? "").trim());
     const isStated = !isBlank(text) && !noReading.has(text.toLowerCase());
     const { number, side, unit } = isStated ? numberIn(text) : NOTHING;
     if (isStated) {

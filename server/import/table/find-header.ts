@@ -34,7 +34,10 @@ export function fromLine(lines: string, line: number): string | undefined {
 /** The header under the separator the source states, or the one under which most of its columns are found. */
 export function likeliestHeader(body: string, source: Source, wanted: readonly string[]): HeaderReading {
   const readingBy = (separator: SeparatorName): HeaderReading => {
-    const parting = { separator, gaps: separator === "spaces" ? gapsIn(body) : [] };
+    const plain = { separator, gaps: separator === "spaces" ? gapsIn(body) : [], isWrapped: false };
+    const [line = "", ...others] = firstRecord(body, plain);
+    const isWrapped = others.length === 0 && separator !== "spaces" && line.includes(SEPARATORS[separator]);
+    const parting = { ...plain, isWrapped };
     const header = new Header(firstRecord(body, parting));
     return { ...parting, header, found: wanted.filter((name) => header.find(name).length > 0).length };
   };

@@ -1,6 +1,6 @@
 /** The column names of a table, and where they stand. */
 
-/** Finds columns by name: as written, else whatever the case, the spaces around and between, and the Unicode form. */
+/** Finds columns by name: as written, else whatever the case, the spaces around and between, marks nobody sees, and the Unicode form. */
 export class Header {
   readonly names: readonly string[];
   readonly #exact = new Map<string, number[]>();
@@ -27,5 +27,10 @@ function note(positions: Map<string, number[]>, name: string, index: number): vo
 }
 
 function tolerant(name: string): string {
-  return name.replaceAll("\uFEFF", "").normalize("NFC").trim().replace(/\s+/g, " ").toLowerCase();
+  return name
+    .replace(/\p{Cf}/gu, "")
+    .normalize("NFC")
+    .trim()
+    .replace(/\s+/g, " ")
+    .toLowerCase();
 }

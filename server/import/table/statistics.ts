@@ -60,6 +60,11 @@ export class StatisticRows<Row> {
     return "held";
   }
 
+  /** Whether there are rows of which it is not clear what they are. */
+  get isHolding(): boolean {
+    return this.#run.length > 0;
+  }
+
   /** Nothing more will come, or a shot that nobody asks for. */
   end(): void {
     if (this.#run.length === 0) return;
@@ -85,29 +90,40 @@ export class StatisticRows<Row> {
 
 /** Words that head a statistic, folded. */
 const STATISTICS = new Set(
-  "average avg mean median stdev stddev sd standarddeviation mittelwert durchschnitt standardabweichung moyenne écarttype media promedio gemiddelde".split(
+  "average averages avg mean median stdev stddev sd standarddeviation mittelwert durchschnitt standardabweichung stdabw moyenne médiane écarttype media mediana promedio gemiddelde gemiddeld medel medelvärde gjennomsnitt ø μ σ".split(
     " ",
   ),
 );
+/** Words that may stand beside such a word, and leave it what it is: `Average of 6 shots`, `7 iron avg`, `Mean (yd)`. */
+const AROUND_STATISTICS =
+  /^(?:\d+|of|the|for|by|per|all|over|last|best|total|overall|club|group|set|session|today|shots|balls|n|p|m|ft|yds?|deg|mph|rpm|\p{L}\d{1,2}|\d{1,2}\p{L}{1,2}|dr|[apgslw]w|irons?|woods?|hybrid|wedge|driver|eisen|holz|fer|bois)$/u;
 /** Words that head a statistic when they stand beside one of those; alone they may be anything. */
 const BESIDE_STATISTICS = new Set(
   "min minimum max maximum range sum total count variance deviation best worst".split(" "),
 );
 
-const LONGEST_WORD = 24;
+const LONGEST_WORD = 32;
 const statisticNamed: Lookup = remembered((text) => {
   const word = fold(text);
-  return STATISTICS.has(word) ? "statistic" : BESIDE_STATISTICS.has(word) ? "beside" : undefined;
+  if (STATISTICS.has(word)) return "statistic";
+  if (BESIDE_STATISTICS.has(word)) return "beside";
+  const plain = text.normalize("NFKC").toLowerCase();
+  const words =
+    plain.replace(/\b(?:st|std|standard)[.\s]*dev(?:iation)?\b/, "stdev").match(/[\p{L}\p{N}]+/gu) ?? [];
+  const around = words.filter((word) => !STATISTICS.has(word));
+  const isOne = around.length < words.length && around.every((word) => AROUND_STATISTICS.test(word));
+  return isOne ? "statistic" : undefined;
 });
 
 /** What a row that begins with this text may be: a `statistic` for certain, or `beside` one; undefined where it is neither. */
 function statisticIn(text: string): string | undefined {
-  const mayBe = text.length <= LONGEST_WORD && !(text.charCodeAt(0) <= 0x39); // most rows begin with a number or a time
+  const isNumber = text.charCodeAt(0) <= 0x39 && !(text.includes(" ") && /\p{L}\p{L}/u.test(text)); // most rows begin with one, or a time
+  const mayBe = text.length <= LONGEST_WORD && !isNumber;
   return mayBe ? statisticNamed(text) : undefined;
 }
 
 /** What is counted. In the singular it may be the name of a shot: `Shot 12`. */
-const COUNTED = "count|shots|balls|schläge|schlaege|bälle|baelle|anzahl|coups|balles|golpes|slagen";
+const COUNTED = "count|shots|balls|schläge|schlaege|bälle|baelle|anzahl|coups|balles|golpes|slagen|rows";
 const COUNT = new RegExp(
   String.raw`^(?:(?:(?:total|number|no|of|all) )*(?:${COUNTED})(?: total| count)?(?: =)?|n =) \d{1,7}$|^\d{1,7} (?:${COUNTED})(?: total)?$`,
 );

@@ -146,7 +146,8 @@ export class TableReader {
   #beginDelimited(lines: string, body: string): void {
     const source = this.#source;
     const wanted = wantedHeaders(source);
-    const { separator, gaps, header, found } = likeliestHeader(body, source, wanted);
+    const layout = likeliestHeader(body, source, wanted);
+    const { header, found } = layout;
     if (found === 0 && wanted.length > 0) {
       const beginning = this.#beginning === 0 ? lines : lines.slice(0, this.#beginning);
       const message = whyNoHeader(beginning, header, source, wanted);
@@ -154,7 +155,6 @@ export class TableReader {
       return;
     }
     this.#held = "";
-    const layout = { separator, gaps, header };
     this.#delimited = recordReader(layout, source.headerRow, (record) => {
       if (this.#layout === undefined) this.#takeHeader(layout);
       else this.#takeRecord(record, layout);
