@@ -14,10 +14,10 @@ export class Reader extends TreeReader {
     };
     while (this.decideDocument1()) {
       switch (this.kinds[this.at]) {
-        case 10: case 12: case 16: case 40: case 46: case 55: case 69: case 71: case 73: case 90: case 117: case 119:
+        case 10: case 12: case 16: case 40: case 46: case 55: case 69: case 71: case 73: case 91: case 118: case 120:
           this.adoptOneOf(this.readDeclaration(this.open(reading, 4)), node, "declarations", node.declarations);
           break;
-        case 152:
+        case 153:
           this.adoptOneOf(this.readUse(this.open(reading, 2)), node, "uses", node.uses);
           break;
         default:
@@ -31,7 +31,7 @@ export class Reader extends TreeReader {
   private decideDocument1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 10: case 12: case 16: case 40: case 46: case 55: case 69: case 71: case 73: case 90: case 117: case 119: case 152:
+      case 10: case 12: case 16: case 40: case 46: case 55: case 69: case 71: case 73: case 91: case 118: case 120: case 153:
         return true;
       default:
         return false;
@@ -47,8 +47,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       path: undefined,
     };
-    this.take(152, reading, 6);
-    this.take(199, reading, 8);
+    this.take(153, reading, 6);
+    this.take(200, reading, 8);
     node.path = this.takenText();
     this.close(reading);
     return node;
@@ -84,13 +84,13 @@ export class Reader extends TreeReader {
       case 73:
         node = this.readSource(this.open(reading, 20));
         break;
-      case 90:
+      case 91:
         node = this.readDrill(this.open(reading, 14));
         break;
-      case 117:
+      case 118:
         node = this.readClub(this.open(reading, 12));
         break;
-      case 119:
+      case 120:
         node = this.readPlan(this.open(reading, 15));
         break;
       default:
@@ -116,16 +116,16 @@ export class Reader extends TreeReader {
     };
     this.take(16, reading, 23);
     node.name = this.readWord(this.open(reading, 25));
-    if (this.kinds[this.at] === 181 && !this.startsNameOnNewLine()) {
-      this.take(181, reading, 27);
+    if (this.kinds[this.at] === 182 && !this.startsNameOnNewLine()) {
+      this.take(182, reading, 27);
       node.left = this.reference(node, "left", (at = this.open(reading, 29)), this.readWord(at));
       switch (this.kinds[this.at]) {
-        case 182:
-          this.take(182, reading, 33);
+        case 183:
+          this.take(183, reading, 33);
           node.operator = this.taken();
           break;
-        case 183:
-          this.take(183, reading, 34);
+        case 184:
+          this.take(184, reading, 34);
           node.operator = this.taken();
           break;
         default:
@@ -133,11 +133,11 @@ export class Reader extends TreeReader {
       }
       node.right = this.reference(node, "right", (at = this.open(reading, 36)), this.readWord(at));
     }
-    this.take(184, reading, 38);
-    while (this.kinds[this.at] === 116) {
+    this.take(185, reading, 38);
+    while (this.kinds[this.at] === 117) {
       this.adoptOneOf(this.readUnit(this.open(reading, 40)), node, "units", node.units);
     }
-    this.take(185, reading, 41);
+    this.take(186, reading, 41);
     this.close(reading);
     return node;
   }
@@ -155,30 +155,30 @@ export class Reader extends TreeReader {
       base: undefined,
       zero: undefined,
     };
-    this.take(116, reading, 43);
+    this.take(117, reading, 43);
     switch (this.kinds[this.at]) {
-      case 62: case 121: case 157: case 170: case 188: case 195:
+      case 62: case 122: case 158: case 171: case 189: case 196:
         this.adoptOneOf(this.readUnitName(this.open(reading, 48)), node, "names", node.names);
-        while (this.kinds[this.at] === 167) {
-          this.take(167, reading, 50);
+        while (this.kinds[this.at] === 168) {
+          this.take(168, reading, 50);
           this.adoptOneOf(this.readUnitName(this.open(reading, 52)), node, "names", node.names);
         }
         break;
-      case 153:
-        this.take(153, reading, 45);
+      case 154:
+        this.take(154, reading, 45);
         break;
       default:
         throw GIVEN_UP;
     }
-    if (this.kinds[this.at] === 181 && !this.startsNameOnNewLine()) {
-      this.take(181, reading, 54);
-      this.take(198, reading, 56);
+    if (this.kinds[this.at] === 182 && !this.startsNameOnNewLine()) {
+      this.take(182, reading, 54);
+      this.take(199, reading, 56);
       node.factor = this.takenNumber();
       if (this.decideUnit1() && !this.startsNameOnNewLine()) {
         node.base = this.reference(node, "base", (at = this.open(reading, 59)), this.readUnitSign(at));
-        if (this.kinds[this.at] === 82 && !this.startsNameOnNewLine()) {
-          this.take(82, reading, 62);
-          this.take(198, reading, 64);
+        if (this.kinds[this.at] === 83 && !this.startsNameOnNewLine()) {
+          this.take(83, reading, 62);
+          this.take(199, reading, 64);
           node.zero = this.takenNumber();
         }
       }
@@ -190,7 +190,7 @@ export class Reader extends TreeReader {
   private decideUnit1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 62: case 121: case 157: case 170: case 188: case 195:
+      case 62: case 122: case 158: case 171: case 189: case 196:
         return true;
       default:
         return false;
@@ -226,29 +226,29 @@ export class Reader extends TreeReader {
     };
     this.take(55, reading, 68);
     node.name = this.readWord(this.open(reading, 70));
-    this.take(168, reading, 71);
+    this.take(169, reading, 71);
     switch (this.kinds[this.at]) {
-      case 62: case 195:
+      case 62: case 196:
         node.dimension = this.reference(node, "dimension", (at = this.open(reading, 74)), this.readWord(at));
         break;
-      case 153:
-        this.take(153, reading, 77);
-        this.take(169, reading, 78);
+      case 154:
+        this.take(154, reading, 77);
+        this.take(170, reading, 78);
         this.adoptOneOf(this.readCategory(this.open(reading, 80)), node, "categories", node.categories);
-        while (this.kinds[this.at] === 186) {
-          this.take(186, reading, 82);
+        while (this.kinds[this.at] === 187) {
+          this.take(187, reading, 82);
           this.adoptOneOf(this.readCategory(this.open(reading, 84)), node, "categories", node.categories);
         }
         break;
       default:
         throw GIVEN_UP;
     }
-    if (this.kinds[this.at] === 184 && !this.startsNameOnNewLine()) {
-      this.take(184, reading, 86);
+    if (this.kinds[this.at] === 185 && !this.startsNameOnNewLine()) {
+      this.take(185, reading, 86);
       while (this.decideMetric1()) {
         this.adoptOneOf(this.readMetricStatement(this.open(reading, 88)), node, "statements", node.statements);
       }
-      this.take(185, reading, 89);
+      this.take(186, reading, 89);
     }
     this.close(reading);
     return node;
@@ -257,7 +257,7 @@ export class Reader extends TreeReader {
   private decideMetric1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 17: case 18: case 27: case 28: case 38: case 62: case 83: case 195:
+      case 17: case 18: case 27: case 28: case 38: case 62: case 84: case 196:
         return true;
       default:
         return false;
@@ -281,7 +281,7 @@ export class Reader extends TreeReader {
   private readMetricStatement(reading: Reading): Made {
     let node: Made;
     switch (this.kinds[this.at]) {
-      case 62: case 195:
+      case 62: case 196:
         node = this.readCategoryRule(this.open(reading, 98));
         break;
       case 17:
@@ -299,7 +299,7 @@ export class Reader extends TreeReader {
       case 38:
         node = this.readFormula(this.open(reading, 97));
         break;
-      case 83:
+      case 84:
         node = this.readShownIn(this.open(reading, 93));
         break;
       default:
@@ -320,20 +320,20 @@ export class Reader extends TreeReader {
       unit: undefined,
       step: undefined,
     };
-    this.take(83, reading, 101);
-    this.take(170, reading, 102);
+    this.take(84, reading, 101);
+    this.take(171, reading, 102);
     switch (this.kinds[this.at]) {
-      case 62: case 121: case 157: case 170: case 188: case 195:
+      case 62: case 122: case 158: case 171: case 189: case 196:
         node.unit = this.reference(node, "unit", (at = this.open(reading, 106)), this.readUnitSign(at));
         break;
-      case 153:
-        this.take(153, reading, 104);
+      case 154:
+        this.take(154, reading, 104);
         break;
       default:
         throw GIVEN_UP;
     }
-    this.take(171, reading, 108);
-    this.take(198, reading, 110);
+    this.take(172, reading, 108);
+    this.take(199, reading, 110);
     node.step = this.takenNumber();
     this.close(reading);
     return node;
@@ -350,10 +350,10 @@ export class Reader extends TreeReader {
     };
     this.take(27, reading, 112);
     this.adoptOneOf(this.readDirection(this.open(reading, 114)), node, "words", node.words);
-    if (this.kinds[this.at] === 186 && !this.startsNameOnNewLine()) {
-      this.take(186, reading, 116);
-      this.take(154, reading, 117);
-      this.take(187, reading, 118);
+    if (this.kinds[this.at] === 187 && !this.startsNameOnNewLine()) {
+      this.take(187, reading, 116);
+      this.take(155, reading, 117);
+      this.take(188, reading, 118);
       this.take(4, reading, 119);
       this.adoptOneOf(this.readHandedDirection(this.open(reading, 121)), node, "words", node.words);
     }
@@ -372,10 +372,10 @@ export class Reader extends TreeReader {
     };
     this.take(28, reading, 123);
     this.adoptOneOf(this.readDirection(this.open(reading, 125)), node, "words", node.words);
-    if (this.kinds[this.at] === 186 && !this.startsNameOnNewLine()) {
-      this.take(186, reading, 127);
-      this.take(154, reading, 128);
-      this.take(187, reading, 129);
+    if (this.kinds[this.at] === 187 && !this.startsNameOnNewLine()) {
+      this.take(187, reading, 127);
+      this.take(155, reading, 128);
+      this.take(188, reading, 129);
       this.take(4, reading, 130);
       this.adoptOneOf(this.readHandedDirection(this.open(reading, 132)), node, "words", node.words);
     }
@@ -402,7 +402,7 @@ export class Reader extends TreeReader {
   private decideDirection1(): number {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 62: case 195:
+      case 62: case 196:
         switch (kinds[at + 1]) {
           default:
             return 0;
@@ -453,7 +453,7 @@ export class Reader extends TreeReader {
     this.take(17, reading, 141);
     this.take(37, reading, 142);
     node.low = this.adopt(this.readQuantity(this.open(reading, 144)), node, "low");
-    this.take(155, reading, 145);
+    this.take(156, reading, 145);
     node.high = this.adopt(this.readQuantity(this.open(reading, 147)), node, "high");
     this.close(reading);
     return node;
@@ -486,7 +486,7 @@ export class Reader extends TreeReader {
       condition: undefined,
     };
     node.category = this.reference(node, "category", (at = this.open(reading, 154)), this.readWord(at));
-    this.take(84, reading, 156);
+    this.take(85, reading, 156);
     node.condition = this.adopt(this.readCondition(this.open(reading, 158)), node, "condition");
     this.close(reading);
     return node;
@@ -501,10 +501,10 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
     };
     this.take(18, reading, 162);
-    this.take(172, reading, 163);
-    this.take(156, reading, 164);
+    this.take(173, reading, 163);
+    this.take(157, reading, 164);
     this.take(56, reading, 165);
-    this.take(85, reading, 166);
+    this.take(86, reading, 166);
     this.close(reading);
     return node;
   }
@@ -519,15 +519,15 @@ export class Reader extends TreeReader {
       name: undefined,
       spellings: [],
     };
-    this.take(117, reading, 168);
+    this.take(118, reading, 168);
     node.name = this.readWord(this.open(reading, 170));
-    if (this.kinds[this.at] === 118 && !this.startsNameOnNewLine()) {
-      this.take(118, reading, 172);
-      this.take(199, reading, 174);
+    if (this.kinds[this.at] === 119 && !this.startsNameOnNewLine()) {
+      this.take(119, reading, 172);
+      this.take(200, reading, 174);
       node.spellings.push(this.takenText());
-      while (this.kinds[this.at] === 186) {
-        this.take(186, reading, 176);
-        this.take(199, reading, 178);
+      while (this.kinds[this.at] === 187) {
+        this.take(187, reading, 176);
+        this.take(200, reading, 178);
         node.spellings.push(this.takenText());
       }
     }
@@ -545,14 +545,14 @@ export class Reader extends TreeReader {
       name: undefined,
       statements: [],
     };
-    this.take(119, reading, 180);
-    this.take(199, reading, 182);
+    this.take(120, reading, 180);
+    this.take(200, reading, 182);
     node.name = this.takenText();
-    this.take(184, reading, 183);
+    this.take(185, reading, 183);
     while (this.decidePlan1()) {
       this.adoptOneOf(this.readPlanStatement(this.open(reading, 185)), node, "statements", node.statements);
     }
-    this.take(185, reading, 186);
+    this.take(186, reading, 186);
     this.close(reading);
     return node;
   }
@@ -560,7 +560,7 @@ export class Reader extends TreeReader {
   private decidePlan1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 39: case 57: case 58: case 86: case 87: case 89: case 120: case 122: case 129: case 154:
+      case 39: case 57: case 58: case 87: case 88: case 90: case 121: case 123: case 130: case 155:
         return true;
       default:
         return false;
@@ -579,25 +579,25 @@ export class Reader extends TreeReader {
       case 58:
         node = this.readDecisionLevel(this.open(reading, 193));
         break;
-      case 86:
+      case 87:
         node = this.readNeeds(this.open(reading, 191));
         break;
-      case 87:
+      case 88:
         node = this.readLoadLimit(this.open(reading, 194));
         break;
-      case 89:
+      case 90:
         node = this.readBlock(this.open(reading, 196));
         break;
-      case 120:
+      case 121:
         node = this.readPlanTime(this.open(reading, 190));
         break;
-      case 122:
+      case 123:
         node = this.readLooksFor(this.open(reading, 195));
         break;
-      case 129:
+      case 130:
         node = this.readNext(this.open(reading, 197));
         break;
-      case 154:
+      case 155:
         node = this.readForClubs(this.open(reading, 189));
         break;
       default:
@@ -617,7 +617,7 @@ export class Reader extends TreeReader {
       text: undefined,
     };
     this.take(57, reading, 199);
-    this.take(199, reading, 201);
+    this.take(200, reading, 201);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -633,10 +633,10 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       clubs: [],
     };
-    this.take(154, reading, 203);
+    this.take(155, reading, 203);
     node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 205)), this.readWord(at)));
-    while (this.kinds[this.at] === 186) {
-      this.take(186, reading, 208);
+    while (this.kinds[this.at] === 187) {
+      this.take(187, reading, 208);
       node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 210)), this.readWord(at)));
     }
     this.close(reading);
@@ -652,7 +652,7 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       quantity: undefined,
     };
-    this.take(120, reading, 213);
+    this.take(121, reading, 213);
     node.quantity = this.adopt(this.readQuantity(this.open(reading, 215)), node, "quantity");
     this.close(reading);
     return node;
@@ -668,10 +668,10 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       metrics: [],
     };
-    this.take(86, reading, 217);
+    this.take(87, reading, 217);
     node.metrics.push(this.reference(node, "metrics", (at = this.open(reading, 219)), this.readWord(at)));
-    while (this.kinds[this.at] === 186) {
-      this.take(186, reading, 222);
+    while (this.kinds[this.at] === 187) {
+      this.take(187, reading, 222);
       node.metrics.push(this.reference(node, "metrics", (at = this.open(reading, 224)), this.readWord(at)));
     }
     this.close(reading);
@@ -688,7 +688,7 @@ export class Reader extends TreeReader {
       text: undefined,
     };
     this.take(39, reading, 227);
-    this.take(199, reading, 229);
+    this.take(200, reading, 229);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -704,10 +704,10 @@ export class Reader extends TreeReader {
       level: undefined,
     };
     this.take(58, reading, 231);
-    this.take(173, reading, 232);
-    this.take(198, reading, 234);
+    this.take(174, reading, 232);
+    this.take(199, reading, 234);
     node.level = this.takenNumber();
-    this.take(188, reading, 235);
+    this.take(189, reading, 235);
     this.close(reading);
     return node;
   }
@@ -723,8 +723,8 @@ export class Reader extends TreeReader {
       fullEffort: false,
       period: undefined,
     };
-    this.take(87, reading, 237);
-    this.take(198, reading, 239);
+    this.take(88, reading, 237);
+    this.take(199, reading, 239);
     node.count = this.takenNumber();
     if (this.kinds[this.at] === 7 && !this.startsNameOnNewLine()) {
       this.take(7, reading, 241);
@@ -734,20 +734,20 @@ export class Reader extends TreeReader {
       case 59:
         this.take(59, reading, 243);
         break;
-      case 88:
-        this.take(88, reading, 244);
+      case 89:
+        this.take(89, reading, 244);
         break;
       default:
         throw GIVEN_UP;
     }
-    if ((this.kinds[this.at] === 170 || this.kinds[this.at] === 187) && !this.startsNameOnNewLine()) {
+    if ((this.kinds[this.at] === 171 || this.kinds[this.at] === 188) && !this.startsNameOnNewLine()) {
       switch (this.kinds[this.at]) {
-        case 170:
-          this.take(170, reading, 249);
-          this.take(187, reading, 250);
+        case 171:
+          this.take(171, reading, 249);
+          this.take(188, reading, 250);
           break;
-        case 187:
-          this.take(187, reading, 247);
+        case 188:
+          this.take(188, reading, 247);
           break;
         default:
           throw GIVEN_UP;
@@ -757,12 +757,12 @@ export class Reader extends TreeReader {
           this.take(40, reading, 253);
           node.period = this.taken();
           break;
-        case 121:
-          this.take(121, reading, 255);
+        case 122:
+          this.take(122, reading, 255);
           node.period = this.taken();
           break;
-        case 157:
-          this.take(157, reading, 254);
+        case 158:
+          this.take(158, reading, 254);
           node.period = this.taken();
           break;
         default:
@@ -782,12 +782,12 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       findings: [],
     };
-    this.take(122, reading, 257);
-    this.take(154, reading, 258);
-    node.findings.push(this.reference(node, "findings", this.take(199, reading, 260), this.takenText()));
-    while (this.kinds[this.at] === 186) {
-      this.take(186, reading, 263);
-      node.findings.push(this.reference(node, "findings", this.take(199, reading, 265), this.takenText()));
+    this.take(123, reading, 257);
+    this.take(155, reading, 258);
+    node.findings.push(this.reference(node, "findings", this.take(200, reading, 260), this.takenText()));
+    while (this.kinds[this.at] === 187) {
+      this.take(187, reading, 263);
+      node.findings.push(this.reference(node, "findings", this.take(200, reading, 265), this.takenText()));
     }
     this.close(reading);
     return node;
@@ -805,22 +805,22 @@ export class Reader extends TreeReader {
       kind: undefined,
       statements: [],
     };
-    this.take(89, reading, 268);
-    this.take(199, reading, 270);
+    this.take(90, reading, 268);
+    this.take(200, reading, 270);
     node.name = this.takenText();
-    if (this.kinds[this.at] === 123 && !this.startsNameOnNewLine()) {
-      this.take(123, reading, 272);
+    if (this.kinds[this.at] === 124 && !this.startsNameOnNewLine()) {
+      this.take(124, reading, 272);
       node.use = this.adopt(this.readDrillUse(this.open(reading, 274)), node, "use");
     }
     if (this.decideBlock1() && !this.startsNameOnNewLine()) {
       node.kind = this.readBlockKind(this.open(reading, 276));
     }
-    if (this.kinds[this.at] === 184 && !this.startsNameOnNewLine()) {
-      this.take(184, reading, 278);
+    if (this.kinds[this.at] === 185 && !this.startsNameOnNewLine()) {
+      this.take(185, reading, 278);
       while (this.decideBlock2()) {
         this.adoptOneOf(this.readBlockStatement(this.open(reading, 280)), node, "statements", node.statements);
       }
-      this.take(185, reading, 281);
+      this.take(186, reading, 281);
     }
     this.close(reading);
     return node;
@@ -829,7 +829,7 @@ export class Reader extends TreeReader {
   private decideBlock1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 19: case 20: case 29: case 30: case 41: case 42: case 60: case 61: case 125:
+      case 19: case 20: case 29: case 30: case 41: case 42: case 60: case 61: case 126:
         return true;
       default:
         return false;
@@ -839,7 +839,7 @@ export class Reader extends TreeReader {
   private decideBlock2(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 39: case 43: case 44: case 62: case 63: case 66: case 93: case 120: case 158: case 173: case 195: case 198:
+      case 39: case 43: case 44: case 62: case 63: case 66: case 94: case 121: case 159: case 174: case 196: case 199:
         return true;
       default:
         return false;
@@ -856,12 +856,12 @@ export class Reader extends TreeReader {
       drill: undefined,
       arguments: [],
     };
-    node.drill = this.reference(node, "drill", this.take(199, reading, 284), this.takenText());
-    if (this.kinds[this.at] === 124 && !this.startsNameOnNewLine()) {
-      this.take(124, reading, 287);
+    node.drill = this.reference(node, "drill", this.take(200, reading, 284), this.takenText());
+    if (this.kinds[this.at] === 125 && !this.startsNameOnNewLine()) {
+      this.take(125, reading, 287);
       this.adoptOneOf(this.readArgument(this.open(reading, 289)), node, "arguments", node.arguments);
-      while (this.kinds[this.at] === 186) {
-        this.take(186, reading, 291);
+      while (this.kinds[this.at] === 187) {
+        this.take(187, reading, 291);
         this.adoptOneOf(this.readArgument(this.open(reading, 293)), node, "arguments", node.arguments);
       }
     }
@@ -881,7 +881,7 @@ export class Reader extends TreeReader {
       value: undefined,
     };
     node.parameter = this.reference(node, "parameter", (at = this.open(reading, 296)), this.readWord(at));
-    this.take(181, reading, 298);
+    this.take(182, reading, 298);
     node.value = this.adopt(this.readArgumentValue(this.open(reading, 300)), node, "value");
     this.close(reading);
     return node;
@@ -908,9 +908,9 @@ export class Reader extends TreeReader {
     switch (kinds[at]) {
       case 62:
         switch (kinds[at + 1]) {
-          case 62: case 195:
+          case 62: case 196:
             return 1;
-          case 210:
+          case 211:
             return 0;
           default:
             switch (kinds[at + 2]) {
@@ -918,14 +918,14 @@ export class Reader extends TreeReader {
                 return 0;
             }
         }
-      case 195:
+      case 196:
         switch (kinds[at + 1]) {
-          case 62: case 195:
+          case 62: case 196:
             return 1;
           default:
             return 0;
         }
-      case 198:
+      case 199:
         return 1;
       default:
         return -1;
@@ -973,26 +973,26 @@ export class Reader extends TreeReader {
       kind: undefined,
       statements: [],
     };
-    this.take(90, reading, 310);
-    this.take(199, reading, 312);
+    this.take(91, reading, 310);
+    this.take(200, reading, 312);
     node.name = this.takenText();
-    if (this.kinds[this.at] === 189 && !this.startsNameOnNewLine()) {
-      this.take(189, reading, 314);
+    if (this.kinds[this.at] === 190 && !this.startsNameOnNewLine()) {
+      this.take(190, reading, 314);
       this.adoptOneOf(this.readParameter(this.open(reading, 316)), node, "parameters", node.parameters);
-      while (this.kinds[this.at] === 186) {
-        this.take(186, reading, 318);
+      while (this.kinds[this.at] === 187) {
+        this.take(187, reading, 318);
         this.adoptOneOf(this.readParameter(this.open(reading, 320)), node, "parameters", node.parameters);
       }
-      this.take(190, reading, 321);
+      this.take(191, reading, 321);
     }
     if (this.decideDrill1() && !this.startsNameOnNewLine()) {
       node.kind = this.readBlockKind(this.open(reading, 323));
     }
-    this.take(184, reading, 324);
+    this.take(185, reading, 324);
     while (this.decideDrill2()) {
       this.adoptOneOf(this.readBlockStatement(this.open(reading, 326)), node, "statements", node.statements);
     }
-    this.take(185, reading, 327);
+    this.take(186, reading, 327);
     this.close(reading);
     return node;
   }
@@ -1000,7 +1000,7 @@ export class Reader extends TreeReader {
   private decideDrill1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 19: case 20: case 29: case 30: case 41: case 42: case 60: case 61: case 125:
+      case 19: case 20: case 29: case 30: case 41: case 42: case 60: case 61: case 126:
         return true;
       default:
         return false;
@@ -1010,7 +1010,7 @@ export class Reader extends TreeReader {
   private decideDrill2(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 39: case 43: case 44: case 62: case 63: case 66: case 93: case 120: case 158: case 173: case 195: case 198:
+      case 39: case 43: case 44: case 62: case 63: case 66: case 94: case 121: case 159: case 174: case 196: case 199:
         return true;
       default:
         return false;
@@ -1031,20 +1031,20 @@ export class Reader extends TreeReader {
       value: undefined,
     };
     node.name = this.readWord(this.open(reading, 330));
-    this.take(191, reading, 331);
+    this.take(192, reading, 331);
     switch (this.kinds[this.at]) {
-      case 62: case 195:
+      case 62: case 196:
         node.dimension = this.reference(node, "dimension", (at = this.open(reading, 336)), this.readWord(at));
         break;
-      case 117:
-        this.take(117, reading, 334);
+      case 118:
+        this.take(118, reading, 334);
         node.isClub = true;
         break;
       default:
         throw GIVEN_UP;
     }
-    if (this.kinds[this.at] === 181 && !this.startsNameOnNewLine()) {
-      this.take(181, reading, 339);
+    if (this.kinds[this.at] === 182 && !this.startsNameOnNewLine()) {
+      this.take(182, reading, 339);
       node.value = this.adopt(this.readArgumentValue(this.open(reading, 341)), node, "value");
     }
     this.close(reading);
@@ -1086,8 +1086,8 @@ export class Reader extends TreeReader {
         this.take(61, reading, 347);
         text += this.taken();
         break;
-      case 125:
-        this.take(125, reading, 348);
+      case 126:
+        this.take(126, reading, 348);
         text += this.taken();
         break;
       default:
@@ -1100,7 +1100,7 @@ export class Reader extends TreeReader {
   private readBlockStatement(reading: Reading): Made {
     let node: Made;
     switch (this.kinds[this.at]) {
-      case 62: case 173: case 195: case 198:
+      case 62: case 174: case 196: case 199:
         node = this.readShots(this.open(reading, 353));
         break;
       case 39:
@@ -1118,13 +1118,13 @@ export class Reader extends TreeReader {
       case 66:
         node = this.readTarget(this.open(reading, 358));
         break;
-      case 93:
+      case 94:
         node = this.readLeaveOut(this.open(reading, 360));
         break;
-      case 120:
+      case 121:
         node = this.readPlanTime(this.open(reading, 354));
         break;
-      case 158:
+      case 159:
         node = this.readCue(this.open(reading, 357));
         break;
       default:
@@ -1147,30 +1147,30 @@ export class Reader extends TreeReader {
       club: undefined,
       effort: undefined,
     };
-    if (this.kinds[this.at] === 173 && !this.startsNameOnNewLine()) {
-      this.take(173, reading, 365);
+    if (this.kinds[this.at] === 174 && !this.startsNameOnNewLine()) {
+      this.take(174, reading, 365);
       node.open = true;
-      this.take(91, reading, 366);
+      this.take(92, reading, 366);
     }
     node.count = this.adopt(this.readCount(this.open(reading, 368)), node, "count");
     switch (this.kinds[this.at]) {
-      case 92:
-        this.take(92, reading, 370);
+      case 93:
+        this.take(93, reading, 370);
         break;
-      case 126:
-        this.take(126, reading, 371);
+      case 127:
+        this.take(127, reading, 371);
         break;
       default:
         throw GIVEN_UP;
     }
-    if (this.kinds[this.at] === 124 && !this.startsNameOnNewLine()) {
-      this.take(124, reading, 373);
+    if (this.kinds[this.at] === 125 && !this.startsNameOnNewLine()) {
+      this.take(125, reading, 373);
       node.club = this.reference(node, "club", (at = this.open(reading, 375)), this.readWord(at));
     }
     if (this.decideShots1() && !this.startsNameOnNewLine()) {
-      this.take(173, reading, 378);
+      this.take(174, reading, 378);
       node.effort = this.adopt(this.readCount(this.open(reading, 380)), node, "effort");
-      this.take(188, reading, 381);
+      this.take(189, reading, 381);
       this.take(62, reading, 382);
     }
     this.close(reading);
@@ -1180,11 +1180,11 @@ export class Reader extends TreeReader {
   private decideShots1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 173:
+      case 174:
         switch (kinds[at + 1]) {
-          case 62: case 195: case 198:
+          case 62: case 196: case 199:
             switch (kinds[at + 2]) {
-              case 188:
+              case 189:
                 switch (kinds[at + 3]) {
                   case 62:
                     return true;
@@ -1226,18 +1226,18 @@ export class Reader extends TreeReader {
         this.take(65, reading, 389);
         node.kind = this.taken();
         break;
-      case 127:
-        this.take(127, reading, 388);
+      case 128:
+        this.take(128, reading, 388);
         node.kind = this.taken();
         break;
-      case 128:
-        this.take(128, reading, 391);
+      case 129:
+        this.take(129, reading, 391);
         node.kind = this.taken();
         break;
       default:
         throw GIVEN_UP;
     }
-    this.take(199, reading, 393);
+    this.take(200, reading, 393);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -1252,8 +1252,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       text: undefined,
     };
-    this.take(158, reading, 395);
-    this.take(199, reading, 397);
+    this.take(159, reading, 395);
+    this.take(200, reading, 397);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -1298,10 +1298,10 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       condition: undefined,
     };
-    this.take(93, reading, 407);
-    this.take(159, reading, 408);
-    this.take(92, reading, 409);
-    this.take(84, reading, 410);
+    this.take(94, reading, 407);
+    this.take(160, reading, 408);
+    this.take(93, reading, 409);
+    this.take(85, reading, 410);
     node.condition = this.adopt(this.readCondition(this.open(reading, 412)), node, "condition");
     this.close(reading);
     return node;
@@ -1318,15 +1318,15 @@ export class Reader extends TreeReader {
     };
     this.take(44, reading, 414);
     switch (this.kinds[this.at]) {
-      case 52: case 62: case 72: case 80: case 81: case 107: case 108: case 109: case 146: case 147: case 160: case 166: case 173: case 195: case 198:
+      case 52: case 62: case 72: case 81: case 82: case 108: case 109: case 110: case 147: case 148: case 161: case 167: case 174: case 196: case 199:
         this.adoptOneOf(this.readCriterion(this.open(reading, 422)), node, "criteria", node.criteria);
         break;
-      case 184:
-        this.take(184, reading, 417);
+      case 185:
+        this.take(185, reading, 417);
         while (this.decideSuccess1()) {
           this.adoptOneOf(this.readCriterion(this.open(reading, 419)), node, "criteria", node.criteria);
         }
-        this.take(185, reading, 420);
+        this.take(186, reading, 420);
         break;
       default:
         throw GIVEN_UP;
@@ -1338,7 +1338,7 @@ export class Reader extends TreeReader {
   private decideSuccess1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 52: case 62: case 72: case 80: case 81: case 107: case 108: case 109: case 146: case 147: case 160: case 166: case 173: case 195: case 198:
+      case 52: case 62: case 72: case 81: case 82: case 108: case 109: case 110: case 147: case 148: case 161: case 167: case 174: case 196: case 199:
         return true;
       default:
         return false;
@@ -1382,24 +1382,24 @@ export class Reader extends TreeReader {
   private decideCriterion1(): number {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 52: case 72: case 80: case 107: case 146:
+      case 52: case 72: case 81: case 108: case 147:
         switch (kinds[at + 1]) {
-          case 62: case 195:
+          case 62: case 196:
             switch (kinds[at + 2]) {
-              case 110: case 111: case 112: case 113: case 114: case 115:
+              case 111: case 112: case 113: case 114: case 115: case 116:
                 return 5;
-              case 37: case 76: case 82: case 105: case 173:
+              case 37: case 77: case 83: case 106: case 174:
                 return 3;
               default:
                 return -1;
             }
-          case 169:
+          case 170:
             switch (kinds[at + 2]) {
-              case 62: case 195:
+              case 62: case 196:
                 switch (kinds[at + 3]) {
-                  case 110: case 111: case 112: case 113: case 114: case 115:
+                  case 111: case 112: case 113: case 114: case 115: case 116:
                     return 5;
-                  case 37: case 76: case 82: case 105: case 173:
+                  case 37: case 77: case 83: case 106: case 174:
                     return 3;
                   default:
                     return -1;
@@ -1410,32 +1410,32 @@ export class Reader extends TreeReader {
           default:
             return -1;
         }
-      case 108: case 109: case 147:
+      case 109: case 110: case 148:
         return 4;
-      case 62: case 195:
+      case 62: case 196:
         switch (kinds[at + 1]) {
-          case 110: case 111: case 112: case 113: case 114: case 115:
+          case 111: case 112: case 113: case 114: case 115: case 116:
             return 5;
-          case 177: case 178: case 179: case 180:
+          case 178: case 179: case 180: case 181:
             switch (kinds[at + 2]) {
               case 15:
                 switch (kinds[at + 3]) {
-                  case 62: case 195:
+                  case 62: case 196:
                     switch (kinds[at + 4]) {
-                      case 110: case 111: case 112: case 113: case 114: case 115:
+                      case 111: case 112: case 113: case 114: case 115: case 116:
                         return 5;
-                      case 37: case 76: case 82: case 105: case 173:
+                      case 37: case 77: case 83: case 106: case 174:
                         return 3;
                       default:
                         return -1;
                     }
-                  case 169:
+                  case 170:
                     switch (kinds[at + 4]) {
-                      case 62: case 195:
+                      case 62: case 196:
                         switch (kinds[at + 5]) {
-                          case 110: case 111: case 112: case 113: case 114: case 115:
+                          case 111: case 112: case 113: case 114: case 115: case 116:
                             return 5;
-                          case 37: case 76: case 82: case 105: case 173:
+                          case 37: case 77: case 83: case 106: case 174:
                             return 3;
                           default:
                             return -1;
@@ -1449,30 +1449,30 @@ export class Reader extends TreeReader {
               default:
                 return -1;
             }
-          case 169:
-            return 7;
           case 170:
+            return 7;
+          case 171:
             return 2;
           default:
             return -1;
         }
-      case 160: case 166:
+      case 161: case 167:
         return 7;
-      case 81:
+      case 82:
         switch (kinds[at + 1]) {
-          case 62: case 195: case 198:
+          case 62: case 196: case 199:
             switch (kinds[at + 2]) {
-              case 188:
+              case 189:
                 switch (kinds[at + 3]) {
-                  case 62: case 195:
+                  case 62: case 196:
                     return 5;
-                  case 169:
+                  case 170:
                     switch (kinds[at + 4]) {
-                      case 62: case 195:
+                      case 62: case 196:
                         switch (kinds[at + 5]) {
-                          case 110: case 111: case 112: case 113: case 114: case 115:
+                          case 111: case 112: case 113: case 114: case 115: case 116:
                             return 5;
-                          case 106:
+                          case 107:
                             return 3;
                           default:
                             return -1;
@@ -1489,17 +1489,17 @@ export class Reader extends TreeReader {
           default:
             return -1;
         }
-      case 173:
+      case 174:
         switch (kinds[at + 1]) {
-          case 91: case 145:
+          case 92: case 146:
             switch (kinds[at + 2]) {
-              case 62: case 195: case 198:
+              case 62: case 196: case 199:
                 switch (kinds[at + 3]) {
-                  case 7: case 59: case 88:
+                  case 7: case 59: case 89:
                     return 6;
-                  case 92: case 126: case 169:
+                  case 93: case 127: case 170:
                     return 0;
-                  case 188:
+                  case 189:
                     return 1;
                   default:
                     return -1;
@@ -1510,28 +1510,28 @@ export class Reader extends TreeReader {
           default:
             return -1;
         }
-      case 198:
+      case 199:
         switch (kinds[at + 1]) {
-          case 177: case 178: case 179: case 180:
+          case 178: case 179: case 180: case 181:
             switch (kinds[at + 2]) {
               case 15:
                 switch (kinds[at + 3]) {
-                  case 62: case 195:
+                  case 62: case 196:
                     switch (kinds[at + 4]) {
-                      case 110: case 111: case 112: case 113: case 114: case 115:
+                      case 111: case 112: case 113: case 114: case 115: case 116:
                         return 5;
-                      case 37: case 76: case 82: case 105: case 173:
+                      case 37: case 77: case 83: case 106: case 174:
                         return 3;
                       default:
                         return -1;
                     }
-                  case 169:
+                  case 170:
                     switch (kinds[at + 4]) {
-                      case 62: case 195:
+                      case 62: case 196:
                         switch (kinds[at + 5]) {
-                          case 110: case 111: case 112: case 113: case 114: case 115:
+                          case 111: case 112: case 113: case 114: case 115: case 116:
                             return 5;
-                          case 37: case 76: case 82: case 105: case 173:
+                          case 37: case 77: case 83: case 106: case 174:
                             return 3;
                           default:
                             return -1;
@@ -1545,9 +1545,9 @@ export class Reader extends TreeReader {
               default:
                 return -1;
             }
-          case 169:
-            return 7;
           case 170:
+            return 7;
+          case 171:
             return 2;
           default:
             return -1;
@@ -1566,12 +1566,12 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       steps: [],
     };
-    this.take(129, reading, 433);
-    this.take(184, reading, 434);
-    while ((this.kinds[this.at] === 45 || this.kinds[this.at] === 67 || this.kinds[this.at] === 130)) {
+    this.take(130, reading, 433);
+    this.take(185, reading, 434);
+    while ((this.kinds[this.at] === 45 || this.kinds[this.at] === 67 || this.kinds[this.at] === 131)) {
       this.adoptOneOf(this.readNextStep(this.open(reading, 436)), node, "steps", node.steps);
     }
-    this.take(185, reading, 437);
+    this.take(186, reading, 437);
     this.close(reading);
     return node;
   }
@@ -1585,7 +1585,7 @@ export class Reader extends TreeReader {
       case 67:
         node = this.readRepeat(this.open(reading, 440));
         break;
-      case 130:
+      case 131:
         node = this.readStepBack(this.open(reading, 441));
         break;
       default:
@@ -1606,9 +1606,9 @@ export class Reader extends TreeReader {
       when: undefined,
     };
     this.take(45, reading, 443);
-    this.take(171, reading, 444);
-    node.plan = this.reference(node, "plan", this.take(199, reading, 446), this.takenText());
-    if ((this.kinds[this.at] === 22 || this.kinds[this.at] === 132) && !this.startsNameOnNewLine()) {
+    this.take(172, reading, 444);
+    node.plan = this.reference(node, "plan", this.take(200, reading, 446), this.takenText());
+    if ((this.kinds[this.at] === 22 || this.kinds[this.at] === 133) && !this.startsNameOnNewLine()) {
       node.when = this.adopt(this.readNextCondition(this.open(reading, 449)), node, "when");
     }
     this.close(reading);
@@ -1625,7 +1625,7 @@ export class Reader extends TreeReader {
       when: undefined,
     };
     this.take(67, reading, 453);
-    if ((this.kinds[this.at] === 22 || this.kinds[this.at] === 132) && !this.startsNameOnNewLine()) {
+    if ((this.kinds[this.at] === 22 || this.kinds[this.at] === 133) && !this.startsNameOnNewLine()) {
       node.when = this.adopt(this.readNextCondition(this.open(reading, 455)), node, "when");
     }
     this.close(reading);
@@ -1642,11 +1642,11 @@ export class Reader extends TreeReader {
       plan: undefined,
       when: undefined,
     };
-    this.take(130, reading, 457);
-    this.take(131, reading, 458);
-    this.take(171, reading, 459);
-    node.plan = this.reference(node, "plan", this.take(199, reading, 461), this.takenText());
-    if ((this.kinds[this.at] === 22 || this.kinds[this.at] === 132) && !this.startsNameOnNewLine()) {
+    this.take(131, reading, 457);
+    this.take(132, reading, 458);
+    this.take(172, reading, 459);
+    node.plan = this.reference(node, "plan", this.take(200, reading, 461), this.takenText());
+    if ((this.kinds[this.at] === 22 || this.kinds[this.at] === 133) && !this.startsNameOnNewLine()) {
       node.when = this.adopt(this.readNextCondition(this.open(reading, 464)), node, "when");
     }
     this.close(reading);
@@ -1668,11 +1668,11 @@ export class Reader extends TreeReader {
         this.take(22, reading, 475);
         node.otherwise = true;
         break;
-      case 132:
-        this.take(132, reading, 467);
+      case 133:
+        this.take(133, reading, 467);
         this.adoptOneOf(this.readNextTest(this.open(reading, 469)), node, "tests", node.tests);
-        while (this.kinds[this.at] === 155) {
-          this.take(155, reading, 471);
+        while (this.kinds[this.at] === 156) {
+          this.take(156, reading, 471);
           this.adoptOneOf(this.readNextTest(this.open(reading, 473)), node, "tests", node.tests);
         }
         break;
@@ -1696,26 +1696,26 @@ export class Reader extends TreeReader {
       verdicts: [],
     };
     switch (this.kinds[this.at]) {
-      case 94:
-        this.take(94, reading, 480);
+      case 95:
+        this.take(95, reading, 480);
         node.every = true;
-        this.take(133, reading, 481);
+        this.take(134, reading, 481);
         break;
-      case 160:
-        this.take(160, reading, 484);
+      case 161:
+        this.take(161, reading, 484);
         node.any = true;
-        this.take(133, reading, 485);
+        this.take(134, reading, 485);
         break;
-      case 199:
-        node.block = this.reference(node, "block", this.take(199, reading, 487), this.takenText());
+      case 200:
+        node.block = this.reference(node, "block", this.take(200, reading, 487), this.takenText());
         break;
       default:
         throw GIVEN_UP;
     }
-    this.take(168, reading, 489);
+    this.take(169, reading, 489);
     node.verdicts.push(this.readVerdictWord(this.open(reading, 491)));
-    while (this.kinds[this.at] === 167) {
-      this.take(167, reading, 493);
+    while (this.kinds[this.at] === 168) {
+      this.take(168, reading, 493);
       node.verdicts.push(this.readVerdictWord(this.open(reading, 495)));
     }
     this.close(reading);
@@ -1737,8 +1737,8 @@ export class Reader extends TreeReader {
         this.take(68, reading, 498);
         text += this.taken();
         break;
-      case 161:
-        this.take(161, reading, 497);
+      case 162:
+        this.take(162, reading, 497);
         text += this.taken();
         break;
       default:
@@ -1759,18 +1759,18 @@ export class Reader extends TreeReader {
       variants: [],
     };
     this.take(69, reading, 502);
-    this.take(199, reading, 504);
+    this.take(200, reading, 504);
     node.name = this.takenText();
     switch (this.kinds[this.at]) {
-      case 168:
+      case 169:
         this.adoptOneOf(this.readOnlyVariant(this.open(reading, 507)), node, "variants", node.variants);
         break;
-      case 184:
-        this.take(184, reading, 509);
-        while ((this.kinds[this.at] === 154 || this.kinds[this.at] === 168 || this.kinds[this.at] === 173)) {
+      case 185:
+        this.take(185, reading, 509);
+        while ((this.kinds[this.at] === 155 || this.kinds[this.at] === 169 || this.kinds[this.at] === 174)) {
           this.adoptOneOf(this.readWindowVariant(this.open(reading, 511)), node, "variants", node.variants);
         }
-        this.take(185, reading, 512);
+        this.take(186, reading, 512);
         break;
       default:
         throw GIVEN_UP;
@@ -1790,7 +1790,7 @@ export class Reader extends TreeReader {
       clubs: [],
       level: undefined,
     };
-    this.take(168, reading, 514);
+    this.take(169, reading, 514);
     node.condition = this.adopt(this.readCondition(this.open(reading, 516)), node, "condition");
     this.close(reading);
     return node;
@@ -1808,21 +1808,21 @@ export class Reader extends TreeReader {
       clubs: [],
       level: undefined,
     };
-    if (this.kinds[this.at] === 154 && !this.startsNameOnNewLine()) {
-      this.take(154, reading, 519);
+    if (this.kinds[this.at] === 155 && !this.startsNameOnNewLine()) {
+      this.take(155, reading, 519);
       node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 521)), this.readWord(at)));
-      while (this.kinds[this.at] === 186) {
-        this.take(186, reading, 524);
+      while (this.kinds[this.at] === 187) {
+        this.take(187, reading, 524);
         node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 526)), this.readWord(at)));
       }
     }
-    if (this.kinds[this.at] === 173 && !this.startsNameOnNewLine()) {
-      this.take(173, reading, 529);
-      this.take(95, reading, 530);
-      this.take(199, reading, 532);
+    if (this.kinds[this.at] === 174 && !this.startsNameOnNewLine()) {
+      this.take(174, reading, 529);
+      this.take(96, reading, 530);
+      this.take(200, reading, 532);
       node.level = this.takenText();
     }
-    this.take(168, reading, 533);
+    this.take(169, reading, 533);
     node.condition = this.adopt(this.readCondition(this.open(reading, 535)), node, "condition");
     this.close(reading);
     return node;
@@ -1839,13 +1839,13 @@ export class Reader extends TreeReader {
       statements: [],
     };
     this.take(46, reading, 537);
-    this.take(199, reading, 539);
+    this.take(200, reading, 539);
     node.name = this.takenText();
-    this.take(184, reading, 540);
+    this.take(185, reading, 540);
     while (this.decideFinding1()) {
       this.adoptOneOf(this.readFindingStatement(this.open(reading, 542)), node, "statements", node.statements);
     }
-    this.take(185, reading, 543);
+    this.take(186, reading, 543);
     this.close(reading);
     return node;
   }
@@ -1853,7 +1853,7 @@ export class Reader extends TreeReader {
   private decideFinding1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 47: case 96: case 132: case 136: case 154: case 162:
+      case 47: case 97: case 133: case 137: case 155: case 163:
         return true;
       default:
         return false;
@@ -1866,19 +1866,19 @@ export class Reader extends TreeReader {
       case 47:
         node = this.readSuspect(this.open(reading, 547));
         break;
-      case 96:
+      case 97:
         node = this.readCheckFor(this.open(reading, 548));
         break;
-      case 132:
+      case 133:
         node = this.readWhen(this.open(reading, 546));
         break;
-      case 136:
+      case 137:
         node = this.readNote(this.open(reading, 550));
         break;
-      case 154:
+      case 155:
         node = this.readFindingClubs(this.open(reading, 545));
         break;
-      case 162:
+      case 163:
         node = this.readTryDrill(this.open(reading, 549));
         break;
       default:
@@ -1898,10 +1898,10 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       clubs: [],
     };
-    this.take(154, reading, 552);
+    this.take(155, reading, 552);
     node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 554)), this.readWord(at)));
-    while (this.kinds[this.at] === 186) {
-      this.take(186, reading, 557);
+    while (this.kinds[this.at] === 187) {
+      this.take(187, reading, 557);
       node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 559)), this.readWord(at)));
     }
     this.close(reading);
@@ -1917,7 +1917,7 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       criterion: undefined,
     };
-    this.take(132, reading, 562);
+    this.take(133, reading, 562);
     node.criterion = this.adopt(this.readCriterion(this.open(reading, 564)), node, "criterion");
     this.close(reading);
     return node;
@@ -1933,7 +1933,7 @@ export class Reader extends TreeReader {
       text: undefined,
     };
     this.take(47, reading, 566);
-    this.take(199, reading, 568);
+    this.take(200, reading, 568);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -1948,8 +1948,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       text: undefined,
     };
-    this.take(96, reading, 570);
-    this.take(199, reading, 572);
+    this.take(97, reading, 570);
+    this.take(200, reading, 572);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -1964,7 +1964,7 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       use: undefined,
     };
-    this.take(162, reading, 574);
+    this.take(163, reading, 574);
     node.use = this.adopt(this.readDrillUse(this.open(reading, 576)), node, "use");
     this.close(reading);
     return node;
@@ -1981,13 +1981,13 @@ export class Reader extends TreeReader {
       statements: [],
     };
     this.take(10, reading, 578);
-    this.take(199, reading, 580);
+    this.take(200, reading, 580);
     node.name = this.takenText();
-    this.take(184, reading, 581);
-    while ((this.kinds[this.at] === 57 || this.kinds[this.at] === 130 || this.kinds[this.at] === 136)) {
+    this.take(185, reading, 581);
+    while ((this.kinds[this.at] === 57 || this.kinds[this.at] === 131 || this.kinds[this.at] === 137)) {
       this.adoptOneOf(this.readCurriculumStatement(this.open(reading, 583)), node, "statements", node.statements);
     }
-    this.take(185, reading, 584);
+    this.take(186, reading, 584);
     this.close(reading);
     return node;
   }
@@ -1998,10 +1998,10 @@ export class Reader extends TreeReader {
       case 57:
         node = this.readCurriculumIntent(this.open(reading, 586));
         break;
-      case 130:
+      case 131:
         node = this.readCurriculumStep(this.open(reading, 587));
         break;
-      case 136:
+      case 137:
         node = this.readNote(this.open(reading, 588));
         break;
       default:
@@ -2021,7 +2021,7 @@ export class Reader extends TreeReader {
       text: undefined,
     };
     this.take(57, reading, 590);
-    this.take(199, reading, 592);
+    this.take(200, reading, 592);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -2038,22 +2038,22 @@ export class Reader extends TreeReader {
       after: [],
       statements: [],
     };
-    this.take(130, reading, 594);
-    node.plan = this.reference(node, "plan", this.take(199, reading, 596), this.takenText());
-    if (this.kinds[this.at] === 97 && !this.startsNameOnNewLine()) {
-      this.take(97, reading, 599);
-      node.after.push(this.reference(node, "after", this.take(199, reading, 601), this.takenText()));
-      while (this.kinds[this.at] === 186) {
-        this.take(186, reading, 604);
-        node.after.push(this.reference(node, "after", this.take(199, reading, 606), this.takenText()));
+    this.take(131, reading, 594);
+    node.plan = this.reference(node, "plan", this.take(200, reading, 596), this.takenText());
+    if (this.kinds[this.at] === 98 && !this.startsNameOnNewLine()) {
+      this.take(98, reading, 599);
+      node.after.push(this.reference(node, "after", this.take(200, reading, 601), this.takenText()));
+      while (this.kinds[this.at] === 187) {
+        this.take(187, reading, 604);
+        node.after.push(this.reference(node, "after", this.take(200, reading, 606), this.takenText()));
       }
     }
-    if (this.kinds[this.at] === 184 && !this.startsNameOnNewLine()) {
-      this.take(184, reading, 609);
-      while ((this.kinds[this.at] === 70 || this.kinds[this.at] === 134 || this.kinds[this.at] === 136)) {
+    if (this.kinds[this.at] === 185 && !this.startsNameOnNewLine()) {
+      this.take(185, reading, 609);
+      while ((this.kinds[this.at] === 70 || this.kinds[this.at] === 135 || this.kinds[this.at] === 137)) {
         this.adoptOneOf(this.readCurriculumStepStatement(this.open(reading, 611)), node, "statements", node.statements);
       }
-      this.take(185, reading, 612);
+      this.take(186, reading, 612);
     }
     this.close(reading);
     return node;
@@ -2065,10 +2065,10 @@ export class Reader extends TreeReader {
       case 70:
         node = this.readReview(this.open(reading, 615));
         break;
-      case 134:
+      case 135:
         node = this.readGate(this.open(reading, 614));
         break;
-      case 136:
+      case 137:
         node = this.readNote(this.open(reading, 616));
         break;
       default:
@@ -2089,17 +2089,17 @@ export class Reader extends TreeReader {
       plan: undefined,
       times: undefined,
     };
-    this.take(134, reading, 618);
-    if (this.kinds[this.at] === 89 && !this.startsNameOnNewLine()) {
-      this.take(89, reading, 620);
-      node.block = this.reference(node, "block", this.take(199, reading, 622), this.takenText());
-      this.take(169, reading, 624);
+    this.take(135, reading, 618);
+    if (this.kinds[this.at] === 90 && !this.startsNameOnNewLine()) {
+      this.take(90, reading, 620);
+      node.block = this.reference(node, "block", this.take(200, reading, 622), this.takenText());
+      this.take(170, reading, 624);
     }
-    node.plan = this.reference(node, "plan", this.take(199, reading, 626), this.takenText());
-    this.take(161, reading, 628);
-    if (this.kinds[this.at] === 170 && !this.startsNameOnNewLine()) {
-      this.take(170, reading, 630);
-      this.take(198, reading, 632);
+    node.plan = this.reference(node, "plan", this.take(200, reading, 626), this.takenText());
+    this.take(162, reading, 628);
+    if (this.kinds[this.at] === 171 && !this.startsNameOnNewLine()) {
+      this.take(171, reading, 630);
+      this.take(199, reading, 632);
       node.times = this.takenNumber();
       switch (this.kinds[this.at]) {
         case 31:
@@ -2126,10 +2126,10 @@ export class Reader extends TreeReader {
       intervals: [],
     };
     this.take(70, reading, 637);
-    this.take(97, reading, 638);
+    this.take(98, reading, 638);
     this.adoptOneOf(this.readQuantity(this.open(reading, 640)), node, "intervals", node.intervals);
-    while (this.kinds[this.at] === 186) {
-      this.take(186, reading, 642);
+    while (this.kinds[this.at] === 187) {
+      this.take(187, reading, 642);
       this.adoptOneOf(this.readQuantity(this.open(reading, 644)), node, "intervals", node.intervals);
     }
     this.close(reading);
@@ -2147,13 +2147,13 @@ export class Reader extends TreeReader {
       statements: [],
     };
     this.take(71, reading, 646);
-    this.take(199, reading, 648);
+    this.take(200, reading, 648);
     node.name = this.takenText();
-    this.take(184, reading, 649);
+    this.take(185, reading, 649);
     while (this.decidePlayer1()) {
       this.adoptOneOf(this.readPlayerStatement(this.open(reading, 651)), node, "statements", node.statements);
     }
-    this.take(185, reading, 652);
+    this.take(186, reading, 652);
     this.close(reading);
     return node;
   }
@@ -2161,7 +2161,7 @@ export class Reader extends TreeReader {
   private decidePlayer1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 6: case 8: case 87: case 95: case 98: case 136:
+      case 6: case 8: case 88: case 96: case 99: case 137:
         return true;
       default:
         return false;
@@ -2174,16 +2174,16 @@ export class Reader extends TreeReader {
       case 6: case 8:
         node = this.readHandedness(this.open(reading, 654));
         break;
-      case 87:
+      case 88:
         node = this.readLoadLimit(this.open(reading, 657));
         break;
-      case 95:
+      case 96:
         node = this.readPlayerLevel(this.open(reading, 655));
         break;
-      case 98:
+      case 99:
         node = this.readUsual(this.open(reading, 656));
         break;
-      case 136:
+      case 137:
         node = this.readNote(this.open(reading, 658));
         break;
       default:
@@ -2202,8 +2202,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       level: undefined,
     };
-    this.take(95, reading, 660);
-    this.take(199, reading, 662);
+    this.take(96, reading, 660);
+    this.take(200, reading, 662);
     node.level = this.takenText();
     this.close(reading);
     return node;
@@ -2223,22 +2223,22 @@ export class Reader extends TreeReader {
       club: undefined,
       shots: undefined,
     };
-    this.take(98, reading, 664);
+    this.take(99, reading, 664);
     node.metric = this.reference(node, "metric", (at = this.open(reading, 666)), this.readWord(at));
     node.amount = this.adopt(this.readQuantity(this.open(reading, 669)), node, "amount");
     if (this.kinds[this.at] === 72 && !this.startsNameOnNewLine()) {
       this.take(72, reading, 671);
       node.spread = this.adopt(this.readQuantity(this.open(reading, 673)), node, "spread");
     }
-    if (this.kinds[this.at] === 124 && !this.startsNameOnNewLine()) {
-      this.take(124, reading, 675);
+    if (this.kinds[this.at] === 125 && !this.startsNameOnNewLine()) {
+      this.take(125, reading, 675);
       node.club = this.reference(node, "club", (at = this.open(reading, 677)), this.readWord(at));
     }
-    if (this.kinds[this.at] === 135 && !this.startsNameOnNewLine()) {
-      this.take(135, reading, 680);
-      this.take(198, reading, 682);
+    if (this.kinds[this.at] === 136 && !this.startsNameOnNewLine()) {
+      this.take(136, reading, 680);
+      this.take(199, reading, 682);
       node.shots = this.takenNumber();
-      this.take(92, reading, 683);
+      this.take(93, reading, 683);
     }
     this.close(reading);
     return node;
@@ -2278,8 +2278,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       text: undefined,
     };
-    this.take(136, reading, 689);
-    this.take(199, reading, 691);
+    this.take(137, reading, 689);
+    this.take(200, reading, 691);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -2296,13 +2296,13 @@ export class Reader extends TreeReader {
       statements: [],
     };
     this.take(73, reading, 693);
-    this.take(199, reading, 695);
+    this.take(200, reading, 695);
     node.name = this.takenText();
-    this.take(184, reading, 696);
+    this.take(185, reading, 696);
     while (this.decideSource1()) {
       this.adoptOneOf(this.readSourceStatement(this.open(reading, 698)), node, "statements", node.statements);
     }
-    this.take(185, reading, 699);
+    this.take(186, reading, 699);
     this.close(reading);
     return node;
   }
@@ -2310,7 +2310,7 @@ export class Reader extends TreeReader {
   private decideSource1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 24: case 26: case 48: case 74: case 75: case 92: case 136: case 174:
+      case 24: case 26: case 48: case 75: case 76: case 93: case 137: case 175:
         return true;
       default:
         return false;
@@ -2329,19 +2329,19 @@ export class Reader extends TreeReader {
       case 48:
         node = this.readDecimalMark(this.open(reading, 702));
         break;
-      case 74:
+      case 75:
         node = this.readHeaderRow(this.open(reading, 705));
         break;
-      case 75:
+      case 76:
         node = this.readColumn(this.open(reading, 706));
         break;
-      case 92:
+      case 93:
         node = this.readShotOrder(this.open(reading, 707));
         break;
-      case 136:
+      case 137:
         node = this.readNote(this.open(reading, 708));
         break;
-      case 174:
+      case 175:
         node = this.readBlanks(this.open(reading, 704));
         break;
       default:
@@ -2366,16 +2366,20 @@ export class Reader extends TreeReader {
         this.take(25, reading, 714);
         node.mark = this.taken();
         break;
-      case 99:
-        this.take(99, reading, 713);
+      case 74:
+        this.take(74, reading, 717);
         node.mark = this.taken();
         break;
-      case 137:
-        this.take(137, reading, 716);
+      case 100:
+        this.take(100, reading, 713);
         node.mark = this.taken();
         break;
-      case 163:
-        this.take(163, reading, 715);
+      case 138:
+        this.take(138, reading, 716);
+        node.mark = this.taken();
+        break;
+      case 164:
+        this.take(164, reading, 715);
         node.mark = this.taken();
         break;
       default:
@@ -2394,14 +2398,14 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       mark: undefined,
     };
-    this.take(48, reading, 718);
+    this.take(48, reading, 719);
     switch (this.kinds[this.at]) {
-      case 99:
-        this.take(99, reading, 721);
-        node.mark = this.taken();
-        break;
       case 100:
         this.take(100, reading, 722);
+        node.mark = this.taken();
+        break;
+      case 101:
+        this.take(101, reading, 723);
         node.mark = this.taken();
         break;
       default:
@@ -2420,14 +2424,10 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       mark: undefined,
     };
-    this.take(26, reading, 724);
+    this.take(26, reading, 725);
     switch (this.kinds[this.at]) {
       case 11:
-        this.take(11, reading, 730);
-        node.mark = this.taken();
-        break;
-      case 99:
-        this.take(99, reading, 727);
+        this.take(11, reading, 731);
         node.mark = this.taken();
         break;
       case 100:
@@ -2436,6 +2436,10 @@ export class Reader extends TreeReader {
         break;
       case 101:
         this.take(101, reading, 729);
+        node.mark = this.taken();
+        break;
+      case 102:
+        this.take(102, reading, 730);
         node.mark = this.taken();
         break;
       default:
@@ -2454,14 +2458,14 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       texts: [],
     };
-    this.take(174, reading, 732);
-    this.take(49, reading, 733);
-    this.take(168, reading, 734);
-    this.take(199, reading, 736);
+    this.take(175, reading, 733);
+    this.take(49, reading, 734);
+    this.take(169, reading, 735);
+    this.take(200, reading, 737);
     node.texts.push(this.takenText());
-    while (this.kinds[this.at] === 186) {
-      this.take(186, reading, 738);
-      this.take(199, reading, 740);
+    while (this.kinds[this.at] === 187) {
+      this.take(187, reading, 739);
+      this.take(200, reading, 741);
       node.texts.push(this.takenText());
     }
     this.close(reading);
@@ -2477,9 +2481,9 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       row: undefined,
     };
-    this.take(74, reading, 742);
-    this.take(164, reading, 743);
-    this.take(198, reading, 745);
+    this.take(75, reading, 743);
+    this.take(165, reading, 744);
+    this.take(199, reading, 746);
     node.row = this.takenNumber();
     this.close(reading);
     return node;
@@ -2495,10 +2499,10 @@ export class Reader extends TreeReader {
       header: undefined,
       content: undefined,
     };
-    this.take(75, reading, 747);
-    this.take(199, reading, 749);
+    this.take(76, reading, 748);
+    this.take(200, reading, 750);
     node.header = this.takenText();
-    node.content = this.adopt(this.readColumnContent(this.open(reading, 751)), node, "content");
+    node.content = this.adopt(this.readColumnContent(this.open(reading, 752)), node, "content");
     this.close(reading);
     return node;
   }
@@ -2507,28 +2511,28 @@ export class Reader extends TreeReader {
     let node: Made;
     switch (this.decideColumnContent1()) {
       case 0:
-        node = this.readMetricColumn(this.open(reading, 753));
+        node = this.readMetricColumn(this.open(reading, 754));
         break;
       case 1:
-        node = this.readClubColumn(this.open(reading, 754));
+        node = this.readClubColumn(this.open(reading, 755));
         break;
       case 2:
-        node = this.readBlockColumn(this.open(reading, 755));
+        node = this.readBlockColumn(this.open(reading, 756));
         break;
       case 3:
-        node = this.readPlayerColumn(this.open(reading, 756));
+        node = this.readPlayerColumn(this.open(reading, 757));
         break;
       case 4:
-        node = this.readDateColumn(this.open(reading, 757));
+        node = this.readDateColumn(this.open(reading, 758));
         break;
       case 5:
-        node = this.readSessionColumn(this.open(reading, 758));
+        node = this.readSessionColumn(this.open(reading, 759));
         break;
       case 6:
-        node = this.readTimeColumn(this.open(reading, 759));
+        node = this.readTimeColumn(this.open(reading, 760));
         break;
       case 7:
-        node = this.readExclusionColumn(this.open(reading, 760));
+        node = this.readExclusionColumn(this.open(reading, 761));
         break;
       default:
         throw GIVEN_UP;
@@ -2542,21 +2546,21 @@ export class Reader extends TreeReader {
     switch (kinds[at]) {
       case 32:
         return 7;
-      case 168:
+      case 169:
         switch (kinds[at + 1]) {
-          case 62: case 195:
+          case 62: case 196:
             return 0;
           case 40:
             return 5;
           case 71:
             return 3;
-          case 89:
+          case 90:
             return 2;
-          case 117:
+          case 118:
             return 1;
-          case 120:
+          case 121:
             return 6;
-          case 138:
+          case 139:
             return 4;
           default:
             return -1;
@@ -2579,22 +2583,22 @@ export class Reader extends TreeReader {
       positive: undefined,
       spellings: [],
     };
-    this.take(168, reading, 762);
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 764)), this.readWord(at));
-    if (this.kinds[this.at] === 170 && !this.startsNameOnNewLine()) {
-      this.take(170, reading, 767);
-      node.unit = this.reference(node, "unit", (at = this.open(reading, 769)), this.readUnitSign(at));
+    this.take(169, reading, 763);
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 765)), this.readWord(at));
+    if (this.kinds[this.at] === 171 && !this.startsNameOnNewLine()) {
+      this.take(171, reading, 768);
+      node.unit = this.reference(node, "unit", (at = this.open(reading, 770)), this.readUnitSign(at));
     }
     if (this.kinds[this.at] === 27 && !this.startsNameOnNewLine()) {
-      this.take(27, reading, 772);
-      node.positive = this.reference(node, "positive", (at = this.open(reading, 774)), this.readWord(at));
+      this.take(27, reading, 773);
+      node.positive = this.reference(node, "positive", (at = this.open(reading, 775)), this.readWord(at));
     }
-    if (this.kinds[this.at] === 84 && !this.startsNameOnNewLine()) {
-      this.take(84, reading, 777);
-      this.adoptOneOf(this.readSpelling(this.open(reading, 779)), node, "spellings", node.spellings);
-      while (this.kinds[this.at] === 186) {
-        this.take(186, reading, 781);
-        this.adoptOneOf(this.readSpelling(this.open(reading, 783)), node, "spellings", node.spellings);
+    if (this.kinds[this.at] === 85 && !this.startsNameOnNewLine()) {
+      this.take(85, reading, 778);
+      this.adoptOneOf(this.readSpelling(this.open(reading, 780)), node, "spellings", node.spellings);
+      while (this.kinds[this.at] === 187) {
+        this.take(187, reading, 782);
+        this.adoptOneOf(this.readSpelling(this.open(reading, 784)), node, "spellings", node.spellings);
       }
     }
     this.close(reading);
@@ -2612,10 +2616,10 @@ export class Reader extends TreeReader {
       text: undefined,
       meaning: undefined,
     };
-    this.take(199, reading, 786);
+    this.take(200, reading, 787);
     node.text = this.takenText();
-    this.take(168, reading, 787);
-    node.meaning = this.reference(node, "meaning", (at = this.open(reading, 789)), this.readWord(at));
+    this.take(169, reading, 788);
+    node.meaning = this.reference(node, "meaning", (at = this.open(reading, 790)), this.readWord(at));
     this.close(reading);
     return node;
   }
@@ -2629,14 +2633,14 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       spellings: [],
     };
-    this.take(168, reading, 794);
-    this.take(117, reading, 795);
-    if (this.kinds[this.at] === 84 && !this.startsNameOnNewLine()) {
-      this.take(84, reading, 797);
-      this.adoptOneOf(this.readClubSpelling(this.open(reading, 799)), node, "spellings", node.spellings);
-      while (this.kinds[this.at] === 186) {
-        this.take(186, reading, 801);
-        this.adoptOneOf(this.readClubSpelling(this.open(reading, 803)), node, "spellings", node.spellings);
+    this.take(169, reading, 795);
+    this.take(118, reading, 796);
+    if (this.kinds[this.at] === 85 && !this.startsNameOnNewLine()) {
+      this.take(85, reading, 798);
+      this.adoptOneOf(this.readClubSpelling(this.open(reading, 800)), node, "spellings", node.spellings);
+      while (this.kinds[this.at] === 187) {
+        this.take(187, reading, 802);
+        this.adoptOneOf(this.readClubSpelling(this.open(reading, 804)), node, "spellings", node.spellings);
       }
     }
     this.close(reading);
@@ -2654,10 +2658,10 @@ export class Reader extends TreeReader {
       text: undefined,
       club: undefined,
     };
-    this.take(199, reading, 806);
+    this.take(200, reading, 807);
     node.text = this.takenText();
-    this.take(168, reading, 807);
-    node.club = this.reference(node, "club", (at = this.open(reading, 809)), this.readWord(at));
+    this.take(169, reading, 808);
+    node.club = this.reference(node, "club", (at = this.open(reading, 810)), this.readWord(at));
     this.close(reading);
     return node;
   }
@@ -2670,8 +2674,8 @@ export class Reader extends TreeReader {
       $containerIndex: undefined,
       $cstNode: undefined,
     };
-    this.take(168, reading, 814);
-    this.take(89, reading, 815);
+    this.take(169, reading, 815);
+    this.take(90, reading, 816);
     this.close(reading);
     return node;
   }
@@ -2685,14 +2689,14 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       spellings: [],
     };
-    this.take(168, reading, 819);
-    this.take(71, reading, 820);
-    if (this.kinds[this.at] === 84 && !this.startsNameOnNewLine()) {
-      this.take(84, reading, 822);
-      this.adoptOneOf(this.readPlayerSpelling(this.open(reading, 824)), node, "spellings", node.spellings);
-      while (this.kinds[this.at] === 186) {
-        this.take(186, reading, 826);
-        this.adoptOneOf(this.readPlayerSpelling(this.open(reading, 828)), node, "spellings", node.spellings);
+    this.take(169, reading, 820);
+    this.take(71, reading, 821);
+    if (this.kinds[this.at] === 85 && !this.startsNameOnNewLine()) {
+      this.take(85, reading, 823);
+      this.adoptOneOf(this.readPlayerSpelling(this.open(reading, 825)), node, "spellings", node.spellings);
+      while (this.kinds[this.at] === 187) {
+        this.take(187, reading, 827);
+        this.adoptOneOf(this.readPlayerSpelling(this.open(reading, 829)), node, "spellings", node.spellings);
       }
     }
     this.close(reading);
@@ -2709,10 +2713,10 @@ export class Reader extends TreeReader {
       text: undefined,
       player: undefined,
     };
-    this.take(199, reading, 831);
+    this.take(200, reading, 832);
     node.text = this.takenText();
-    this.take(168, reading, 832);
-    node.player = this.reference(node, "player", this.take(199, reading, 834), this.takenText());
+    this.take(169, reading, 833);
+    node.player = this.reference(node, "player", this.take(200, reading, 835), this.takenText());
     this.close(reading);
     return node;
   }
@@ -2726,11 +2730,11 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       order: undefined,
     };
-    this.take(168, reading, 839);
-    this.take(138, reading, 840);
-    if (this.kinds[this.at] === 175 && !this.startsNameOnNewLine()) {
-      this.take(175, reading, 842);
-      node.order = this.readDateOrder(this.open(reading, 844));
+    this.take(169, reading, 840);
+    this.take(139, reading, 841);
+    if (this.kinds[this.at] === 176 && !this.startsNameOnNewLine()) {
+      this.take(176, reading, 843);
+      node.order = this.readDateOrder(this.open(reading, 845));
     }
     this.close(reading);
     return node;
@@ -2740,11 +2744,11 @@ export class Reader extends TreeReader {
     let text = "";
     switch (this.kinds[this.at]) {
       case 0:
-        this.take(0, reading, 846);
+        this.take(0, reading, 847);
         text += this.taken();
         break;
       case 1:
-        this.take(1, reading, 847);
+        this.take(1, reading, 848);
         text += this.taken();
         break;
       default:
@@ -2762,8 +2766,8 @@ export class Reader extends TreeReader {
       $containerIndex: undefined,
       $cstNode: undefined,
     };
-    this.take(168, reading, 851);
-    this.take(40, reading, 852);
+    this.take(169, reading, 852);
+    this.take(40, reading, 853);
     this.close(reading);
     return node;
   }
@@ -2776,8 +2780,8 @@ export class Reader extends TreeReader {
       $containerIndex: undefined,
       $cstNode: undefined,
     };
-    this.take(168, reading, 856);
-    this.take(120, reading, 857);
+    this.take(169, reading, 857);
+    this.take(121, reading, 858);
     this.close(reading);
     return node;
   }
@@ -2791,13 +2795,13 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       texts: [],
     };
-    this.take(32, reading, 859);
-    this.take(132, reading, 860);
-    this.take(199, reading, 862);
+    this.take(32, reading, 860);
+    this.take(133, reading, 861);
+    this.take(200, reading, 863);
     node.texts.push(this.takenText());
-    while (this.kinds[this.at] === 186) {
-      this.take(186, reading, 864);
-      this.take(199, reading, 866);
+    while (this.kinds[this.at] === 187) {
+      this.take(187, reading, 865);
+      this.take(200, reading, 867);
       node.texts.push(this.takenText());
     }
     this.close(reading);
@@ -2813,11 +2817,11 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       header: undefined,
     };
-    this.take(92, reading, 868);
-    this.take(170, reading, 869);
-    this.take(102, reading, 870);
-    this.take(169, reading, 871);
-    this.take(199, reading, 873);
+    this.take(93, reading, 869);
+    this.take(171, reading, 870);
+    this.take(103, reading, 871);
+    this.take(170, reading, 872);
+    this.take(200, reading, 874);
     node.header = this.takenText();
     this.close(reading);
     return node;
@@ -2833,14 +2837,14 @@ export class Reader extends TreeReader {
       name: undefined,
       statements: [],
     };
-    this.take(40, reading, 875);
-    this.take(199, reading, 877);
+    this.take(40, reading, 876);
+    this.take(200, reading, 878);
     node.name = this.takenText();
-    this.take(184, reading, 878);
+    this.take(185, reading, 879);
     while (this.decideSession1()) {
-      this.adoptOneOf(this.readSessionStatement(this.open(reading, 880)), node, "statements", node.statements);
+      this.adoptOneOf(this.readSessionStatement(this.open(reading, 881)), node, "statements", node.statements);
     }
-    this.take(185, reading, 881);
+    this.take(186, reading, 882);
     this.close(reading);
     return node;
   }
@@ -2848,7 +2852,7 @@ export class Reader extends TreeReader {
   private decideSession1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 9: case 12: case 33: case 34: case 35: case 71: case 89: case 119: case 136: case 138: case 139: case 140: case 144:
+      case 9: case 12: case 33: case 34: case 35: case 71: case 90: case 120: case 137: case 139: case 140: case 141: case 145:
         return true;
       default:
         return false;
@@ -2859,43 +2863,43 @@ export class Reader extends TreeReader {
     let node: Made;
     switch (this.kinds[this.at]) {
       case 9:
-        node = this.readAirTemperature(this.open(reading, 890));
+        node = this.readAirTemperature(this.open(reading, 891));
         break;
       case 12:
-        node = this.readSessionInstrument(this.open(reading, 887));
+        node = this.readSessionInstrument(this.open(reading, 888));
         break;
       case 33:
-        node = this.readAirPressure(this.open(reading, 891));
+        node = this.readAirPressure(this.open(reading, 892));
         break;
       case 34:
-        node = this.readAltitude(this.open(reading, 892));
+        node = this.readAltitude(this.open(reading, 893));
         break;
       case 35:
-        node = this.readHumidity(this.open(reading, 893));
+        node = this.readHumidity(this.open(reading, 894));
         break;
       case 71:
-        node = this.readSessionPlayer(this.open(reading, 884));
+        node = this.readSessionPlayer(this.open(reading, 885));
         break;
-      case 89:
-        node = this.readBlockStart(this.open(reading, 888));
+      case 90:
+        node = this.readBlockStart(this.open(reading, 889));
         break;
-      case 119:
-        node = this.readSessionPlan(this.open(reading, 883));
+      case 120:
+        node = this.readSessionPlan(this.open(reading, 884));
         break;
-      case 136:
-        node = this.readNote(this.open(reading, 895));
-        break;
-      case 138:
-        node = this.readSessionDate(this.open(reading, 885));
+      case 137:
+        node = this.readNote(this.open(reading, 896));
         break;
       case 139:
-        node = this.readSessionData(this.open(reading, 886));
+        node = this.readSessionDate(this.open(reading, 886));
         break;
       case 140:
-        node = this.readWind(this.open(reading, 889));
+        node = this.readSessionData(this.open(reading, 887));
         break;
-      case 144:
-        node = this.readBall(this.open(reading, 894));
+      case 141:
+        node = this.readWind(this.open(reading, 890));
+        break;
+      case 145:
+        node = this.readBall(this.open(reading, 895));
         break;
       default:
         throw GIVEN_UP;
@@ -2913,8 +2917,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       plan: undefined,
     };
-    this.take(119, reading, 897);
-    node.plan = this.reference(node, "plan", this.take(199, reading, 899), this.takenText());
+    this.take(120, reading, 898);
+    node.plan = this.reference(node, "plan", this.take(200, reading, 900), this.takenText());
     this.close(reading);
     return node;
   }
@@ -2928,8 +2932,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       player: undefined,
     };
-    this.take(71, reading, 902);
-    node.player = this.reference(node, "player", this.take(199, reading, 904), this.takenText());
+    this.take(71, reading, 903);
+    node.player = this.reference(node, "player", this.take(200, reading, 905), this.takenText());
     this.close(reading);
     return node;
   }
@@ -2943,8 +2947,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       date: undefined,
     };
-    this.take(138, reading, 907);
-    this.take(196, reading, 909);
+    this.take(139, reading, 908);
+    this.take(197, reading, 910);
     node.date = this.taken();
     this.close(reading);
     return node;
@@ -2960,11 +2964,11 @@ export class Reader extends TreeReader {
       path: undefined,
       source: undefined,
     };
-    this.take(139, reading, 911);
-    this.take(199, reading, 913);
+    this.take(140, reading, 912);
+    this.take(200, reading, 914);
     node.path = this.takenText();
-    this.take(123, reading, 914);
-    node.source = this.reference(node, "source", this.take(199, reading, 916), this.takenText());
+    this.take(124, reading, 915);
+    node.source = this.reference(node, "source", this.take(200, reading, 917), this.takenText());
     this.close(reading);
     return node;
   }
@@ -2978,8 +2982,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       instrument: undefined,
     };
-    this.take(12, reading, 919);
-    node.instrument = this.reference(node, "instrument", this.take(199, reading, 921), this.takenText());
+    this.take(12, reading, 920);
+    node.instrument = this.reference(node, "instrument", this.take(200, reading, 922), this.takenText());
     this.close(reading);
     return node;
   }
@@ -2996,25 +3000,25 @@ export class Reader extends TreeReader {
       time: undefined,
       file: undefined,
     };
-    this.take(89, reading, 924);
-    node.block = this.reference(node, "block", this.take(199, reading, 926), this.takenText());
-    this.take(123, reading, 928);
+    this.take(90, reading, 925);
+    node.block = this.reference(node, "block", this.take(200, reading, 927), this.takenText());
+    this.take(124, reading, 929);
     switch (this.kinds[this.at]) {
-      case 164:
-        this.take(164, reading, 931);
-        this.take(198, reading, 933);
+      case 165:
+        this.take(165, reading, 932);
+        this.take(199, reading, 934);
         node.row = this.takenNumber();
         break;
-      case 197:
-        this.take(197, reading, 935);
+      case 198:
+        this.take(198, reading, 936);
         node.time = this.taken();
         break;
       default:
         throw GIVEN_UP;
     }
-    if (this.kinds[this.at] === 169 && !this.startsNameOnNewLine()) {
-      this.take(169, reading, 937);
-      this.take(199, reading, 939);
+    if (this.kinds[this.at] === 170 && !this.startsNameOnNewLine()) {
+      this.take(170, reading, 938);
+      this.take(200, reading, 940);
       node.file = this.takenText();
     }
     this.close(reading);
@@ -3031,17 +3035,17 @@ export class Reader extends TreeReader {
       calm: false,
       parts: [],
     };
-    this.take(140, reading, 941);
+    this.take(141, reading, 942);
     switch (this.kinds[this.at]) {
-      case 62: case 195: case 198:
-        this.adoptOneOf(this.readWindPart(this.open(reading, 947)), node, "parts", node.parts);
-        if (this.kinds[this.at] === 155 && !this.startsNameOnNewLine()) {
-          this.take(155, reading, 949);
-          this.adoptOneOf(this.readWindPart(this.open(reading, 951)), node, "parts", node.parts);
+      case 62: case 196: case 199:
+        this.adoptOneOf(this.readWindPart(this.open(reading, 948)), node, "parts", node.parts);
+        if (this.kinds[this.at] === 156 && !this.startsNameOnNewLine()) {
+          this.take(156, reading, 950);
+          this.adoptOneOf(this.readWindPart(this.open(reading, 952)), node, "parts", node.parts);
         }
         break;
-      case 141:
-        this.take(141, reading, 944);
+      case 142:
+        this.take(142, reading, 945);
         node.calm = true;
         break;
       default:
@@ -3061,22 +3065,22 @@ export class Reader extends TreeReader {
       speed: undefined,
       side: undefined,
     };
-    node.speed = this.adopt(this.readQuantity(this.open(reading, 954)), node, "speed");
+    node.speed = this.adopt(this.readQuantity(this.open(reading, 955)), node, "speed");
     switch (this.kinds[this.at]) {
       case 2:
-        this.take(2, reading, 959);
+        this.take(2, reading, 960);
         node.side = this.taken();
         break;
       case 3:
-        this.take(3, reading, 960);
-        node.side = this.taken();
-        break;
-      case 142:
-        this.take(142, reading, 957);
+        this.take(3, reading, 961);
         node.side = this.taken();
         break;
       case 143:
         this.take(143, reading, 958);
+        node.side = this.taken();
+        break;
+      case 144:
+        this.take(144, reading, 959);
         node.side = this.taken();
         break;
       default:
@@ -3096,12 +3100,12 @@ export class Reader extends TreeReader {
       minus: false,
       quantity: undefined,
     };
-    this.take(9, reading, 962);
-    if (this.kinds[this.at] === 103 && !this.startsNameOnNewLine()) {
-      this.take(103, reading, 964);
+    this.take(9, reading, 963);
+    if (this.kinds[this.at] === 104 && !this.startsNameOnNewLine()) {
+      this.take(104, reading, 965);
       node.minus = true;
     }
-    node.quantity = this.adopt(this.readQuantity(this.open(reading, 966)), node, "quantity");
+    node.quantity = this.adopt(this.readQuantity(this.open(reading, 967)), node, "quantity");
     this.close(reading);
     return node;
   }
@@ -3115,8 +3119,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       quantity: undefined,
     };
-    this.take(33, reading, 968);
-    node.quantity = this.adopt(this.readQuantity(this.open(reading, 970)), node, "quantity");
+    this.take(33, reading, 969);
+    node.quantity = this.adopt(this.readQuantity(this.open(reading, 971)), node, "quantity");
     this.close(reading);
     return node;
   }
@@ -3130,8 +3134,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       quantity: undefined,
     };
-    this.take(34, reading, 972);
-    node.quantity = this.adopt(this.readQuantity(this.open(reading, 974)), node, "quantity");
+    this.take(34, reading, 973);
+    node.quantity = this.adopt(this.readQuantity(this.open(reading, 975)), node, "quantity");
     this.close(reading);
     return node;
   }
@@ -3145,10 +3149,10 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       share: undefined,
     };
-    this.take(35, reading, 976);
-    this.take(198, reading, 978);
+    this.take(35, reading, 977);
+    this.take(199, reading, 979);
     node.share = this.takenNumber();
-    this.take(188, reading, 979);
+    this.take(189, reading, 980);
     this.close(reading);
     return node;
   }
@@ -3163,14 +3167,14 @@ export class Reader extends TreeReader {
       name: undefined,
       share: undefined,
     };
-    this.take(144, reading, 981);
-    this.take(199, reading, 983);
+    this.take(145, reading, 982);
+    this.take(200, reading, 984);
     node.name = this.takenText();
     if (this.kinds[this.at] === 50 && !this.startsNameOnNewLine()) {
-      this.take(50, reading, 985);
-      this.take(198, reading, 987);
+      this.take(50, reading, 986);
+      this.take(199, reading, 988);
       node.share = this.takenNumber();
-      this.take(188, reading, 988);
+      this.take(189, reading, 989);
     }
     this.close(reading);
     return node;
@@ -3186,14 +3190,14 @@ export class Reader extends TreeReader {
       name: undefined,
       statements: [],
     };
-    this.take(12, reading, 990);
-    this.take(199, reading, 992);
+    this.take(12, reading, 991);
+    this.take(200, reading, 993);
     node.name = this.takenText();
-    this.take(184, reading, 993);
-    while ((this.kinds[this.at] === 36 || this.kinds[this.at] === 104 || this.kinds[this.at] === 136)) {
-      this.adoptOneOf(this.readInstrumentStatement(this.open(reading, 995)), node, "statements", node.statements);
+    this.take(185, reading, 994);
+    while ((this.kinds[this.at] === 36 || this.kinds[this.at] === 105 || this.kinds[this.at] === 137)) {
+      this.adoptOneOf(this.readInstrumentStatement(this.open(reading, 996)), node, "statements", node.statements);
     }
-    this.take(185, reading, 996);
+    this.take(186, reading, 997);
     this.close(reading);
     return node;
   }
@@ -3202,13 +3206,13 @@ export class Reader extends TreeReader {
     let node: Made;
     switch (this.kinds[this.at]) {
       case 36:
-        node = this.readCoverage(this.open(reading, 999));
+        node = this.readCoverage(this.open(reading, 1000));
         break;
-      case 104:
-        node = this.readUncertainty(this.open(reading, 998));
+      case 105:
+        node = this.readUncertainty(this.open(reading, 999));
         break;
-      case 136:
-        node = this.readNote(this.open(reading, 1000));
+      case 137:
+        node = this.readNote(this.open(reading, 1001));
         break;
       default:
         throw GIVEN_UP;
@@ -3229,20 +3233,20 @@ export class Reader extends TreeReader {
       parts: [],
       clubs: [],
     };
-    this.take(104, reading, 1002);
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 1004)), this.readWord(at));
-    this.take(76, reading, 1006);
-    this.adoptOneOf(this.readUncertaintyPart(this.open(reading, 1008)), node, "parts", node.parts);
-    if (this.kinds[this.at] === 155 && !this.startsNameOnNewLine()) {
-      this.take(155, reading, 1010);
-      this.adoptOneOf(this.readUncertaintyPart(this.open(reading, 1012)), node, "parts", node.parts);
+    this.take(105, reading, 1003);
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 1005)), this.readWord(at));
+    this.take(77, reading, 1007);
+    this.adoptOneOf(this.readUncertaintyPart(this.open(reading, 1009)), node, "parts", node.parts);
+    if (this.kinds[this.at] === 156 && !this.startsNameOnNewLine()) {
+      this.take(156, reading, 1011);
+      this.adoptOneOf(this.readUncertaintyPart(this.open(reading, 1013)), node, "parts", node.parts);
     }
-    if (this.kinds[this.at] === 154 && !this.startsNameOnNewLine()) {
-      this.take(154, reading, 1014);
-      node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 1016)), this.readWord(at)));
-      while (this.kinds[this.at] === 186) {
-        this.take(186, reading, 1019);
-        node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 1021)), this.readWord(at)));
+    if (this.kinds[this.at] === 155 && !this.startsNameOnNewLine()) {
+      this.take(155, reading, 1015);
+      node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 1017)), this.readWord(at)));
+      while (this.kinds[this.at] === 187) {
+        this.take(187, reading, 1020);
+        node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 1022)), this.readWord(at)));
       }
     }
     this.close(reading);
@@ -3259,14 +3263,14 @@ export class Reader extends TreeReader {
       quantity: undefined,
       kind: undefined,
     };
-    node.quantity = this.adopt(this.readQuantity(this.open(reading, 1025)), node, "quantity");
+    node.quantity = this.adopt(this.readQuantity(this.open(reading, 1026)), node, "quantity");
     switch (this.kinds[this.at]) {
       case 13:
-        this.take(13, reading, 1029);
+        this.take(13, reading, 1030);
         node.kind = this.taken();
         break;
       case 61:
-        this.take(61, reading, 1028);
+        this.take(61, reading, 1029);
         node.kind = this.taken();
         break;
       default:
@@ -3287,21 +3291,21 @@ export class Reader extends TreeReader {
       factor: undefined,
       limits: false,
     };
-    this.take(36, reading, 1031);
+    this.take(36, reading, 1032);
     switch (this.kinds[this.at]) {
-      case 77:
-        this.take(77, reading, 1038);
-        this.take(198, reading, 1040);
+      case 78:
+        this.take(78, reading, 1039);
+        this.take(199, reading, 1041);
         node.factor = this.takenNumber();
         break;
-      case 78:
-        this.take(78, reading, 1042);
+      case 79:
+        this.take(79, reading, 1043);
         node.limits = true;
         break;
-      case 198:
-        this.take(198, reading, 1035);
+      case 199:
+        this.take(199, reading, 1036);
         node.share = this.takenNumber();
-        this.take(188, reading, 1036);
+        this.take(189, reading, 1037);
         break;
       default:
         throw GIVEN_UP;
@@ -3314,11 +3318,11 @@ export class Reader extends TreeReader {
     let text = "";
     switch (this.kinds[this.at]) {
       case 62:
-        this.take(62, reading, 1045);
+        this.take(62, reading, 1046);
         text += this.taken();
         break;
-      case 195:
-        this.take(195, reading, 1044);
+      case 196:
+        this.take(196, reading, 1045);
         text += this.taken();
         break;
       default:
@@ -3331,23 +3335,23 @@ export class Reader extends TreeReader {
   private readUnitSign(reading: Reading): string {
     let text = "";
     switch (this.kinds[this.at]) {
-      case 62: case 195:
-        text += this.readWord(this.open(reading, 1047));
+      case 62: case 196:
+        text += this.readWord(this.open(reading, 1048));
         break;
-      case 121:
-        this.take(121, reading, 1051);
+      case 122:
+        this.take(122, reading, 1052);
         text += this.taken();
         break;
-      case 157:
-        this.take(157, reading, 1050);
+      case 158:
+        this.take(158, reading, 1051);
         text += this.taken();
         break;
-      case 170:
-        this.take(170, reading, 1048);
+      case 171:
+        this.take(171, reading, 1049);
         text += this.taken();
         break;
-      case 188:
-        this.take(188, reading, 1049);
+      case 189:
+        this.take(189, reading, 1050);
         text += this.taken();
         break;
       default:
@@ -3371,19 +3375,19 @@ export class Reader extends TreeReader {
       parameter: undefined,
     };
     switch (this.kinds[this.at]) {
-      case 62: case 195:
-        node.parameter = this.reference(node, "parameter", (at = this.open(reading, 1065)), this.readWord(at));
-        if ((this.kinds[this.at] === 62 || this.kinds[this.at] === 195) && !this.startsNameOnNewLine()) {
-          node.direction = this.reference(node, "direction", (at = this.open(reading, 1068)), this.readWord(at));
+      case 62: case 196:
+        node.parameter = this.reference(node, "parameter", (at = this.open(reading, 1066)), this.readWord(at));
+        if ((this.kinds[this.at] === 62 || this.kinds[this.at] === 196) && !this.startsNameOnNewLine()) {
+          node.direction = this.reference(node, "direction", (at = this.open(reading, 1069)), this.readWord(at));
         }
         break;
-      case 198:
-        this.take(198, reading, 1055);
+      case 199:
+        this.take(199, reading, 1056);
         node.value = this.takenNumber();
         if (this.decideQuantity1() && !this.startsNameOnNewLine()) {
-          node.unit = this.reference(node, "unit", (at = this.open(reading, 1058)), this.readUnitSign(at));
-          if ((this.kinds[this.at] === 62 || this.kinds[this.at] === 195) && !this.startsNameOnNewLine()) {
-            node.direction = this.reference(node, "direction", (at = this.open(reading, 1061)), this.readWord(at));
+          node.unit = this.reference(node, "unit", (at = this.open(reading, 1059)), this.readUnitSign(at));
+          if ((this.kinds[this.at] === 62 || this.kinds[this.at] === 196) && !this.startsNameOnNewLine()) {
+            node.direction = this.reference(node, "direction", (at = this.open(reading, 1062)), this.readWord(at));
           }
         }
         break;
@@ -3397,7 +3401,7 @@ export class Reader extends TreeReader {
   private decideQuantity1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 62: case 121: case 157: case 170: case 188: case 195:
+      case 62: case 122: case 158: case 171: case 189: case 196:
         return true;
       default:
         return false;
@@ -3416,11 +3420,11 @@ export class Reader extends TreeReader {
       parameter: undefined,
     };
     switch (this.kinds[this.at]) {
-      case 62: case 195:
-        node.parameter = this.reference(node, "parameter", (at = this.open(reading, 1074)), this.readWord(at));
+      case 62: case 196:
+        node.parameter = this.reference(node, "parameter", (at = this.open(reading, 1075)), this.readWord(at));
         break;
-      case 198:
-        this.take(198, reading, 1072);
+      case 199:
+        this.take(199, reading, 1073);
         node.value = this.takenNumber();
         break;
       default:
@@ -3439,10 +3443,10 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       alternatives: [],
     };
-    this.adoptOneOf(this.readConjunction(this.open(reading, 1078)), node, "alternatives", node.alternatives);
-    while (this.kinds[this.at] === 167) {
-      this.take(167, reading, 1080);
-      this.adoptOneOf(this.readConjunction(this.open(reading, 1082)), node, "alternatives", node.alternatives);
+    this.adoptOneOf(this.readConjunction(this.open(reading, 1079)), node, "alternatives", node.alternatives);
+    while (this.kinds[this.at] === 168) {
+      this.take(168, reading, 1081);
+      this.adoptOneOf(this.readConjunction(this.open(reading, 1083)), node, "alternatives", node.alternatives);
     }
     this.close(reading);
     return node;
@@ -3457,10 +3461,10 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       tests: [],
     };
-    this.adoptOneOf(this.readShotTest(this.open(reading, 1085)), node, "tests", node.tests);
-    while (this.kinds[this.at] === 155) {
-      this.take(155, reading, 1087);
-      this.adoptOneOf(this.readShotTest(this.open(reading, 1089)), node, "tests", node.tests);
+    this.adoptOneOf(this.readShotTest(this.open(reading, 1086)), node, "tests", node.tests);
+    while (this.kinds[this.at] === 156) {
+      this.take(156, reading, 1088);
+      this.adoptOneOf(this.readShotTest(this.open(reading, 1090)), node, "tests", node.tests);
     }
     this.close(reading);
     return node;
@@ -3470,13 +3474,13 @@ export class Reader extends TreeReader {
     let node: Made;
     switch (this.decideShotTest1()) {
       case 0:
-        node = this.readNumberTest(this.open(reading, 1091));
+        node = this.readNumberTest(this.open(reading, 1092));
         break;
       case 1:
-        node = this.readCategoryTest(this.open(reading, 1092));
+        node = this.readCategoryTest(this.open(reading, 1093));
         break;
       case 2:
-        node = this.readWindowTest(this.open(reading, 1093));
+        node = this.readWindowTest(this.open(reading, 1094));
         break;
       default:
         throw GIVEN_UP;
@@ -3488,13 +3492,13 @@ export class Reader extends TreeReader {
   private decideShotTest1(): number {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 51: case 79:
+      case 51: case 80:
         return 2;
-      case 62: case 195:
+      case 62: case 196:
         switch (kinds[at + 1]) {
-          case 37: case 76: case 82: case 105: case 173:
+          case 37: case 77: case 83: case 106: case 174:
             return 0;
-          case 168:
+          case 169:
             return 1;
           default:
             return -1;
@@ -3515,8 +3519,8 @@ export class Reader extends TreeReader {
       metric: undefined,
       range: undefined,
     };
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 1096)), this.readWord(at));
-    node.range = this.adopt(this.readRange(this.open(reading, 1099)), node, "range");
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 1097)), this.readWord(at));
+    node.range = this.adopt(this.readRange(this.open(reading, 1100)), node, "range");
     this.close(reading);
     return node;
   }
@@ -3532,12 +3536,12 @@ export class Reader extends TreeReader {
       metric: undefined,
       categories: [],
     };
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 1102)), this.readWord(at));
-    this.take(168, reading, 1104);
-    node.categories.push(this.reference(node, "categories", (at = this.open(reading, 1106)), this.readWord(at)));
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 1103)), this.readWord(at));
+    this.take(169, reading, 1105);
+    node.categories.push(this.reference(node, "categories", (at = this.open(reading, 1107)), this.readWord(at)));
     while (this.decideCategoryTest1()) {
-      this.take(167, reading, 1109);
-      node.categories.push(this.reference(node, "categories", (at = this.open(reading, 1111)), this.readWord(at)));
+      this.take(168, reading, 1110);
+      node.categories.push(this.reference(node, "categories", (at = this.open(reading, 1112)), this.readWord(at)));
     }
     this.close(reading);
     return node;
@@ -3546,9 +3550,9 @@ export class Reader extends TreeReader {
   private decideCategoryTest1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 167:
+      case 168:
         switch (kinds[at + 1]) {
-          case 62: case 195:
+          case 62: case 196:
             return true;
           default:
             return false;
@@ -3570,16 +3574,16 @@ export class Reader extends TreeReader {
     };
     switch (this.kinds[this.at]) {
       case 51:
-        this.take(51, reading, 1117);
+        this.take(51, reading, 1118);
         break;
-      case 79:
-        this.take(79, reading, 1116);
+      case 80:
+        this.take(80, reading, 1117);
         node.inside = true;
         break;
       default:
         throw GIVEN_UP;
     }
-    node.window = this.reference(node, "window", this.take(199, reading, 1119), this.takenText());
+    node.window = this.reference(node, "window", this.take(200, reading, 1120), this.takenText());
     this.close(reading);
     return node;
   }
@@ -3588,22 +3592,22 @@ export class Reader extends TreeReader {
     let node: Made;
     switch (this.decideRange1()) {
       case 0:
-        node = this.readWithin(this.open(reading, 1122));
+        node = this.readWithin(this.open(reading, 1123));
         break;
       case 1:
-        node = this.readBetween(this.open(reading, 1123));
+        node = this.readBetween(this.open(reading, 1124));
         break;
       case 2:
-        node = this.readAtLeast(this.open(reading, 1124));
+        node = this.readAtLeast(this.open(reading, 1125));
         break;
       case 3:
-        node = this.readAtMost(this.open(reading, 1125));
+        node = this.readAtMost(this.open(reading, 1126));
         break;
       case 4:
-        node = this.readBelow(this.open(reading, 1126));
+        node = this.readBelow(this.open(reading, 1127));
         break;
       case 5:
-        node = this.readAbove(this.open(reading, 1127));
+        node = this.readAbove(this.open(reading, 1128));
         break;
       default:
         throw GIVEN_UP;
@@ -3617,17 +3621,17 @@ export class Reader extends TreeReader {
     switch (kinds[at]) {
       case 37:
         return 1;
-      case 76:
+      case 77:
         return 0;
-      case 82:
+      case 83:
         return 5;
-      case 105:
+      case 106:
         return 4;
-      case 173:
+      case 174:
         switch (kinds[at + 1]) {
-          case 91:
+          case 92:
             return 2;
-          case 145:
+          case 146:
             return 3;
           default:
             return -1;
@@ -3648,25 +3652,25 @@ export class Reader extends TreeReader {
       tolerance: undefined,
       centre: undefined,
     };
-    this.take(76, reading, 1129);
-    if ((this.kinds[this.at] === 165 || this.kinds[this.at] === 192) && !this.startsNameOnNewLine()) {
+    this.take(77, reading, 1130);
+    if ((this.kinds[this.at] === 166 || this.kinds[this.at] === 193) && !this.startsNameOnNewLine()) {
       switch (this.kinds[this.at]) {
-        case 165:
-          this.take(165, reading, 1134);
+        case 166:
+          this.take(166, reading, 1135);
           node.symmetric = true;
           break;
-        case 192:
-          this.take(192, reading, 1132);
+        case 193:
+          this.take(193, reading, 1133);
           node.symmetric = true;
           break;
         default:
           throw GIVEN_UP;
       }
     }
-    node.tolerance = this.adopt(this.readQuantity(this.open(reading, 1136)), node, "tolerance");
-    if (this.kinds[this.at] === 169 && !this.startsNameOnNewLine()) {
-      this.take(169, reading, 1138);
-      node.centre = this.adopt(this.readQuantity(this.open(reading, 1140)), node, "centre");
+    node.tolerance = this.adopt(this.readQuantity(this.open(reading, 1137)), node, "tolerance");
+    if (this.kinds[this.at] === 170 && !this.startsNameOnNewLine()) {
+      this.take(170, reading, 1139);
+      node.centre = this.adopt(this.readQuantity(this.open(reading, 1141)), node, "centre");
     }
     this.close(reading);
     return node;
@@ -3682,10 +3686,10 @@ export class Reader extends TreeReader {
       low: undefined,
       high: undefined,
     };
-    this.take(37, reading, 1142);
-    node.low = this.adopt(this.readQuantity(this.open(reading, 1144)), node, "low");
-    this.take(155, reading, 1145);
-    node.high = this.adopt(this.readQuantity(this.open(reading, 1147)), node, "high");
+    this.take(37, reading, 1143);
+    node.low = this.adopt(this.readQuantity(this.open(reading, 1145)), node, "low");
+    this.take(156, reading, 1146);
+    node.high = this.adopt(this.readQuantity(this.open(reading, 1148)), node, "high");
     this.close(reading);
     return node;
   }
@@ -3699,9 +3703,9 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       limit: undefined,
     };
-    this.take(173, reading, 1149);
-    this.take(91, reading, 1150);
-    node.limit = this.adopt(this.readQuantity(this.open(reading, 1152)), node, "limit");
+    this.take(174, reading, 1150);
+    this.take(92, reading, 1151);
+    node.limit = this.adopt(this.readQuantity(this.open(reading, 1153)), node, "limit");
     this.close(reading);
     return node;
   }
@@ -3715,9 +3719,9 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       limit: undefined,
     };
-    this.take(173, reading, 1154);
-    this.take(145, reading, 1155);
-    node.limit = this.adopt(this.readQuantity(this.open(reading, 1157)), node, "limit");
+    this.take(174, reading, 1155);
+    this.take(146, reading, 1156);
+    node.limit = this.adopt(this.readQuantity(this.open(reading, 1158)), node, "limit");
     this.close(reading);
     return node;
   }
@@ -3731,8 +3735,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       limit: undefined,
     };
-    this.take(105, reading, 1159);
-    node.limit = this.adopt(this.readQuantity(this.open(reading, 1161)), node, "limit");
+    this.take(106, reading, 1160);
+    node.limit = this.adopt(this.readQuantity(this.open(reading, 1162)), node, "limit");
     this.close(reading);
     return node;
   }
@@ -3746,8 +3750,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       limit: undefined,
     };
-    this.take(82, reading, 1163);
-    node.limit = this.adopt(this.readQuantity(this.open(reading, 1165)), node, "limit");
+    this.take(83, reading, 1164);
+    node.limit = this.adopt(this.readQuantity(this.open(reading, 1166)), node, "limit");
     this.close(reading);
     return node;
   }
@@ -3755,14 +3759,14 @@ export class Reader extends TreeReader {
   private readSubject(reading: Reading): Made {
     let node: Made;
     switch (this.kinds[this.at]) {
-      case 51: case 79:
-        node = this.readInWindow(this.open(reading, 1169));
+      case 51: case 80:
+        node = this.readInWindow(this.open(reading, 1170));
         break;
-      case 124:
-        node = this.readMeeting(this.open(reading, 1168));
+      case 125:
+        node = this.readMeeting(this.open(reading, 1169));
         break;
-      case 176:
-        node = this.readOnTarget(this.open(reading, 1167));
+      case 177:
+        node = this.readOnTarget(this.open(reading, 1168));
         break;
       default:
         throw GIVEN_UP;
@@ -3779,8 +3783,8 @@ export class Reader extends TreeReader {
       $containerIndex: undefined,
       $cstNode: undefined,
     };
-    this.take(176, reading, 1173);
-    this.take(66, reading, 1174);
+    this.take(177, reading, 1174);
+    this.take(66, reading, 1175);
     this.close(reading);
     return node;
   }
@@ -3794,8 +3798,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       condition: undefined,
     };
-    this.take(124, reading, 1176);
-    node.condition = this.adopt(this.readCondition(this.open(reading, 1178)), node, "condition");
+    this.take(125, reading, 1177);
+    node.condition = this.adopt(this.readCondition(this.open(reading, 1179)), node, "condition");
     this.close(reading);
     return node;
   }
@@ -3809,7 +3813,7 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       test: undefined,
     };
-    node.test = this.adopt(this.readWindowTest(this.open(reading, 1180)), node, "test");
+    node.test = this.adopt(this.readWindowTest(this.open(reading, 1181)), node, "test");
     this.close(reading);
     return node;
   }
@@ -3823,44 +3827,44 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       level: undefined,
     };
-    this.take(173, reading, 1182);
-    this.take(198, reading, 1184);
+    this.take(174, reading, 1183);
+    this.take(199, reading, 1185);
     node.level = this.takenNumber();
-    this.take(188, reading, 1185);
-    this.take(14, reading, 1186);
+    this.take(189, reading, 1186);
+    this.take(14, reading, 1187);
     this.close(reading);
     return node;
   }
 
   private readExpression(reading: Reading): Made {
     let node: Made;
-    node = this.readBinaryExpression(this.open(reading, 1187));
+    node = this.readBinaryExpression(this.open(reading, 1188));
     this.close(reading);
     return node;
   }
 
   private readBinaryExpression(reading: Reading): Made {
-    const operands = [this.linked(this.readOperand(this.open(reading, 1188)))];
+    const operands = [this.linked(this.readOperand(this.open(reading, 1189)))];
     const operators: string[] = [];
     while (this.decideBinaryExpression1()) {
       switch (this.kinds[this.at]) {
-        case 182:
-          this.take(182, reading, 1189);
-          break;
         case 183:
-          this.take(183, reading, 1189);
+          this.take(183, reading, 1190);
           break;
-        case 193:
-          this.take(193, reading, 1189);
+        case 184:
+          this.take(184, reading, 1190);
           break;
         case 194:
-          this.take(194, reading, 1189);
+          this.take(194, reading, 1190);
+          break;
+        case 195:
+          this.take(195, reading, 1190);
           break;
         default:
           throw GIVEN_UP;
       }
       operators.push(this.taken());
-      operands.push(this.linked(this.readOperand(this.open(reading, 1188))));
+      operands.push(this.linked(this.readOperand(this.open(reading, 1189))));
     }
     return this.chain("BinaryExpression", operands, operators, {"*":0,"/":0,"+":1,"-":1}, reading);
   }
@@ -3868,7 +3872,7 @@ export class Reader extends TreeReader {
   private decideBinaryExpression1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 182: case 183: case 193: case 194:
+      case 183: case 184: case 194: case 195:
         return true;
       default:
         return false;
@@ -3879,15 +3883,15 @@ export class Reader extends TreeReader {
     let node: Made;
     switch (this.decideOperand1()) {
       case 0:
-        node = this.readMetricOperand(this.open(reading, 1191));
+        node = this.readMetricOperand(this.open(reading, 1192));
         break;
       case 1:
-        node = this.readQuantityOperand(this.open(reading, 1192));
+        node = this.readQuantityOperand(this.open(reading, 1193));
         break;
       case 2:
-        this.take(189, reading, 1194);
-        node = this.readExpression(this.open(reading, 1195));
-        this.take(190, reading, 1196);
+        this.take(190, reading, 1195);
+        node = this.readExpression(this.open(reading, 1196));
+        this.take(191, reading, 1197);
         break;
       default:
         throw GIVEN_UP;
@@ -3901,9 +3905,9 @@ export class Reader extends TreeReader {
     switch (kinds[at]) {
       case 62:
         switch (kinds[at + 1]) {
-          case 62: case 195:
+          case 62: case 196:
             return 1;
-          case 210:
+          case 211:
             return 0;
           default:
             switch (kinds[at + 2]) {
@@ -3911,16 +3915,16 @@ export class Reader extends TreeReader {
                 return 0;
             }
         }
-      case 189:
+      case 190:
         return 2;
-      case 195:
+      case 196:
         switch (kinds[at + 1]) {
-          case 62: case 195:
+          case 62: case 196:
             return 1;
           default:
             return 0;
         }
-      case 198:
+      case 199:
         return 1;
       default:
         return -1;
@@ -3937,7 +3941,7 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       metric: undefined,
     };
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 1198)), this.readWord(at));
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 1199)), this.readWord(at));
     this.close(reading);
     return node;
   }
@@ -3951,7 +3955,7 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       quantity: undefined,
     };
-    node.quantity = this.adopt(this.readQuantity(this.open(reading, 1201)), node, "quantity");
+    node.quantity = this.adopt(this.readQuantity(this.open(reading, 1202)), node, "quantity");
     this.close(reading);
     return node;
   }
@@ -3969,37 +3973,37 @@ export class Reader extends TreeReader {
       subject: undefined,
       confidence: undefined,
     };
-    this.take(173, reading, 1203);
-    switch (this.kinds[this.at]) {
-      case 91:
-        this.take(91, reading, 1206);
-        node.bound = this.taken();
-        break;
-      case 145:
-        this.take(145, reading, 1207);
-        node.bound = this.taken();
-        break;
-      default:
-        throw GIVEN_UP;
-    }
-    node.count = this.adopt(this.readCount(this.open(reading, 1209)), node, "count");
-    if (this.kinds[this.at] === 169 && !this.startsNameOnNewLine()) {
-      this.take(169, reading, 1211);
-      node.outOf = this.adopt(this.readCount(this.open(reading, 1213)), node, "outOf");
-    }
+    this.take(174, reading, 1204);
     switch (this.kinds[this.at]) {
       case 92:
-        this.take(92, reading, 1215);
+        this.take(92, reading, 1207);
+        node.bound = this.taken();
         break;
-      case 126:
-        this.take(126, reading, 1216);
+      case 146:
+        this.take(146, reading, 1208);
+        node.bound = this.taken();
         break;
       default:
         throw GIVEN_UP;
     }
-    node.subject = this.adopt(this.readSubject(this.open(reading, 1218)), node, "subject");
+    node.count = this.adopt(this.readCount(this.open(reading, 1210)), node, "count");
+    if (this.kinds[this.at] === 170 && !this.startsNameOnNewLine()) {
+      this.take(170, reading, 1212);
+      node.outOf = this.adopt(this.readCount(this.open(reading, 1214)), node, "outOf");
+    }
+    switch (this.kinds[this.at]) {
+      case 93:
+        this.take(93, reading, 1216);
+        break;
+      case 127:
+        this.take(127, reading, 1217);
+        break;
+      default:
+        throw GIVEN_UP;
+    }
+    node.subject = this.adopt(this.readSubject(this.open(reading, 1219)), node, "subject");
     if (this.decideCountCriterion1() && !this.startsNameOnNewLine()) {
-      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1220)), node, "confidence");
+      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1221)), node, "confidence");
     }
     this.close(reading);
     return node;
@@ -4008,11 +4012,11 @@ export class Reader extends TreeReader {
   private decideCountCriterion1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 173:
+      case 174:
         switch (kinds[at + 1]) {
-          case 198:
+          case 199:
             switch (kinds[at + 2]) {
-              case 188:
+              case 189:
                 switch (kinds[at + 3]) {
                   case 14:
                     return true;
@@ -4042,26 +4046,26 @@ export class Reader extends TreeReader {
       subject: undefined,
       confidence: undefined,
     };
-    this.take(173, reading, 1222);
+    this.take(174, reading, 1223);
     switch (this.kinds[this.at]) {
-      case 91:
-        this.take(91, reading, 1225);
+      case 92:
+        this.take(92, reading, 1226);
         node.bound = this.taken();
         break;
-      case 145:
-        this.take(145, reading, 1226);
+      case 146:
+        this.take(146, reading, 1227);
         node.bound = this.taken();
         break;
       default:
         throw GIVEN_UP;
     }
-    node.share = this.adopt(this.readCount(this.open(reading, 1228)), node, "share");
-    this.take(188, reading, 1229);
-    this.take(169, reading, 1230);
-    this.take(92, reading, 1231);
-    node.subject = this.adopt(this.readSubject(this.open(reading, 1233)), node, "subject");
+    node.share = this.adopt(this.readCount(this.open(reading, 1229)), node, "share");
+    this.take(189, reading, 1230);
+    this.take(170, reading, 1231);
+    this.take(93, reading, 1232);
+    node.subject = this.adopt(this.readSubject(this.open(reading, 1234)), node, "subject");
     if (this.decideShareCriterion1() && !this.startsNameOnNewLine()) {
-      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1235)), node, "confidence");
+      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1236)), node, "confidence");
     }
     this.close(reading);
     return node;
@@ -4070,11 +4074,11 @@ export class Reader extends TreeReader {
   private decideShareCriterion1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 173:
+      case 174:
         switch (kinds[at + 1]) {
-          case 198:
+          case 199:
             switch (kinds[at + 2]) {
-              case 188:
+              case 189:
                 switch (kinds[at + 3]) {
                   case 14:
                     return true;
@@ -4103,13 +4107,13 @@ export class Reader extends TreeReader {
       subject: undefined,
       confidence: undefined,
     };
-    node.length = this.adopt(this.readCount(this.open(reading, 1238)), node, "length");
-    this.take(170, reading, 1239);
-    this.take(187, reading, 1240);
-    this.take(164, reading, 1241);
-    node.subject = this.adopt(this.readSubject(this.open(reading, 1243)), node, "subject");
+    node.length = this.adopt(this.readCount(this.open(reading, 1239)), node, "length");
+    this.take(171, reading, 1240);
+    this.take(188, reading, 1241);
+    this.take(165, reading, 1242);
+    node.subject = this.adopt(this.readSubject(this.open(reading, 1244)), node, "subject");
     if (this.decideRunCriterion1() && !this.startsNameOnNewLine()) {
-      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1245)), node, "confidence");
+      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1246)), node, "confidence");
     }
     this.close(reading);
     return node;
@@ -4118,11 +4122,11 @@ export class Reader extends TreeReader {
   private decideRunCriterion1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 173:
+      case 174:
         switch (kinds[at + 1]) {
-          case 198:
+          case 199:
             switch (kinds[at + 2]) {
-              case 188:
+              case 189:
                 switch (kinds[at + 3]) {
                   case 14:
                     return true;
@@ -4143,11 +4147,11 @@ export class Reader extends TreeReader {
   private readStatisticCriterion(reading: Reading): Made {
     let node: Made;
     switch (this.kinds[this.at]) {
-      case 52: case 62: case 72: case 80: case 107: case 146: case 195: case 198:
-        node = this.readSingleStatistic(this.open(reading, 1247));
+      case 52: case 62: case 72: case 81: case 108: case 147: case 196: case 199:
+        node = this.readSingleStatistic(this.open(reading, 1248));
         break;
-      case 81:
-        node = this.readSpanStatistic(this.open(reading, 1248));
+      case 82:
+        node = this.readSpanStatistic(this.open(reading, 1249));
         break;
       default:
         throw GIVEN_UP;
@@ -4169,14 +4173,14 @@ export class Reader extends TreeReader {
       range: undefined,
       confidence: undefined,
     };
-    node.statistic = this.adopt(this.readStatistic(this.open(reading, 1251)), node, "statistic");
-    if (this.kinds[this.at] === 169 && !this.startsNameOnNewLine()) {
-      this.take(169, reading, 1252);
+    node.statistic = this.adopt(this.readStatistic(this.open(reading, 1252)), node, "statistic");
+    if (this.kinds[this.at] === 170 && !this.startsNameOnNewLine()) {
+      this.take(170, reading, 1253);
     }
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 1254)), this.readWord(at));
-    node.range = this.adopt(this.readRange(this.open(reading, 1257)), node, "range");
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 1255)), this.readWord(at));
+    node.range = this.adopt(this.readRange(this.open(reading, 1258)), node, "range");
     if (this.decideSingleStatistic1() && !this.startsNameOnNewLine()) {
-      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1259)), node, "confidence");
+      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1260)), node, "confidence");
     }
     this.close(reading);
     return node;
@@ -4185,11 +4189,11 @@ export class Reader extends TreeReader {
   private decideSingleStatistic1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 173:
+      case 174:
         switch (kinds[at + 1]) {
-          case 198:
+          case 199:
             switch (kinds[at + 2]) {
-              case 188:
+              case 189:
                 switch (kinds[at + 3]) {
                   case 14:
                     return true;
@@ -4220,13 +4224,13 @@ export class Reader extends TreeReader {
       range: undefined,
       confidence: undefined,
     };
-    node.statistic = this.adopt(this.readSpan(this.open(reading, 1262)), node, "statistic");
-    this.take(169, reading, 1263);
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 1265)), this.readWord(at));
-    this.take(106, reading, 1267);
-    node.range = this.adopt(this.readRange(this.open(reading, 1269)), node, "range");
+    node.statistic = this.adopt(this.readSpan(this.open(reading, 1263)), node, "statistic");
+    this.take(170, reading, 1264);
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 1266)), this.readWord(at));
+    this.take(107, reading, 1268);
+    node.range = this.adopt(this.readRange(this.open(reading, 1270)), node, "range");
     if (this.decideSpanStatistic1() && !this.startsNameOnNewLine()) {
-      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1271)), node, "confidence");
+      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1272)), node, "confidence");
     }
     this.close(reading);
     return node;
@@ -4235,11 +4239,11 @@ export class Reader extends TreeReader {
   private decideSpanStatistic1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 173:
+      case 174:
         switch (kinds[at + 1]) {
-          case 198:
+          case 199:
             switch (kinds[at + 2]) {
-              case 188:
+              case 189:
                 switch (kinds[at + 3]) {
                   case 14:
                     return true;
@@ -4260,11 +4264,11 @@ export class Reader extends TreeReader {
   private readStatistic(reading: Reading): Made {
     let node: Made;
     switch (this.kinds[this.at]) {
-      case 52: case 72: case 80: case 107: case 146:
-        node = this.readSummary(this.open(reading, 1273));
+      case 52: case 72: case 81: case 108: case 147:
+        node = this.readSummary(this.open(reading, 1274));
         break;
-      case 62: case 195: case 198:
-        node = this.readPercentile(this.open(reading, 1274));
+      case 62: case 196: case 199:
+        node = this.readPercentile(this.open(reading, 1275));
         break;
       default:
         throw GIVEN_UP;
@@ -4284,23 +4288,23 @@ export class Reader extends TreeReader {
     };
     switch (this.kinds[this.at]) {
       case 52:
-        this.take(52, reading, 1277);
+        this.take(52, reading, 1278);
         node.name = this.taken();
         break;
       case 72:
-        this.take(72, reading, 1279);
+        this.take(72, reading, 1280);
         node.name = this.taken();
         break;
-      case 80:
-        this.take(80, reading, 1278);
+      case 81:
+        this.take(81, reading, 1279);
         node.name = this.taken();
         break;
-      case 107:
-        this.take(107, reading, 1281);
+      case 108:
+        this.take(108, reading, 1282);
         node.name = this.taken();
         break;
-      case 146:
-        this.take(146, reading, 1280);
+      case 147:
+        this.take(147, reading, 1281);
         node.name = this.taken();
         break;
       default:
@@ -4319,11 +4323,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       share: undefined,
     };
-    node.share = this.adopt(this.readCount(this.open(reading, 1284)), node, "share");
+    node.share = this.adopt(this.readCount(this.open(reading, 1285)), node, "share");
     switch (this.kinds[this.at]) {
-      case 177:
-        this.take(177, reading, 1286);
-        break;
       case 178:
         this.take(178, reading, 1287);
         break;
@@ -4333,10 +4334,13 @@ export class Reader extends TreeReader {
       case 180:
         this.take(180, reading, 1289);
         break;
+      case 181:
+        this.take(181, reading, 1290);
+        break;
       default:
         throw GIVEN_UP;
     }
-    this.take(15, reading, 1290);
+    this.take(15, reading, 1291);
     this.close(reading);
     return node;
   }
@@ -4350,9 +4354,9 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       share: undefined,
     };
-    this.take(81, reading, 1292);
-    node.share = this.adopt(this.readCount(this.open(reading, 1294)), node, "share");
-    this.take(188, reading, 1295);
+    this.take(82, reading, 1293);
+    node.share = this.adopt(this.readCount(this.open(reading, 1295)), node, "share");
+    this.take(189, reading, 1296);
     this.close(reading);
     return node;
   }
@@ -4373,40 +4377,40 @@ export class Reader extends TreeReader {
       confidence: undefined,
     };
     switch (this.kinds[this.at]) {
-      case 108: case 109:
+      case 109: case 110:
         switch (this.kinds[this.at]) {
-          case 108:
-            this.take(108, reading, 1303);
-            node.measure = this.taken();
-            break;
           case 109:
             this.take(109, reading, 1304);
+            node.measure = this.taken();
+            break;
+          case 110:
+            this.take(110, reading, 1305);
             node.measure = this.taken();
             break;
           default:
             throw GIVEN_UP;
         }
-        this.take(148, reading, 1305);
+        this.take(149, reading, 1306);
         break;
-      case 147:
-        this.take(147, reading, 1299);
+      case 148:
+        this.take(148, reading, 1300);
         node.measure = this.taken();
         break;
       default:
         throw GIVEN_UP;
     }
-    this.take(169, reading, 1306);
-    this.take(156, reading, 1307);
-    node.share = this.adopt(this.readCount(this.open(reading, 1309)), node, "share");
-    this.take(188, reading, 1310);
-    this.take(53, reading, 1311);
-    this.take(169, reading, 1312);
-    node.first = this.reference(node, "first", (at = this.open(reading, 1314)), this.readWord(at));
-    this.take(155, reading, 1316);
-    node.second = this.reference(node, "second", (at = this.open(reading, 1318)), this.readWord(at));
-    node.range = this.adopt(this.readRange(this.open(reading, 1321)), node, "range");
+    this.take(170, reading, 1307);
+    this.take(157, reading, 1308);
+    node.share = this.adopt(this.readCount(this.open(reading, 1310)), node, "share");
+    this.take(189, reading, 1311);
+    this.take(53, reading, 1312);
+    this.take(170, reading, 1313);
+    node.first = this.reference(node, "first", (at = this.open(reading, 1315)), this.readWord(at));
+    this.take(156, reading, 1317);
+    node.second = this.reference(node, "second", (at = this.open(reading, 1319)), this.readWord(at));
+    node.range = this.adopt(this.readRange(this.open(reading, 1322)), node, "range");
     if (this.decideEllipseCriterion1() && !this.startsNameOnNewLine()) {
-      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1323)), node, "confidence");
+      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1324)), node, "confidence");
     }
     this.close(reading);
     return node;
@@ -4415,11 +4419,11 @@ export class Reader extends TreeReader {
   private decideEllipseCriterion1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 173:
+      case 174:
         switch (kinds[at + 1]) {
-          case 198:
+          case 199:
             switch (kinds[at + 2]) {
-              case 188:
+              case 189:
                 switch (kinds[at + 3]) {
                   case 14:
                     return true;
@@ -4452,17 +4456,17 @@ export class Reader extends TreeReader {
       confidence: undefined,
     };
     if (this.decideChangeCriterion1() && !this.startsNameOnNewLine()) {
-      node.statistic = this.adopt(this.readChangedStatistic(this.open(reading, 1327)), node, "statistic");
-      if (this.kinds[this.at] === 169 && !this.startsNameOnNewLine()) {
-        this.take(169, reading, 1328);
+      node.statistic = this.adopt(this.readChangedStatistic(this.open(reading, 1328)), node, "statistic");
+      if (this.kinds[this.at] === 170 && !this.startsNameOnNewLine()) {
+        this.take(170, reading, 1329);
       }
     }
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 1330)), this.readWord(at));
-    node.movement = this.adopt(this.readMovement(this.open(reading, 1333)), node, "movement");
-    this.take(54, reading, 1334);
-    node.against = this.adopt(this.readAgainst(this.open(reading, 1336)), node, "against");
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 1331)), this.readWord(at));
+    node.movement = this.adopt(this.readMovement(this.open(reading, 1334)), node, "movement");
+    this.take(54, reading, 1335);
+    node.against = this.adopt(this.readAgainst(this.open(reading, 1337)), node, "against");
     if (this.decideChangeCriterion2() && !this.startsNameOnNewLine()) {
-      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1338)), node, "confidence");
+      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1339)), node, "confidence");
     }
     this.close(reading);
     return node;
@@ -4471,11 +4475,11 @@ export class Reader extends TreeReader {
   private decideChangeCriterion1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 52: case 72: case 80: case 81: case 107: case 146: case 198:
+      case 52: case 72: case 81: case 82: case 108: case 147: case 199:
         return true;
-      case 62: case 195:
+      case 62: case 196:
         switch (kinds[at + 1]) {
-          case 177: case 178: case 179: case 180:
+          case 178: case 179: case 180: case 181:
             return true;
           default:
             return false;
@@ -4488,11 +4492,11 @@ export class Reader extends TreeReader {
   private decideChangeCriterion2(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 173:
+      case 174:
         switch (kinds[at + 1]) {
-          case 198:
+          case 199:
             switch (kinds[at + 2]) {
-              case 188:
+              case 189:
                 switch (kinds[at + 3]) {
                   case 14:
                     return true;
@@ -4513,14 +4517,14 @@ export class Reader extends TreeReader {
   private readChangedStatistic(reading: Reading): Made {
     let node: Made;
     switch (this.kinds[this.at]) {
-      case 52: case 72: case 80: case 107: case 146:
-        node = this.readSummary(this.open(reading, 1340));
+      case 52: case 72: case 81: case 108: case 147:
+        node = this.readSummary(this.open(reading, 1341));
         break;
-      case 62: case 195: case 198:
-        node = this.readPercentile(this.open(reading, 1341));
+      case 62: case 196: case 199:
+        node = this.readPercentile(this.open(reading, 1342));
         break;
-      case 81:
-        node = this.readSpan(this.open(reading, 1342));
+      case 82:
+        node = this.readSpan(this.open(reading, 1343));
         break;
       default:
         throw GIVEN_UP;
@@ -4532,17 +4536,17 @@ export class Reader extends TreeReader {
   private readMovement(reading: Reading): Made {
     let node: Made;
     switch (this.kinds[this.at]) {
-      case 110: case 111:
-        node = this.readGain(this.open(reading, 1344));
+      case 111: case 112:
+        node = this.readGain(this.open(reading, 1345));
         break;
-      case 112: case 113:
-        node = this.readFall(this.open(reading, 1345));
-        break;
-      case 114:
-        node = this.readMove(this.open(reading, 1346));
+      case 113: case 114:
+        node = this.readFall(this.open(reading, 1346));
         break;
       case 115:
-        node = this.readStay(this.open(reading, 1347));
+        node = this.readMove(this.open(reading, 1347));
+        break;
+      case 116:
+        node = this.readStay(this.open(reading, 1348));
         break;
       default:
         throw GIVEN_UP;
@@ -4563,44 +4567,44 @@ export class Reader extends TreeReader {
       amount: undefined,
     };
     switch (this.kinds[this.at]) {
-      case 110:
-        this.take(110, reading, 1350);
-        break;
       case 111:
-        this.take(111, reading, 1352);
-        this.take(172, reading, 1353);
+        this.take(111, reading, 1351);
+        break;
+      case 112:
+        this.take(112, reading, 1353);
+        this.take(173, reading, 1354);
         break;
       default:
         throw GIVEN_UP;
     }
-    if ((this.kinds[this.at] === 173 || this.kinds[this.at] === 174) && !this.startsNameOnNewLine()) {
+    if ((this.kinds[this.at] === 174 || this.kinds[this.at] === 175) && !this.startsNameOnNewLine()) {
       switch (this.kinds[this.at]) {
-        case 173:
-          this.take(173, reading, 1356);
+        case 174:
+          this.take(174, reading, 1357);
           switch (this.kinds[this.at]) {
-            case 91:
-              this.take(91, reading, 1359);
+            case 92:
+              this.take(92, reading, 1360);
               node.bound = this.taken();
               break;
-            case 145:
-              this.take(145, reading, 1360);
+            case 146:
+              this.take(146, reading, 1361);
               node.bound = this.taken();
               break;
             default:
               throw GIVEN_UP;
           }
           break;
-        case 174:
-          this.take(174, reading, 1363);
+        case 175:
+          this.take(175, reading, 1364);
           node.noMore = true;
-          this.take(149, reading, 1364);
           this.take(150, reading, 1365);
+          this.take(151, reading, 1366);
           break;
         default:
           throw GIVEN_UP;
       }
     }
-    node.amount = this.adopt(this.readQuantity(this.open(reading, 1367)), node, "amount");
+    node.amount = this.adopt(this.readQuantity(this.open(reading, 1368)), node, "amount");
     this.close(reading);
     return node;
   }
@@ -4617,44 +4621,44 @@ export class Reader extends TreeReader {
       amount: undefined,
     };
     switch (this.kinds[this.at]) {
-      case 112:
-        this.take(112, reading, 1370);
-        break;
       case 113:
-        this.take(113, reading, 1372);
-        this.take(172, reading, 1373);
+        this.take(113, reading, 1371);
+        break;
+      case 114:
+        this.take(114, reading, 1373);
+        this.take(173, reading, 1374);
         break;
       default:
         throw GIVEN_UP;
     }
-    if ((this.kinds[this.at] === 173 || this.kinds[this.at] === 174) && !this.startsNameOnNewLine()) {
+    if ((this.kinds[this.at] === 174 || this.kinds[this.at] === 175) && !this.startsNameOnNewLine()) {
       switch (this.kinds[this.at]) {
-        case 173:
-          this.take(173, reading, 1376);
+        case 174:
+          this.take(174, reading, 1377);
           switch (this.kinds[this.at]) {
-            case 91:
-              this.take(91, reading, 1379);
+            case 92:
+              this.take(92, reading, 1380);
               node.bound = this.taken();
               break;
-            case 145:
-              this.take(145, reading, 1380);
+            case 146:
+              this.take(146, reading, 1381);
               node.bound = this.taken();
               break;
             default:
               throw GIVEN_UP;
           }
           break;
-        case 174:
-          this.take(174, reading, 1383);
+        case 175:
+          this.take(175, reading, 1384);
           node.noMore = true;
-          this.take(149, reading, 1384);
           this.take(150, reading, 1385);
+          this.take(151, reading, 1386);
           break;
         default:
           throw GIVEN_UP;
       }
     }
-    node.amount = this.adopt(this.readQuantity(this.open(reading, 1387)), node, "amount");
+    node.amount = this.adopt(this.readQuantity(this.open(reading, 1388)), node, "amount");
     this.close(reading);
     return node;
   }
@@ -4670,35 +4674,35 @@ export class Reader extends TreeReader {
       noMore: false,
       amount: undefined,
     };
-    this.take(114, reading, 1389);
-    if ((this.kinds[this.at] === 173 || this.kinds[this.at] === 174) && !this.startsNameOnNewLine()) {
+    this.take(115, reading, 1390);
+    if ((this.kinds[this.at] === 174 || this.kinds[this.at] === 175) && !this.startsNameOnNewLine()) {
       switch (this.kinds[this.at]) {
-        case 173:
-          this.take(173, reading, 1392);
+        case 174:
+          this.take(174, reading, 1393);
           switch (this.kinds[this.at]) {
-            case 91:
-              this.take(91, reading, 1395);
+            case 92:
+              this.take(92, reading, 1396);
               node.bound = this.taken();
               break;
-            case 145:
-              this.take(145, reading, 1396);
+            case 146:
+              this.take(146, reading, 1397);
               node.bound = this.taken();
               break;
             default:
               throw GIVEN_UP;
           }
           break;
-        case 174:
-          this.take(174, reading, 1399);
+        case 175:
+          this.take(175, reading, 1400);
           node.noMore = true;
-          this.take(149, reading, 1400);
           this.take(150, reading, 1401);
+          this.take(151, reading, 1402);
           break;
         default:
           throw GIVEN_UP;
       }
     }
-    node.amount = this.adopt(this.readQuantity(this.open(reading, 1403)), node, "amount");
+    node.amount = this.adopt(this.readQuantity(this.open(reading, 1404)), node, "amount");
     this.close(reading);
     return node;
   }
@@ -4713,13 +4717,13 @@ export class Reader extends TreeReader {
       symmetric: false,
       amount: undefined,
     };
-    this.take(115, reading, 1405);
-    this.take(76, reading, 1406);
-    if (this.kinds[this.at] === 192 && !this.startsNameOnNewLine()) {
-      this.take(192, reading, 1408);
+    this.take(116, reading, 1406);
+    this.take(77, reading, 1407);
+    if (this.kinds[this.at] === 193 && !this.startsNameOnNewLine()) {
+      this.take(193, reading, 1409);
       node.symmetric = true;
     }
-    node.amount = this.adopt(this.readQuantity(this.open(reading, 1410)), node, "amount");
+    node.amount = this.adopt(this.readQuantity(this.open(reading, 1411)), node, "amount");
     this.close(reading);
     return node;
   }
@@ -4728,19 +4732,19 @@ export class Reader extends TreeReader {
     let node: Made;
     switch (this.decideAgainst1()) {
       case 0:
-        node = this.readAgainstUsual(this.open(reading, 1412));
+        node = this.readAgainstUsual(this.open(reading, 1413));
         break;
       case 1:
-        node = this.readAgainstBaseline(this.open(reading, 1413));
+        node = this.readAgainstBaseline(this.open(reading, 1414));
         break;
       case 2:
-        node = this.readAgainstLastSession(this.open(reading, 1414));
+        node = this.readAgainstLastSession(this.open(reading, 1415));
         break;
       case 3:
-        node = this.readAgainstSession(this.open(reading, 1415));
+        node = this.readAgainstSession(this.open(reading, 1416));
         break;
       case 4:
-        node = this.readAgainstBlock(this.open(reading, 1416));
+        node = this.readAgainstBlock(this.open(reading, 1417));
         break;
       default:
         throw GIVEN_UP;
@@ -4754,18 +4758,18 @@ export class Reader extends TreeReader {
     switch (kinds[at]) {
       case 40:
         return 3;
-      case 98:
+      case 99:
         return 0;
-      case 156:
+      case 157:
         switch (kinds[at + 1]) {
           case 29:
             return 1;
-          case 151:
+          case 152:
             return 2;
           default:
             return -1;
         }
-      case 199:
+      case 200:
         return 4;
       default:
         return -1;
@@ -4780,7 +4784,7 @@ export class Reader extends TreeReader {
       $containerIndex: undefined,
       $cstNode: undefined,
     };
-    this.take(98, reading, 1420);
+    this.take(99, reading, 1421);
     this.close(reading);
     return node;
   }
@@ -4793,8 +4797,8 @@ export class Reader extends TreeReader {
       $containerIndex: undefined,
       $cstNode: undefined,
     };
-    this.take(156, reading, 1424);
-    this.take(29, reading, 1425);
+    this.take(157, reading, 1425);
+    this.take(29, reading, 1426);
     this.close(reading);
     return node;
   }
@@ -4807,9 +4811,9 @@ export class Reader extends TreeReader {
       $containerIndex: undefined,
       $cstNode: undefined,
     };
-    this.take(156, reading, 1429);
-    this.take(151, reading, 1430);
-    this.take(40, reading, 1431);
+    this.take(157, reading, 1430);
+    this.take(152, reading, 1431);
+    this.take(40, reading, 1432);
     this.close(reading);
     return node;
   }
@@ -4823,8 +4827,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       session: undefined,
     };
-    this.take(40, reading, 1433);
-    node.session = this.reference(node, "session", this.take(199, reading, 1435), this.takenText());
+    this.take(40, reading, 1434);
+    node.session = this.reference(node, "session", this.take(200, reading, 1436), this.takenText());
     this.close(reading);
     return node;
   }
@@ -4838,7 +4842,7 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       block: undefined,
     };
-    node.block = this.reference(node, "block", this.take(199, reading, 1438), this.takenText());
+    node.block = this.reference(node, "block", this.take(200, reading, 1439), this.takenText());
     this.close(reading);
     return node;
   }
@@ -4855,39 +4859,39 @@ export class Reader extends TreeReader {
       fullEffort: false,
       session: false,
     };
-    this.take(173, reading, 1441);
+    this.take(174, reading, 1442);
     switch (this.kinds[this.at]) {
-      case 91:
-        this.take(91, reading, 1444);
+      case 92:
+        this.take(92, reading, 1445);
         node.bound = this.taken();
         break;
-      case 145:
-        this.take(145, reading, 1445);
+      case 146:
+        this.take(146, reading, 1446);
         node.bound = this.taken();
         break;
       default:
         throw GIVEN_UP;
     }
-    node.count = this.adopt(this.readCount(this.open(reading, 1447)), node, "count");
+    node.count = this.adopt(this.readCount(this.open(reading, 1448)), node, "count");
     if (this.kinds[this.at] === 7 && !this.startsNameOnNewLine()) {
-      this.take(7, reading, 1449);
+      this.take(7, reading, 1450);
       node.fullEffort = true;
     }
     switch (this.kinds[this.at]) {
       case 59:
-        this.take(59, reading, 1451);
+        this.take(59, reading, 1452);
         break;
-      case 88:
-        this.take(88, reading, 1452);
+      case 89:
+        this.take(89, reading, 1453);
         break;
       default:
         throw GIVEN_UP;
     }
-    if (this.kinds[this.at] === 170 && !this.startsNameOnNewLine()) {
-      this.take(170, reading, 1455);
+    if (this.kinds[this.at] === 171 && !this.startsNameOnNewLine()) {
+      this.take(171, reading, 1456);
       node.session = true;
-      this.take(156, reading, 1456);
-      this.take(40, reading, 1457);
+      this.take(157, reading, 1457);
+      this.take(40, reading, 1458);
     }
     this.close(reading);
     return node;
@@ -4906,26 +4910,26 @@ export class Reader extends TreeReader {
       criteria: [],
     };
     switch (this.kinds[this.at]) {
-      case 62: case 195: case 198:
-        node.needed = this.adopt(this.readCount(this.open(reading, 1465)), node, "needed");
+      case 62: case 196: case 199:
+        node.needed = this.adopt(this.readCount(this.open(reading, 1466)), node, "needed");
         break;
-      case 160:
-        this.take(160, reading, 1463);
+      case 161:
+        this.take(161, reading, 1464);
         node.any = true;
         break;
-      case 166:
-        this.take(166, reading, 1461);
+      case 167:
+        this.take(167, reading, 1462);
         node.all = true;
         break;
       default:
         throw GIVEN_UP;
     }
-    this.take(169, reading, 1466);
-    this.take(184, reading, 1467);
+    this.take(170, reading, 1467);
+    this.take(185, reading, 1468);
     while (this.decideGroupCriterion1()) {
-      this.adoptOneOf(this.readCriterion(this.open(reading, 1469)), node, "criteria", node.criteria);
+      this.adoptOneOf(this.readCriterion(this.open(reading, 1470)), node, "criteria", node.criteria);
     }
-    this.take(185, reading, 1470);
+    this.take(186, reading, 1471);
     this.close(reading);
     return node;
   }
@@ -4933,7 +4937,7 @@ export class Reader extends TreeReader {
   private decideGroupCriterion1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 52: case 62: case 72: case 80: case 81: case 107: case 108: case 109: case 146: case 147: case 160: case 166: case 173: case 195: case 198:
+      case 52: case 62: case 72: case 81: case 82: case 108: case 109: case 110: case 147: case 148: case 161: case 167: case 174: case 196: case 199:
         return true;
       default:
         return false;
