@@ -40,7 +40,8 @@ function whatIsWrong(
   which: string,
 ): string {
   const { culprit } = conflict;
-  const why = since(conflict.because, conflict.circumstances[0], subject);
+  const why =
+    since(conflict.because, conflict.circumstances[0], subject) + byRules(conflict.demands, subject);
   const line = subject.isOwn(culprit.location) ? "this line" : named(culprit, subject);
   if (others.length === 0) {
     return culprit.role === "leave out"
@@ -60,6 +61,16 @@ function whatIsWrong(
     return `${all} ${leave} ${left.metric} ${left.range}${why}; ${line} asks for ${left.asked}. ${sentence(which)} can do it all: change one of them.`;
   }
   return `${which} can do what ${line} asks for together with ${all}${why}. Change one of them${alternative(culprit, others)}.`;
+}
+
+/** `, by the rules for shape`, where names are asked for that shots have by rules. */
+function byRules(demands: readonly Demand[], { vocabulary: { metrics } }: BlockInPlan): string {
+  const tests = demands.flatMap(({ condition }) => condition.anyOf.flatMap(({ allOf }) => allOf));
+  const named = tests.flatMap((test) => (test.kind === "category" ? [test.metric] : []));
+  const ruled = [...new Set(named)].filter((name) =>
+    metrics.get(name)?.categories.some(({ condition }) => condition !== null),
+  );
+  return ruled.length === 0 ? "" : `, by the rules for ${listed(ruled)}`;
 }
 
 /** Two targets on the same thing were perhaps meant as alternatives. */

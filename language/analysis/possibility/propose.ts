@@ -1,5 +1,6 @@
 /** Conditions of a plan as propositions about one shot, under given circumstances. */
 import { claimOf } from "../../../shared/condition.ts";
+import { once } from "../../../shared/once.ts";
 import type { Condition, ShotTest, WindowVariant } from "../../../shared/plan-model.ts";
 import type { Interval } from "../../../shared/statistics/interval.ts";
 import { ANYTHING, all, any, type Proposition } from "../reasoning/proposition.ts";
@@ -47,19 +48,56 @@ function proposeTest(
   }
 }
 
-/** A shot that has this name meets one of the rules for it, where there are any. */
+/**
+ * A shot that has this name meets one of the rules for it, where there are any, and none of those before that. Put together
+ * once for each of the circumstances, since plans ask for the same names again and again.
+ */
 function proposeName(
   metric: string,
   name: string,
   circumstances: Circumstances,
   vocabulary: Vocabulary,
 ): Proposition {
-  const rules = (vocabulary.metrics.get(metric)?.categories ?? []).filter((rule) => rule.name === name);
+  const { hand, club, level } = circumstances;
+  const key = JSON.stringify([metric, name, hand, club, level]);
+  const known = namesProposed(vocabulary);
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  if (known.size >= MOST_REMEMBERED) known.clear();
   const isNamed: Proposition = { kind: "names", metric, names: [name] };
-  const conditions = rules.map(({ condition }) =>
-    condition === null ? ANYTHING : propose(condition, true, circumstances, vocabulary),
-  );
-  return conditions.length === 0 ? isNamed : all([isNamed, any(conditions)]);
+  known.set(key, isNamed); // for rules that lead back here, which say nothing more
+  const conditions = conditionsOf(metric, name, circumstances, vocabulary);
+  const proposition = conditions.length === 0 ? isNamed : all([isNamed, any(conditions)]);
+  known.set(key, proposition);
+  return proposition;
+}
+
+/** Plans ask for few names, in few circumstances. */
+const MOST_REMEMBERED = 500;
+
+const namesProposed = once((_: Vocabulary) => new Map<string, Proposition>());
+
+/** What it takes for each rule of a name to be the first that is met. */
+function conditionsOf(
+  metric: string,
+  name: string,
+  circumstances: Circumstances,
+  vocabulary: Vocabulary,
+): Proposition[] {
+  const rules = vocabulary.metrics.get(metric)?.categories ?? [];
+  return rules.flatMap((rule, place) => {
+    if (rule.name !== name) return [];
+    if (rule.condition === null) return [ANYTHING];
+    const others = rules.slice(0, place).filter((before) => before.name !== name);
+    return [
+      all([
+        propose(rule.condition, true, circumstances, vocabulary),
+        ...others.flatMap(({ condition }) =>
+          condition === null ? [] : [propose(condition, false, circumstances, vocabulary)],
+        ),
+      ]),
+    ];
+  });
 }
 
 /** The variants that may decide: the first that fits; where no club is known, each that is the first for some club. */

@@ -293,7 +293,7 @@ plan "Gate" {
       target shape is fade or push-fade
       «require curve at least 2 yd draw»`,
     code: CODE,
-    says: ["line 5"],
+    says: ["Line 5 (", "leaves curve 3 yd to 15 yd fade, by the rules for shape", "at least 2 yd draw"],
     right: `10 shots
       target shape is fade or push-fade
       require curve at least 2 yd fade`,
@@ -534,5 +534,25 @@ plan "Gate" {
     target inside "Junior"
   }
 }`,
+  },
+  "a name that a shot does not get, since an earlier one takes it": {
+    wrong: `12 shots
+      require curve at least 20 yd draw
+      «target shape is draw»`,
+    code: CODE,
+    says: ["line 5 (`require curve at least 20 yd draw`), by the rules for shape"],
+    right: `12 shots
+      require curve at least 10 yd draw
+      target shape is draw`,
+  },
+  "what a name leaves, by its own rule and those before it": {
+    wrong: `12 shots
+      target shape is draw
+      «require curve at least 16 yd draw»`,
+    code: CODE,
+    says: ["leaves curve 3 yd to 15 yd draw, by the rules for shape; this line asks for at least 16 yd draw"],
+    right: `12 shots
+      target shape is draw or hook
+      require curve at least 16 yd draw`,
   },
 });
