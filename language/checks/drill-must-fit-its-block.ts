@@ -40,7 +40,7 @@ export const check = defineCheck({
       const argument = argumentFor(excess.count, use);
       const goal = code((criterion.$cstNode?.text ?? "").replace(/\s+/g, " "));
       report({
-        message: `${quoted(drill.name)} asks for ${goal}, which here is ${excess.what}. Change ${argument === undefined ? "the number of shots, or give the block a success of its own" : "one of the two"}.`,
+        message: `${quoted(drill.name)} asks for ${goal}, which here is ${excess.what}. Change ${argument === undefined ? `${excess.by}, or give the block a success of its own` : "one of the two"}.`,
         node: argument?.value ?? use,
         ...(argument === undefined ? { property: "drill" } : {}),
         fixes:
@@ -142,10 +142,14 @@ const goalsOf = once((drill: Drill): readonly Counting[] =>
 /** What a goal asks for that there are not shots enough for, and the most that there are; of swings allowed the fewest. */
 interface Excess {
   readonly what: string;
+  /** What the block could state otherwise. */
+  readonly by: string;
   readonly most: number;
   /** The number that asks for it; undefined where no number would do. */
   readonly count: Count | undefined;
 }
+
+const SHOTS = "the number of shots";
 
 function excessOf(
   criterion: Counting,
@@ -157,17 +161,17 @@ function excessOf(
   if (isRunCriterion(criterion)) {
     const length = numberOf(criterion.length, bindings);
     if (length === undefined || length <= asked || open) return undefined;
-    return { what: `a run of ${length} in ${shots(asked)}`, most: asked, count: criterion.length };
+    return { by: SHOTS, what: `a run of ${length} in ${shots(asked)}`, most: asked, count: criterion.length };
   }
   if (isLoadCriterion(criterion)) return excessOfSwings(criterion, block, bindings);
   const outOf = numberOf(criterion.outOf, bindings);
   const hits = numberOf(criterion.count, bindings);
   if (outOf !== undefined && criterion.outOf !== undefined && outOf > asked && !open) {
-    return { what: `about ${outOf} of ${shots(asked)}`, most: asked, count: criterion.outOf };
+    return { by: SHOTS, what: `about ${outOf} of ${shots(asked)}`, most: asked, count: criterion.outOf };
   }
   const most = outOf ?? (open ? Number.POSITIVE_INFINITY : asked);
   if (hits === undefined || hits <= most) return undefined;
-  return { what: `${hits} hits of ${shots(most)}`, most, count: criterion.count };
+  return { by: SHOTS, what: `${hits} hits of ${shots(most)}`, most, count: criterion.count };
 }
 
 /** More swings than are allowed, or fewer than are wanted, when every shot is hit that is asked for. */
@@ -182,7 +186,8 @@ function excessOfSwings(
   const swings = swingsOf(block, fullEffort ? isFullEffort : undefined);
   if (bound === "most" ? swings <= wanted : open || swings >= wanted) return undefined;
   const what = plural(swings, fullEffort ? "full-effort swing" : "swing");
-  return { what, most: swings, count: swings === 0 ? undefined : count };
+  const by = fullEffort ? `${SHOTS} or their effort` : SHOTS;
+  return { what, by, most: swings, count: swings === 0 ? undefined : count };
 }
 
 /** The argument that a count is given by the block. */

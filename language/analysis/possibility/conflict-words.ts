@@ -16,7 +16,7 @@ import type { Circumstances } from "./circumstances.ts";
 import { worldOf } from "./conflict.ts";
 import { type Demand, proposeDemand } from "./demand.ts";
 import { propose, variantsFor } from "./propose.ts";
-import { forWhom, named, relatedLines, since } from "./reasons.ts";
+import { byRules, forWhom, named, relatedLines, since } from "./reasons.ts";
 
 /**
  * What a conflict among the demands of a block is reported as.
@@ -41,7 +41,11 @@ function whatIsWrong(
 ): string {
   const { culprit } = conflict;
   const why =
-    since(conflict.because, conflict.circumstances[0], subject) + byRules(conflict.demands, subject);
+    since(conflict.because, conflict.circumstances[0], subject) +
+    byRules(
+      conflict.demands.map(({ condition }) => condition),
+      subject,
+    );
   const line = subject.isOwn(culprit.location) ? "this line" : named(culprit, subject);
   if (others.length === 0) {
     return culprit.role === "leave out"
@@ -61,16 +65,6 @@ function whatIsWrong(
     return `${all} ${leave} ${left.metric} ${left.range}${why}; ${line} asks for ${left.asked}. ${sentence(which)} can do it all: change one of them.`;
   }
   return `${which} can do what ${line} asks for together with ${all}${why}. Change one of them${alternative(culprit, others)}.`;
-}
-
-/** `, by the rules for shape`, where names are asked for that shots have by rules. */
-function byRules(demands: readonly Demand[], { vocabulary: { metrics } }: BlockInPlan): string {
-  const tests = demands.flatMap(({ condition }) => condition.anyOf.flatMap(({ allOf }) => allOf));
-  const named = tests.flatMap((test) => (test.kind === "category" ? [test.metric] : []));
-  const ruled = [...new Set(named)].filter((name) =>
-    metrics.get(name)?.categories.some(({ condition }) => condition !== null),
-  );
-  return ruled.length === 0 ? "" : `, by the rules for ${listed(ruled)}`;
 }
 
 /** Two targets on the same thing were perhaps meant as alternatives. */

@@ -12,7 +12,7 @@ import { type Because, findConflict } from "./conflict.ts";
 import { type Demand, demandsOf, proposeDemand } from "./demand.ts";
 import { everyGoal, isOpen, shotsAsked } from "./goals.ts";
 import { type Need, needsOf } from "./need.ts";
-import { calledGoal, forWhom, named, relatedLines, since } from "./reasons.ts";
+import { byRules, calledGoal, forWhom, named, relatedLines, since } from "./reasons.ts";
 import { widthOutOfReach } from "./widths.ts";
 import { namesImpossibleWindow } from "./window-conflicts.ts";
 
@@ -131,7 +131,8 @@ interface Found {
 function message(found: Found, need: Need, subject: BlockInPlan): string {
   const { others, circumstances, because } = found;
   const at = circumstances[0] as Circumstances;
-  const why = since(because, at, subject);
+  const conditions = [...need.conditions, ...others.map(({ condition }) => condition)];
+  const why = since(because, at, subject) + byRules(conditions, subject);
   const shots = need.count === 1 ? "a shot" : `${need.count} shots`;
   const needs = `${forWhom(found)}${calledGoal(need.goal, subject)} needs ${shots} ${need.says(at)}`;
   if (others.length === 0) return `${needs}, and there is none${why}. Check the numbers and their units.`;

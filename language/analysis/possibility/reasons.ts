@@ -1,5 +1,5 @@
 /** Words for what a conclusion follows from, and for whom it holds. */
-import type { Criterion } from "../../../shared/plan-model.ts";
+import type { Condition, Criterion } from "../../../shared/plan-model.ts";
 import { listed } from "../../criteria/wording.ts";
 import type { BlockInPlan, Remark } from "../subject.ts";
 import { code, placeInWords, quoted, rangeInWords } from "../words.ts";
@@ -49,6 +49,19 @@ export function since(
 ): string {
   const why = at === undefined ? "" : reasons(because, at, subject);
   return why === "" ? "" : `, since ${why}`;
+}
+
+/** `, by the rules for shape`, where conditions ask for names that shots have by rules; empty elsewhere. */
+export function byRules(
+  conditions: readonly Condition[],
+  { vocabulary: { metrics } }: Pick<BlockInPlan, "vocabulary">,
+): string {
+  const tests = conditions.flatMap(({ anyOf }) => anyOf.flatMap(({ allOf }) => allOf));
+  const asked = new Set(tests.flatMap((test) => (test.kind === "category" ? [test.metric] : [])));
+  const ruled = [...asked].filter((name) =>
+    metrics.get(name)?.categories.some(({ condition }) => condition !== null),
+  );
+  return ruled.length === 0 ? "" : `, by the rules for ${listed(ruled)}`;
 }
 
 /** Lines that have a part in what is said of another. */
