@@ -1,5 +1,5 @@
 import { isBlock, isPlanTime, type PlanTime } from "../generated/tree/ast.ts";
-import { unitOfQuantity } from "../types/units.ts";
+import { worthOf } from "../types/units.ts";
 import { defineCheck } from "./check.ts";
 import { statedIn } from "./practice.ts";
 
@@ -48,6 +48,5 @@ plan "Gate" {
 });
 
 function secondsOf(time: PlanTime | undefined): number | undefined {
-  const value = time?.quantity?.value;
-  return value === undefined || time === undefined ? undefined : value * unitOfQuantity(time.quantity).factor;
+  return time?.quantity && worthOf(time.quantity);
 }

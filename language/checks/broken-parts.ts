@@ -10,10 +10,10 @@ export class BrokenParts {
   private readonly parts = new Set<AstNode>();
 
   /** Cost: linear in the declarations, blocks and errors, once they are in order. */
-  constructor({ value, ...result }: ParseResult) {
-    const places = brokenPlaces({ value, ...result });
+  constructor(result: ParseResult) {
+    const places = brokenPlaces(result);
     if (places.length === 0) return;
-    const root = value as Document;
+    const root = result.value as Document;
     const declarations = inOrder([...root.uses, ...root.declarations]);
     const blocks = inOrder(
       root.declarations.filter(isPlan).flatMap((plan) => plan.statements.filter(isBlock)),

@@ -52,7 +52,13 @@ export interface DiagnosticData {
   readonly fixes: readonly Fix[];
 }
 
-type Entry = { readonly id: string; readonly severity: Severity; readonly check: Check };
+/** What a check is asked by: objects of one shape, which checks themselves are not. */
+interface Entry {
+  readonly id: string;
+  readonly severity: Severity;
+  readonly looksAtMeaning: boolean;
+  readonly run: Check["run"];
+}
 
 const SEVERITY_NUMBERS = { error: 1, warning: 2, hint: 4 } as const;
 const UNNECESSARY = 1;
@@ -103,7 +109,7 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
       if (failed.has(entry)) return;
       asked = entry;
       try {
-        entry.check.run(node as never, context);
+        entry.run(node as never, context);
       } catch (error) {
         failed.add(entry);
         diagnostics.push(toFault(entry, node, error));
@@ -117,7 +123,7 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
       if (!broken.isWhole(node)) pushChildren(node, waiting);
       if (broken.has(node)) continue;
       for (const entry of this.checksFor(node.$type)) {
-        if (entry.check.looksAtMeaning) aboutMeaning.push([entry, node]);
+        if (entry.looksAtMeaning) aboutMeaning.push([entry, node]);
         else ask(entry, node);
       }
     }
@@ -152,10 +158,11 @@ function isNode(value: unknown): value is AstNode {
 
 function byType(checks: Readonly<Record<string, Check>>): Map<string, Entry[]> {
   const result = new Map<string, Entry[]>();
-  for (const [id, check] of Object.entries(checks)) {
-    for (const type of check.on) {
+  for (const [id, { on, looksAtMeaning = false, run }] of Object.entries(checks)) {
+    const entry = { id, severity: severityOf(id), looksAtMeaning, run };
+    for (const type of on) {
       const entries = result.get(type) ?? [];
-      entries.push({ id, severity: severityOf(id), check });
+      entries.push(entry);
       result.set(type, entries);
     }
   }

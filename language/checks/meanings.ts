@@ -114,6 +114,8 @@ export class Meanings {
     question: unknown,
     findOut: () => readonly Remembered[],
   ): readonly Remembered[] {
+    const answer = this.answersAbout(node).get(question); // mostly that there is nothing to be said
+    if (answer !== undefined && answer !== HANGS_ON_MORE) return answer;
     const stages = [this.answersAbout, this.answersAmongOthers, this.answersAtThisPlace];
     for (const stage of stages) {
       const known = stage(node).get(question);

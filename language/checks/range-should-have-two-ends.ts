@@ -1,5 +1,5 @@
 import type { Dimension, Quantity } from "../generated/tree/ast.ts";
-import { dimensionOfUnit, unitOfQuantity } from "../types/units.ts";
+import { dimensionOfUnit, worthOf } from "../types/units.ts";
 import { defineCheck } from "./check.ts";
 import { code } from "./wording.ts";
 
@@ -39,14 +39,10 @@ plan "Gate" {
 
 /** The same amount in the same direction, whatever the units; zero has none. */
 function areSame(one: Quantity, other: Quantity): boolean {
-  const size = sizeOf(one);
-  if (size === undefined || size !== sizeOf(other)) return false;
+  const size = worthOf(one);
+  if (size === undefined || size !== worthOf(other)) return false;
   if (dimensionOf(one) !== dimensionOf(other)) return false;
   return size === 0 || one.direction?.$refText === other.direction?.$refText;
-}
-
-function sizeOf(quantity: Quantity): number | undefined {
-  return quantity.value && quantity.value * unitOfQuantity(quantity).factor;
 }
 
 function dimensionOf({ unit }: Quantity): Dimension | undefined {

@@ -1,4 +1,4 @@
-import { unitOfQuantity } from "../types/units.ts";
+import { worthOf } from "../types/units.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf } from "./edits.ts";
 
@@ -10,7 +10,7 @@ export const check = defineCheck({
   run(review, { report }) {
     let before = 0;
     for (const [index, interval] of review.intervals.entries()) {
-      const seconds = (interval.value ?? Number.POSITIVE_INFINITY) * unitOfQuantity(interval).factor;
+      const seconds = worthOf(interval) ?? Number.POSITIVE_INFINITY;
       if (seconds <= before) {
         report({
           message: `This review is not later than the one before it. Write the intervals in order, each from the day the step was met.`,

@@ -16,14 +16,15 @@ export function unitModel(name: UnitName): UnitModel {
   return unit.zero === undefined ? model : { ...model, offset: unit.zero };
 }
 
+/** More units than anybody defines each by another: they go round in a circle. */
+const LONGEST_CHAIN = 1000;
+
 /** The unit's worth in the SI unit of its dimension. A unit that ends up defined by itself is worth 1. */
 export function factorOf(unit: Unit): number {
-  if (unit.factor === undefined) return 1;
-  const seen = new Set<Unit>();
   let factor = 1;
+  let steps = 0;
   for (let at: Unit | undefined = unit; at?.factor !== undefined; at = at.base?.ref?.$container) {
-    if (seen.has(at)) return 1;
-    seen.add(at);
+    if (++steps > LONGEST_CHAIN) return 1;
     factor *= at.factor;
   }
   return factor;
@@ -36,6 +37,12 @@ export function primarySymbol(unit: Unit): string {
 
 export function dimensionOfUnit(name: UnitName): Dimension {
   return name.$container.$container;
+}
+
+/** What an amount is worth in the SI unit of its dimension, on a scale that starts there; one without a unit is a number. */
+export function worthOf({ value, unit }: Quantity): number | undefined {
+  if (value === undefined || unit?.ref === undefined) return value;
+  return value * factorOf(unit.ref.$container);
 }
 
 /** The unit an amount is written in; the unit one where none is stated or it is unknown. */
