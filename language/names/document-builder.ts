@@ -1,5 +1,10 @@
 /** Rebuilds only what a change can touch. */
-import { DefaultDocumentBuilder, type LangiumDocument, type LangiumSharedCoreServices } from "langium";
+import {
+  DefaultDocumentBuilder,
+  type LangiumDocument,
+  type LangiumSharedCoreServices,
+  type ValidationCategory,
+} from "langium";
 import { once } from "../../shared/once.ts";
 import { Names } from "./names.ts";
 
@@ -17,6 +22,11 @@ export class DrillwrightDocumentBuilder extends DefaultDocumentBuilder {
 
   protected override shouldRelink(document: LangiumDocument, changedUris: Set<string>): boolean {
     return this.usersOf(changedUris).has(document);
+  }
+
+  /** There is one category of checks, which are run together. The framework asks this for every file, and at every check. */
+  protected override findMissingValidationCategories(): ValidationCategory[] {
+    return [];
   }
 
   /** The files that use one of these. The framework asks for every file of the workspace. */

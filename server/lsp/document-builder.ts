@@ -63,11 +63,6 @@ export class EditorDocumentBuilder extends DrillwrightDocumentBuilder {
     if (again.length > 0) await super.buildDocuments(again, options, cancelToken);
   }
 
-  /** The same for every document, whatever was found out about it before: there is one category of checks. */
-  protected override resultsAreIncomplete(): boolean {
-    return false;
-  }
-
   /** Nobody can change the library, and its checks are run by our own tests. */
   protected override async validate(
     document: LangiumDocument,
