@@ -157,7 +157,7 @@ export class FileImport {
     const header: ConstructorParameters<typeof TableReader>[2]["header"] = (header, form) => {
       const columns = bindColumns(header, source, input.player, report);
       if (columns === undefined) return false;
-      const context = { columns, source, input, file: this.path, form, width: header.names.length };
+      const context = { columns, source, input, file: this.path, form, names: header.names };
       const reader = new HitReader(context, report);
       const own = new OwnRows(columns, source, input, report);
       this.#columns = columns;

@@ -78,6 +78,26 @@ describe("columns are where spaces stand one under the other", () => {
     ]);
   });
 
+  test("prose, the header once more, blank lines and a comma in a name do not hide them", () => {
+    const header = "Club    Carry  Side (m, + right)";
+    const text = [
+      header,
+      "7i      150.2              -3.1",
+      "",
+      "Driver  235.0              12.0",
+      header,
+      "Note: windy, but not in our way at all",
+    ];
+    expect(split(...text)).toEqual([
+      "Club|Carry|Side (m, + right)",
+      "7i|150.2|-3.1",
+      "",
+      "Driver|235.0|12.0",
+      "Club|Carry|Side (m, + right)",
+      "Note: windy, but not in our way at all",
+    ]);
+  });
+
   test("a line that does not keep to them is parted by wide spaces, or by nothing", () => {
     const text = ["Club  Carry  Side", ...Array<string>(20).fill("7i    150.2  -3.1")];
     const gaps = gapsIn(lines(...text));

@@ -243,6 +243,11 @@ describe("rows that are no shots", () => {
     },
   );
 
+  test("so it is between the edges of a table in Markdown", () => {
+    const read = importTable("|Shot|Carry|Side|\n|1|150|3|\n|Note: windy| | |\n", { columns });
+    expect(outline(read.findings)).toEqual(["warning row-skipped line 3"]);
+  });
+
   test("a club alone is a shot that was not measured where clubs are read, and so is any name", () => {
     const clubs = column("Club", { kind: "club", spellings: [] });
     const read = importTable("Club;Carry;Side\n7i;150;3\n7 Iron;;\nchipper;;\nNote: windy;;\n", {

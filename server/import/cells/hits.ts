@@ -33,8 +33,8 @@ export interface HitContext {
   /** How shots call the file. */
   readonly file: string;
   readonly form: TableForm;
-  /** How many columns the header has. */
-  readonly width: number;
+  /** The column names. */
+  readonly names: readonly string[];
 }
 
 /**
@@ -54,7 +54,8 @@ export class HitReader {
   readonly #categories: readonly (NameColumn & { readonly metric: string })[];
   readonly #isBlank: BlankTest;
   readonly #firstReading: number;
-  /** Whether the first column is read for anything but a club, or has a name in every record. */
+  /** Where the first column that has a name stands, and whether it is read for anything but a club. */
+  readonly #first: number;
   readonly #isFirstRead: boolean;
   readonly #clubNamed: Lookup;
   readonly #complete: (read: Read) => Known;
@@ -84,7 +85,11 @@ export class HitReader {
     this.#complete = completer(input);
     const { clubs, order, ...others } = columns;
     const read = [...Object.values(others).flat(), ...(order === null ? [] : [order])];
-    this.#isFirstRead = context.form === "json" || read.some(({ index }) => index === 0);
+    this.#first = Math.max(
+      0,
+      context.names.findIndex((name) => name !== ""),
+    );
+    this.#isFirstRead = context.form === "json" || read.some(({ index }) => index === this.#first);
     this.#clubNamed = clubLookup([], input.clubs);
     this.#firstReading = Math.min(...columns.metrics.map((column) => column.index));
   }
@@ -123,7 +128,8 @@ export class HitReader {
   }
 
   #shapeOf({ line, cells }: TableRow): "whole" | "shifted" | "no-shot" {
-    const { width, form, columns } = this.#context;
+    const { names, form, columns } = this.#context;
+    const width = names.length;
     if (cells.length === width || form === "json") return "whole";
     const has = `Line ${line} has ${plural(cells.length, "cell")} where the header has ${width}`;
     const report = (message: string, text?: string) =>
@@ -154,10 +160,15 @@ export class HitReader {
 
   /** A text that stands alone in the first column, and is no name that is read there: `Note: windy`, or a club over its shots. */
   #isRemark({ line, cells }: TableRow): boolean {
-    const text = (cells[0] ?? "").trim();
-    if (this.#isFirstRead || !/\p{L}/u.test(text) || cells.some((cell, at) => at > 0 && cell.trim() !== ""))
+    const first = this.#first;
+    const text = (cells[first] ?? "").trim();
+    if (
+      this.#isFirstRead ||
+      !/\p{L}/u.test(text) ||
+      cells.some((cell, at) => at !== first && cell.trim() !== "")
+    )
       return false;
-    const clubs = this.#clubs.filter(({ column }) => column.index === 0);
+    const clubs = this.#clubs.filter(({ column }) => column.index === first);
     const isHeading = clubs.length === 0 && this.#clubNamed(text) !== undefined;
     const isRemark = clubs.every(({ find }) => find(text) === undefined) && REMARK.test(text);
     if (!isHeading && !isRemark) return false;

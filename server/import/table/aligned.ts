@@ -13,40 +13,48 @@ const MOST_LINES = 200;
 const CROSSING = 0.05;
 
 /**
- * The gaps between the columns of the table whose names stand in the first line, up to a blank line: where there is a space
- * in that line and, narrower, in those under it. One space in the first line may stand in the middle of a name: it parts two
+ * The gaps between the columns of the table whose names stand in the first line: where there is a space in that line and, narrower, in those under it. One space in the first line may stand in the middle of a name: it parts two
  * columns where something stands under both of them. None where there is one column, or another mark parts the names.
  */
 export function gapsIn(text: string): Gap[] {
-  const [header = "", ...under] = blockOf(text);
-  if (/\t|\S[,;|](?:\s|$)/.test(header)) return [];
-  const rows = under.filter((line) => !RULE.test(line));
+  const [header = "", ...under] = text.split("\n", MOST_LINES).map((line) => plainSpaces(line).trimEnd());
+  if (header.includes("\t")) return [];
+  const rows = rowsUnder(header, under);
   const gaps = spacesIn(header).flatMap((space) => {
     const gap = widest(space, rows);
     const isBetween = space.start > 0 || hasNumbersOfRows(rows, gap);
     if (gap === undefined) return space.end - space.start > 1 && space.start > 0 ? space : [];
     return isBetween ? gap : [];
   });
-  return gaps.filter(
+  const between = gaps.filter(
     (gap, at) =>
       headerSpace(header, gap) > 1 ||
       (isFilled(rows, gaps[at - 1]?.end ?? 0, gap.start) && isFilled(rows, gap.end, gaps[at + 1]?.start)),
   );
+  const isMarked = between.some(({ start }) => /[,;|]\s*$/.test(header.slice(0, start)));
+  return isMarked ? [] : between;
+}
+
+/** How many parts a line has that are more than one space apart: prose is of one. */
+function partsIn(line: string): number {
+  return line.trim().split(/ {2,}/).length;
 }
 
 /**
- * The cells of a line. Where it crosses most of the gaps, or one without leaving one place for a cut, and two spaces or more
- * part it into as many cells as there are columns, those; else, and where only the first says anything, it is one cell: a
+ * The cells of a line. Where it crosses most of the gaps, or one without leaving one place for a cut, or is prose, and two
+ * spaces or more part it into as many cells as there are columns, those; else, and where only the first says anything, it is one cell: a
  * remark, or nobody can tell what stands where.
  */
 export function cellsIn(line: string, gaps: readonly Gap[]): string[] {
   const cells: string[] = [];
   let start = 0;
   let crossed = 0;
+  const isProse = partsIn(plainSpaces(line)) === 1;
   for (const gap of gaps) {
     const cut = cutIn(line, gap);
     if (line.slice(gap.start, gap.end).trim() !== "") crossed++;
-    if (cut === undefined || crossed > gaps.length / 2) return byWideSpaces(line, gaps.length + 1);
+    if (cut === undefined || crossed > (isProse ? 0 : gaps.length / 2))
+      return byWideSpaces(line, gaps.length + 1);
     cells.push(line.slice(start, cut).trim());
     start = cut;
   }
@@ -62,10 +70,15 @@ export function isRuleAcross(line: string, gaps: readonly Gap[]): boolean {
   return line.replace(/\s+/g, "").length > Math.max(2, width);
 }
 
-function blockOf(text: string): string[] {
-  const lines = text.split("\n", MOST_LINES).map(plainSpaces);
-  const blank = lines.findIndex((line) => line.trim() === "");
-  return blank < 0 ? lines : lines.slice(0, blank);
+/** The lines that may be rows: up to a blank one all, and beyond it those of about as many parts; where names are wide apart, no prose. */
+function rowsUnder(header: string, under: readonly string[]): string[] {
+  const blank = under.indexOf("");
+  const width = partsIn(header);
+  return under.filter((line, at) => {
+    if (RULE.test(line) || line === header) return false;
+    if (width > 1 && partsIn(line) === 1) return false;
+    return blank < 0 || at < blank || (width > 1 && Math.abs(partsIn(line) - width) <= 1);
+  });
 }
 
 function plainSpaces(text: string): string {
