@@ -96,7 +96,7 @@ describe("averages of shots", () => {
   const averages = (seed: number) => {
     const random = randomNumbers(seed);
     const around = (middle: number, by: number) => middle + by * (random() + random() + random() - 1.5) * 2;
-    const middles = [around(0, 4), around(0, 4), around(85, 20), around(1.38, 0.08), around(150, 30)];
+    const middles = [around(0, 3), around(0, 3), around(85, 20), around(1.3, 0.05), around(150, 30)];
     const sums = { face: 0, path: 0, club: 0, ball: 0, smash: 0, carry: 0, total: 0, roll: 0 };
     const shots = 5 + Math.floor(random() * 60);
     for (let shot = 0; shot < shots; shot++) {
