@@ -278,3 +278,21 @@ describe("a minus that does not stand in front of the number", () => {
     ]);
   });
 });
+
+describe("amounts whose side stands in another column", () => {
+  const text = (rows: string) =>
+    propose([{ path: "shots.csv", content: `Carry (m);Offline (m);Dir\n${rows}` }], { vocabulary }).text;
+  const WARNING = '// settle: No number has a sign here, and column "Dir" names sides.';
+
+  test("are not to be read as if they were all on one side", () => {
+    expect(text("150;3.2;L\n151;4;R\n152;0;\n149;1;left\n")).toContain(WARNING);
+  });
+
+  test.each([
+    ["a number has a sign", "150;-3.2;L\n151;4;R\n152;0;\n"],
+    ["one side only is named", "150;3.2;L\n151;4;L\n152;1;L\n"],
+    ["other things are named", "150;3.2;L\n151;4;R\n152;1;long\n"],
+  ])("are none where %s", (_, rows) => {
+    expect(text(rows)).not.toContain(WARNING);
+  });
+});

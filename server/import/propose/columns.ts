@@ -10,6 +10,7 @@ import { parseHeader } from "./header.ts";
 import { type Meaning, Meanings, type OtherKind } from "./meanings.ts";
 import { type Minus, type Profile, profileOf } from "./profile.ts";
 import { evidenceOf, type Reading, settleSigns } from "./relations.ts";
+import { areAmounts, sideColumns } from "./side-columns.ts";
 import { sidesOf, signFor, statedDirection, unknownSides } from "./signs.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
@@ -70,8 +71,9 @@ export function proposeColumns(form: Form, vocabulary: Vocabulary, hand: Hand | 
   const readings = readingsOf(drafts, hand);
   const evidence = evidenceOf(readings);
   settleSigns(readings);
+  const [sides] = sideColumns(form);
   return drafts.map((draft) => {
-    const column = proposed(draft, readings, evidence, vocabulary);
+    const column = proposed(draft, readings, evidence, vocabulary, sides);
     return repeated.has(draft.header) && column.meaning !== null
       ? {
           ...column,
@@ -116,6 +118,7 @@ function proposed(
   readings: ReadonlyMap<string, Reading>,
   evidence: ReturnType<typeof evidenceOf>,
   vocabulary: Vocabulary,
+  sides: string | undefined,
 ): ProposedColumn {
   const { header, chosen, profile, taken } = draft;
   const base = {
@@ -144,7 +147,7 @@ function proposed(
         `Is this ${meaning.metric.name}? ${sentence(own.filter(({ supports }) => !supports).map(({ text }) => text))}`,
       );
     } else if (own.some(({ supports }) => supports)) score = Math.min(1, score + 0.1);
-    return metricColumn(draft, meaning, { base, reasons, settle, score }, readings);
+    return metricColumn(draft, meaning, { base, reasons, settle, score }, readings, sides);
   }
   if (meaning.kind === "category") {
     return {
@@ -208,6 +211,7 @@ function metricColumn(
     score: number;
   },
   readings: ReadonlyMap<string, Reading>,
+  sides: string | undefined,
 ): ProposedColumn {
   if (score < LIKELY && settle.length === 0) settle.push(`Is this ${metric.name}?`);
   let confidence: Confidence = score >= SURE ? "sure" : score >= LIKELY ? "likely" : "doubtful";
@@ -226,6 +230,16 @@ function metricColumn(
   const minus = minusColumn(profile, metric, [positive ?? [], signs].flat());
   if (minus?.text === "()") settle.push("Do brackets around a number mean minus, as was taken?");
   const sideTexts = signs.length === 2 ? unknownSides(profile) : [];
+  if (
+    signs.length > 0 &&
+    sides !== undefined &&
+    profile.sided === 0 &&
+    areAmounts(profile.numbers) &&
+    metric.directions.some(({ word }) => word === "left")
+  )
+    settle.push(
+      `No number has a sign here, and column ${quote(sides)} names sides. If they are those of these numbers, neither line below is right: write both into one cell, as in 3.2 L, in a copy of the table.`,
+    );
   if (signs.length > 0) {
     confidence = "doubtful";
     settle.push(
