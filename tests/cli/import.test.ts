@@ -158,6 +158,11 @@ test.each([
   ],
   ["prose", "Today it rained,\nand nobody, but one, came.\n", "declare a source that says so"],
   ["cells that nothing parts", "Wind  Rain\n3     4\n", "Neither comma, semicolon, tab nor | seems to stand"],
+  [
+    "names in the first column",
+    "Shot,1,2\nClub,7i,7i\nCarry (m),150,151\n",
+    "The names stand under each other in the first column",
+  ],
   ["JSON without names", "[[150, 3], [151, 4]]", "This looks like JSON, but holds no list of shots."],
   ["JSON that breaks off", '{"a":', "This looks like JSON, but holds no list of shots."],
 ])("a file that holds %s is told from a table", async (_, content, problem) => {

@@ -97,6 +97,10 @@ export class FileProposal {
     const ends = this.#held.endsWith("\r") ? text.slice(0, -1) : text;
     this.#held = "";
     const form = findForm(ends.slice(0, BEGINNING), isWhole, this.#isKnown);
+    if (form !== undefined && isOnItsSide(form, this.#isKnown)) {
+      this.problem = ON_ITS_SIDE;
+      return;
+    }
     const { vocabulary, hand } = this.#options;
     const columns = form === undefined ? [] : proposeColumns(form, vocabulary, hand);
     if (form === undefined || columns.every(({ meaning }) => meaning === null)) {
@@ -232,6 +236,16 @@ export class FileProposal {
     if (this.table === undefined) throw new Error("Nothing was understood of this file.");
     return this.table;
   }
+}
+
+const ON_ITS_SIDE =
+  "The names stand under each other in the first column, and the shots side by side. Turn a copy of the table, so that the names stand in one line with the shots under it, and name that file.";
+
+/** Whether the names stand in the first column rather than in a line. */
+function isOnItsSide({ names, rows }: Form, isKnown: (name: string) => boolean): boolean {
+  const [first = "", ...others] = names;
+  const under = [first, ...rows.map(({ cells }) => cells[0] ?? "")];
+  return others.length > 0 && !others.some(isKnown) && under.filter(isKnown).length > 1;
 }
 
 function whyNothing(text: string, form: Form | undefined): string {
