@@ -91,6 +91,8 @@ function isRepeatedHeader({ cells }: TableRow, { names }: Header): boolean {
 
 /** Whether a row calls one of its columns by its name, and has words where there would be readings. */
 function isOtherHeader({ cells }: TableRow, { names }: Header, { metrics }: Columns): boolean {
+  const code = (cells[metrics[0]?.index ?? 0] ?? "").charCodeAt(0);
+  if ((code >= 0x30 && code <= 0x39) || code === 0x2d) return false; // as on most rows
   return (
     metrics.every(({ index }) => isBlank(cells[index] ?? "") || isWord(cells[index])) &&
     metrics.some(({ index }) => isWord(cells[index])) &&

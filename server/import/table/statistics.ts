@@ -131,13 +131,9 @@ const LONGEST_COUNT = 32;
 
 /** Whether all that a row says is a number of shots, in one cell or two: `n=20`, `Count: 20`, `20 shots`, `Shots` beside 20. */
 function isCount(cells: readonly string[]): boolean {
-  const stated: string[] = [];
-  for (const cell of cells) {
-    const text = cell.trim();
-    if (text === "") continue;
-    if (stated.length === 2 || text.length > LONGEST_COUNT) return false;
-    stated.push(text);
-  }
+  if (isOfMoreThanTwo(cells)) return false;
+  const stated = cells.map((cell) => cell.trim()).filter((text) => text !== "");
+  if (stated.some((text) => text.length > LONGEST_COUNT)) return false;
   const words = stated
     .join(" ")
     .normalize("NFKC")
@@ -145,6 +141,13 @@ function isCount(cells: readonly string[]): boolean {
     .replace(/[:=\s]*[:=][:=\s]*/g, " = ")
     .replace(/[^\p{L}\p{N}=]+/gu, " ");
   return COUNT.test(words.trim());
+}
+
+/** Most rows have three cells that are not blank among the first. */
+function isOfMoreThanTwo(cells: readonly string[]): boolean {
+  let stated = 0;
+  for (const cell of cells) if (cell !== "" && cell.trim() !== "" && ++stated > 2) return true;
+  return false;
 }
 
 export function firstText(cells: readonly string[]): string {
