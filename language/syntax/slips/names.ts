@@ -8,10 +8,10 @@ export const metricBehindNames: Recogniser = ({ slip: { tokens }, index }) => {
   const last = tokens[index - 1];
   if (last === undefined) return undefined;
   const line = tokens.slice(firstOfLine(tokens, index - 1), lastOfLine(tokens, index - 1) + 1);
-  const or = line.findIndex((token, place) => {
-    const [metric, limit] = line.slice(place + 1);
-    return token.image === "or" && isLimit(limit, line[place + 3]) && isWord(metric);
-  });
+  const or = line.findIndex(
+    (token, place) =>
+      token.image === "or" && isWord(line[place + 1]) && isLimit(line[place + 2], line[place + 3]),
+  );
   const is = startOfNames(line, or);
   const [named, metric, limit] = [line[is - 1], line[or + 1], line[or + 2]];
   if (or < 0 || !isWord(named) || metric === undefined || limit === undefined) return undefined;
