@@ -1,8 +1,10 @@
 /** The language's services, wired. Nothing here knows an editor. */
 import {
+  CstUtils,
   createDefaultCoreModule,
   createDefaultSharedCoreModule,
   type DefaultSharedCoreModuleContext,
+  type GrammarConfig,
   inject,
   type LangiumCoreServices,
   type LangiumSharedCoreServices,
@@ -31,12 +33,19 @@ export interface DrillwrightAddedServices {
 
 export type DrillwrightServices = LangiumCoreServices & DrillwrightAddedServices;
 
+/** Stated here, as finding it out would read the grammar, which nothing else needs where a text has no mistake. */
+const GRAMMAR_CONFIG: GrammarConfig = {
+  multilineCommentRules: ["ML_COMMENT"],
+  nameRegexp: CstUtils.DefaultNameRegexp,
+};
+
 export const drillwrightModule: Module<
   DrillwrightServices,
   PartialLangiumCoreServices & DrillwrightAddedServices
 > = {
   names: { Names: (services) => new Names(services.shared) },
   parser: {
+    GrammarConfig: () => GRAMMAR_CONFIG,
     LangiumParser: (services) => createGuardedParser(services),
     ParserErrorMessageProvider: () => new DrillwrightParserErrorMessages(),
     TokenBuilder: () => new DrillwrightTokenBuilder(),

@@ -87,7 +87,10 @@ export function defineCheck<Type extends keyof DrillwrightAstType>(check: Check<
 /** `code` of the diagnostics about ourselves: a check that failed where it should have answered. */
 export const FAULT_CODE = "fault";
 
-export type Severity = "error" | "warning" | "hint";
+/** The weightiest first. */
+export const SEVERITIES = ["error", "warning", "hint"] as const;
+
+export type Severity = (typeof SEVERITIES)[number];
 
 /** The id says how much weight a check has: `…-must-…` an error, `…-should-…` a warning, `…-could-…` a hint. */
 export function severityOf(id: string): Severity {

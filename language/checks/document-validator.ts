@@ -82,9 +82,10 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
     this.checks = checks;
   }
 
+  /** @param options the severities of the checks to be run, as categories; all where none are named. */
   async validateDocument(
     document: LangiumDocument,
-    _options?: ValidationOptions,
+    options?: ValidationOptions,
     cancelToken?: Cancellation.CancellationToken,
   ): Promise<Diagnostic[]> {
     const errors = syntaxErrors(document.parseResult);
@@ -115,6 +116,8 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
         diagnostics.push(toFault(entry, node, error));
       }
     };
+    const severities = options?.categories ?? [];
+    const isWanted = ({ severity }: Entry) => severities.length === 0 || severities.includes(severity);
     const aboutMeaning: [Entry, AstNode][] = [];
     let visited = 0;
     const waiting: AstNode[] = [document.parseResult.value];
@@ -123,6 +126,7 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
       if (!broken.isWhole(node)) pushChildren(node, waiting);
       if (broken.has(node)) continue;
       for (const entry of this.checksFor(node.$type)) {
+        if (!isWanted(entry)) continue;
         if (entry.looksAtMeaning) aboutMeaning.push([entry, node]);
         else ask(entry, node);
       }

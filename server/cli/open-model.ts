@@ -31,7 +31,7 @@ export async function openModel(
   errorPalette: Palette,
   noFolder = folderGiven(operand),
 ): Promise<OpenedModel | undefined> {
-  return modelOf(await openProject([operand], io, stdinFilename), io, errorPalette, noFolder);
+  return modelOf(await openProject([operand], io, { stdinFilename }), io, errorPalette, noFolder);
 }
 
 /** The model of the one file that was given to a project. @throws PathError where there are several */

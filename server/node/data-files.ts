@@ -1,8 +1,8 @@
 /** The tables of sessions, on disk. */
-import { createHash } from "node:crypto";
-import { createReadStream } from "node:fs";
-import { open, readFile, stat } from "node:fs/promises";
+import { createReadStream, readFileSync, statSync } from "node:fs";
 import { dirname, resolve } from "node:path";
+import { sha256 } from "@noble/hashes/sha2.js";
+import { bytesToHex } from "@noble/hashes/utils.js";
 import type { DataFiles } from "../import/import-files.ts";
 import type { Pieces } from "../import/pieces.ts";
 import { nameOfPath, pathOfName } from "./path-names.ts";
@@ -23,8 +23,8 @@ export function dataFilesOnDisk(cwd: string): DataFiles {
     async read(file) {
       const path = pathOfName(file, cwd);
       try {
-        const { size, mtimeMs } = await stat(path);
-        if (size < LARGE) return await readFile(path);
+        const { size, mtimeMs } = statSync(path);
+        if (size < LARGE) return readFileSync(path);
         const before = large.get(path);
         if (before?.size === size && before.changed === mtimeMs) return before;
         const pieces = new FilePieces(path, file, size, mtimeMs);
@@ -35,7 +35,8 @@ export function dataFilesOnDisk(cwd: string): DataFiles {
         throw unreadable(file, error);
       }
     },
-    sha256: (content) => createHash("sha256").update(content).digest("hex"),
+    // Loading Node's own hashes and promised files takes longer than this of a table with a lesson's shots.
+    sha256: (content) => bytesToHex(sha256(content)),
   };
 }
 
@@ -56,6 +57,7 @@ class FilePieces implements Pieces {
   }
 
   async *[Symbol.asyncIterator](): AsyncGenerator<Uint8Array> {
+    const { createHash } = await import("node:crypto");
     const hash = createHash("sha256");
     try {
       for await (const piece of createReadStream(this.#path, { highWaterMark: 1 << 18 })) {
@@ -73,6 +75,7 @@ class FilePieces implements Pieces {
   }
 
   async between(start: number, end: number): Promise<Uint8Array> {
+    const { open } = await import("node:fs/promises");
     try {
       const file = await open(this.#path);
       try {

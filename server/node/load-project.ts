@@ -1,6 +1,7 @@
 /** Loads `.drill` files, with all they use, and checks them. */
 import { readFileSync } from "node:fs";
 import { EmptyFileSystem, type LangiumDocument, TextDocument, URI } from "langium";
+import type { Severity } from "../../language/checks/check.ts";
 import type { DiagnosticData } from "../../language/checks/document-validator.ts";
 import { createCoreServices, type DrillwrightServices } from "../../language/core-module.ts";
 import type { Document } from "../../language/generated/tree/ast.ts";
@@ -44,9 +45,14 @@ export interface GivenText {
 /**
  * Reads, links and checks the files at these absolute paths and, in turn, those they use. What is wrong with a file is
  * among its findings. Linear in the length of the texts.
+ * @param severities of what is looked for. Of a plan that is only to be scored nobody is told more than its errors.
  * @throws PathError where a given file is gone.
  */
-export async function loadProject(given: readonly (string | GivenText)[], cwd: string): Promise<Project> {
+export async function loadProject(
+  given: readonly (string | GivenText)[],
+  cwd: string,
+  severities: readonly Severity[] = ["error"],
+): Promise<Project> {
   const { shared, drillwright } = createCoreServices(EmptyFileSystem);
   await shared.workspace.WorkspaceManager.initializeWorkspace([]);
   const nameOf = (uri: URI) => (uri.scheme === "file" ? nameOfPath(uri.fsPath, cwd) : uri.toString());
@@ -57,7 +63,13 @@ export async function loadProject(given: readonly (string | GivenText)[], cwd: s
   }
   const isGiven = new Set(loading.documents);
   loading.usedFiles();
-  await shared.workspace.DocumentBuilder.build([...loading.documents], { validation: true });
+  await shared.workspace.DocumentBuilder.build([...loading.documents], { validation: false });
+  const { DocumentValidator } = drillwright.validation;
+  for (const document of loading.documents) {
+    document.diagnostics = await DocumentValidator.validateDocument(document, {
+      categories: [...severities],
+    });
+  }
 
   const files = loading.documents
     .map((document): ProjectFile => {

@@ -1,7 +1,6 @@
 /** The revision of a file in the version control that its folder is under, where git is to be had. */
-import { createHash } from "node:crypto";
-import { existsSync } from "node:fs";
-import { readFile } from "node:fs/promises";
+import type { Hash } from "node:crypto";
+import { existsSync, readFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { pathOfName } from "./path-names.ts";
 
@@ -56,15 +55,15 @@ async function git(folder: string, question: readonly string[]): Promise<string>
 
 /** The names that git gives the content of a file: as it is, and with line ends as they are committed. */
 async function blobsOf(path: string): Promise<string[]> {
+  const { createHash } = await import("node:crypto"); // late: it takes a while to load, and most folders have no need
+  const blob = (hash: Hash, content: Buffer) =>
+    hash.update(`blob ${content.length}\0`).update(content).digest("hex");
   try {
-    const content = await readFile(path);
+    const content = readFileSync(path);
     const committed = Buffer.from(content.toString("latin1").replaceAll("\r\n", "\n"), "latin1");
-    return [content, committed].flatMap((bytes) => [blob("sha1", bytes), blob("sha256", bytes)]);
+    const algorithms = ["sha1", "sha256"];
+    return algorithms.flatMap((name) => [content, committed].map((bytes) => blob(createHash(name), bytes)));
   } catch {
     return [];
   }
-}
-
-function blob(algorithm: "sha1" | "sha256", content: Buffer): string {
-  return createHash(algorithm).update(`blob ${content.length}\0`).update(content).digest("hex");
 }

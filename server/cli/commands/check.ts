@@ -1,4 +1,4 @@
-import { FAULT_CODE } from "../../../language/checks/check.ts";
+import { FAULT_CODE, SEVERITIES } from "../../../language/checks/check.ts";
 import { EXIT_CODES, type ExitCode } from "../../../shared/exit-codes.ts";
 import type { CheckReport, Finding } from "../../report/check-report.ts";
 import { defineCommand } from "../command.ts";
@@ -33,7 +33,10 @@ export const check = defineCommand({
   ],
   async run({ operands, options, palette }, io) {
     const { openProject } = await import("../open-project.ts");
-    const { files } = await openProject(operands, io, options["stdin-filename"]);
+    const { files } = await openProject(operands, io, {
+      stdinFilename: options["stdin-filename"],
+      severities: SEVERITIES,
+    });
     const findings = files.flatMap((file) => file.findings);
     const { checkSummary, countFindings, findingsText } = await import("../../report/formats/check-text.ts");
     if (options.format === "json") {

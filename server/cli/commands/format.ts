@@ -21,7 +21,7 @@ export const format = defineCommand({
   ],
   async run({ operands, options, palette }, io) {
     const { openProject } = await import("../open-project.ts");
-    const project = await openProject(operands, io, options["stdin-filename"]);
+    const project = await openProject(operands, io, { stdinFilename: options["stdin-filename"] });
     const files = project.files
       .filter(({ isGiven, findings }) => isGiven && !findings.some(({ code }) => code === "unreadable"))
       .map((file) => ({
