@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type BuildOptions, build, type Metafile, type Plugin } from "esbuild";
 import { toolVersion } from "../server/node/version.ts";
+import { buildInParts } from "./parts.ts";
 import { thirdPartyNotices } from "./third-party-notices.ts";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -68,14 +69,18 @@ const [, commandLine, , languageServer, worker] = await Promise.all([
     banner: { js: "#!/usr/bin/env node" },
     target: "node14", // so that it can tell an old Node that it is too old
   }),
-  build({
+  buildInParts({
     ...options,
     entryPoints: ["server/cli/main.ts"],
-    outfile: "dist/cli/main.cjs",
+    outfile: join(root, "dist/cli/main.cjs"),
     plugins: [...options.plugins, withoutProtocol],
   }),
   build({ ...options, entryPoints: ["server/lsp/launch.ts"], outfile: "dist/extension/server/lsp.cjs" }),
-  build({ ...options, entryPoints: ["server/lsp/main.ts"], outfile: "dist/extension/server/server.cjs" }),
+  buildInParts({
+    ...options,
+    entryPoints: ["server/lsp/main.ts"],
+    outfile: join(root, "dist/extension/server/server.cjs"),
+  }),
   build({
     ...options,
     entryPoints: ["server/lsp/browser.ts"],
@@ -90,8 +95,8 @@ for (const file of ["lsp.cjs", "server.cjs"]) {
   copyFileSync(join(root, "dist/extension/server", file), join(root, "dist/cli", file));
 }
 
-await writeNotices([languageServer.metafile, worker.metafile], "dist/extension/server");
-await writeNotices([commandLine.metafile, languageServer.metafile], "dist/cli");
+await writeNotices([languageServer, worker.metafile], "dist/extension/server");
+await writeNotices([commandLine, languageServer], "dist/cli");
 
 /** The licences of all that went into these bundles. */
 async function writeNotices(bundles: readonly Metafile[], folder: string): Promise<void> {

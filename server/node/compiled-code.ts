@@ -10,11 +10,10 @@ import { basename, dirname, join } from "node:path";
 import { Script } from "node:vm";
 import { crc32 } from "node:zlib";
 
-const BEFORE = "(function (exports, require, module, __filename, __dirname) { ";
-const AFTER = "\n})";
-
 /**
- * Runs a CommonJS script as `require` does, with what was kept of it. In such a script `import()` does not work.
+ * Runs a script as `require` runs a CommonJS module, with what was kept of it. It must be ASCII, and the function that
+ * `require` puts around a module: `(function (exports, require, module, __filename, __dirname) { … })`. In it `import()`
+ * does not work.
  * @param path absolute
  * @param purpose what this run is for, a word: code is kept for each purpose, as each calls other functions
  */
@@ -27,9 +26,8 @@ export function requireCompiled(path: string, purpose: string): void {
       ? undefined
       : join(folder, `${basename(path)}-${purpose}-${crc32(source).toString(16)}`);
   const cachedData = kept === undefined ? undefined : codeIn(kept);
-  const script = new Script(`${BEFORE}${source}${AFTER}`, {
+  const script = new Script(source.toString("latin1"), {
     filename: path,
-    columnOffset: -BEFORE.length,
     ...(cachedData === undefined ? {} : { cachedData }),
   });
   if (kept !== undefined && script.cachedDataRejected !== false) {

@@ -13,8 +13,10 @@ beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), "drillwright-compiled-"));
   writeFileSync(
     join(folder, "script.cjs"),
-    `function called(name) { return name + ' of ' + require("node:path").basename(__dirname); }
-     console.log(called("a script") === "a script of " + require("node:path").basename(__dirname), require.resolve("./beside.cjs") !== "");`,
+    `(function (exports, require, module, __filename, __dirname) {
+     function called(name) { return name + ' of ' + require("node:path").basename(__dirname); }
+     console.log(called("a script") === "a script of " + require("node:path").basename(__dirname), require.resolve("./beside.cjs") !== "");
+     })`,
   );
   writeFileSync(join(folder, "beside.cjs"), "");
 });
