@@ -5,12 +5,10 @@
 import { join } from "node:path";
 import { EXIT_CODES } from "../../shared/exit-codes.ts";
 import { requireCompiled } from "../node/compiled-code.ts";
+import { setEngineFlag } from "../node/engine-flag.ts";
 
 /** As `engines` in package.json says. */
 const OLDEST_NODE = 22;
-
-/** The newest Node known to have the flag below; one that lacks it would say so to whoever waits for a verdict. */
-const NEWEST_TRIED = 26;
 
 /**
  * What an import allocates would be judged by what it began with: the first rows of a table are all held, to understand
@@ -24,8 +22,6 @@ if (node < OLDEST_NODE) {
   process.exitCode = EXIT_CODES.usage.code;
 } else {
   const [command = ""] = process.argv.slice(2);
-  if (command === "import" && node <= NEWEST_TRIED) {
-    process.getBuiltinModule?.("node:v8").setFlagsFromString(FOR_IMPORTS); // no other command waits for it to be loaded
-  }
+  if (command === "import") setEngineFlag(FOR_IMPORTS); // no other command waits for that
   requireCompiled(join(__dirname, "main.cjs"), /^[a-z]+$/.exec(command)?.[0] ?? "");
 }
