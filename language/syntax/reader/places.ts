@@ -345,6 +345,10 @@ function firstFrom(limit: number, rising: readonly number[]): number {
 
 function startsOfLines(text: string): number[] {
   const starts = [0];
-  for (const { index, 0: end } of text.matchAll(/\r\n|[\r\n]/g)) starts.push(index + end.length);
+  if (text.includes("\r")) {
+    for (const { index, 0: end } of text.matchAll(/\r\n|[\r\n]/g)) starts.push(index + end.length);
+  } else {
+    for (let at = text.indexOf("\n"); at >= 0; at = text.indexOf("\n", at + 1)) starts.push(at + 1);
+  }
   return starts;
 }
