@@ -29,6 +29,12 @@ export function scan(text: string): Scan | undefined {
       at++;
       continue;
     }
+    const mark = MARKS[code];
+    if (mark !== undefined) {
+      add(tokens, mark, at, at + 1);
+      at++;
+      continue;
+    }
     const terminal = code >= SMALL_A && code <= SMALL_Z ? matching(WORD, text, at) : terminalAt(text, at);
     const end = terminal === undefined ? at + signAt(text, at).length : terminal.pattern.lastIndex;
     if (end === at) return undefined;
@@ -73,6 +79,21 @@ const KEYWORDS = new Map(TOKENS.slice(0, WORD.kind).map((keyword, kind) => [keyw
 const SIGNS = [...KEYWORDS.keys()].filter((keyword) => matching(WORD, keyword, 0) === undefined);
 
 const COMMENT = "/*";
+
+/** The kinds of signs of one character that nothing longer begins with, by their codes. */
+const MARKS: readonly (number | undefined)[] = marks();
+
+function marks(): (number | undefined)[] {
+  const found: (number | undefined)[] = Array.from({ length: 256 });
+  for (const sign of SIGNS) {
+    const isAlone = sign.length === 1 && !COMMENT.startsWith(sign);
+    if (isAlone && !SIGNS.some((other) => other !== sign && other.startsWith(sign))) {
+      found[sign.charCodeAt(0)] = KEYWORDS.get(sign);
+    }
+  }
+  return found;
+}
+
 const END_OF_FILE = TOKENS.indexOf("EOF");
 const SPACE = 32;
 const LINE_FEED = 10;
