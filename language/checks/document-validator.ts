@@ -24,6 +24,7 @@ import {
   type Finding,
   type Fix,
   type Related,
+  SEVERITIES,
   type Severity,
   severityOf,
   type TextRange,
@@ -71,7 +72,7 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
   private readonly names: Names;
   private readonly checks: Readonly<Record<string, Check>>;
   private readonly memory = new Memory();
-  private checksByType: ReadonlyMap<string, readonly Entry[]> | undefined;
+  private readonly checksBySeverities = new Map<string, ReadonlyMap<string, readonly Entry[]>>();
 
   /** @param checks by id. */
   constructor(
@@ -116,8 +117,8 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
         diagnostics.push(toFault(entry, node, error));
       }
     };
-    const severities = options?.categories ?? [];
-    const isWanted = ({ severity }: Entry) => severities.length === 0 || severities.includes(severity);
+    const { categories = [] } = options ?? {};
+    const checks = this.checksOf(categories.length > 0 ? categories : SEVERITIES);
     const aboutMeaning: [Entry, AstNode][] = [];
     let visited = 0;
     const waiting: AstNode[] = [document.parseResult.value];
@@ -125,8 +126,7 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
       if (++visited % NODES_A_SLICE === 0 && cancelToken !== undefined) await interruptAndCheck(cancelToken);
       if (!broken.isWhole(node)) pushChildren(node, waiting);
       if (broken.has(node)) continue;
-      for (const entry of this.checksFor(node.$type)) {
-        if (!isWanted(entry)) continue;
+      for (const entry of checks.get(node.$type) ?? []) {
         if (entry.looksAtMeaning) aboutMeaning.push([entry, node]);
         else ask(entry, node);
       }
@@ -138,9 +138,15 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
     return inOrder(weightiest(inOrder(diagnostics)));
   }
 
-  private checksFor(type: string): readonly Entry[] {
-    this.checksByType ??= byType(this.checks);
-    return this.checksByType.get(type) ?? [];
+  /** Those of these severities, by the type of the nodes they look at. */
+  private checksOf(severities: readonly string[]): ReadonlyMap<string, readonly Entry[]> {
+    const key = severities.join();
+    const known = this.checksBySeverities.get(key);
+    if (known !== undefined) return known;
+    const wanted = Object.entries(this.checks).filter(([id]) => severities.includes(severityOf(id)));
+    const checks = byType(Object.fromEntries(wanted));
+    this.checksBySeverities.set(key, checks);
+    return checks;
   }
 }
 
