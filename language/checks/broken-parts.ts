@@ -3,6 +3,7 @@
  * message. Such a part is a block, a declaration, or a plan but for the blocks in it that could be read.
  */
 import type { AstNode, ParseResult } from "langium";
+import { firstIndexWhere } from "../../shared/first-index.ts";
 import { Block, type Document, isBlock, isPlan } from "../generated/tree/ast.ts";
 import { brokenPlaces } from "../syntax/syntax-errors.ts";
 
@@ -58,14 +59,7 @@ function inOrder<T extends AstNode>(nodes: T[]): T[] {
 
 /** The last of the nodes that starts at or before an offset. */
 function lastBefore(nodes: readonly AstNode[], offset: number): AstNode | undefined {
-  let low = 0;
-  let high = nodes.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (offsetOf(nodes[middle] as AstNode) <= offset) low = middle + 1;
-    else high = middle;
-  }
-  return nodes[low - 1];
+  return nodes[firstIndexWhere(nodes.length, (index) => offsetOf(nodes[index] as AstNode) > offset) - 1];
 }
 
 function offsetOf({ $cstNode }: AstNode): number {

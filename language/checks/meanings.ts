@@ -131,9 +131,8 @@ export class Meanings {
 
   /** The same of a metric of this file, which hangs on the other words that the file sees, and on where its own stand. */
   answerOn(metric: Metric, question: unknown, findOut: () => readonly Remembered[]): readonly Remembered[] {
-    this.surroundings ??= this.memory.numberOf(surroundingsOf(this.document, this.names));
     const places = this.placesIn(this.document.parseResult.value);
-    const key = `${startOf(metric)} in ${places} of ${this.surroundings} ${this.isSound(metric)} ${textOf(metric)}`;
+    const key = `${startOf(metric)} in ${places} of ${this.numberOfSurroundings()} ${this.isSound(metric)} ${textOf(metric)}`;
     const answers = this.memory.about(key);
     const known = answers.get(question);
     if (known !== undefined && known !== HANGS_ON_MORE) return known;
@@ -157,12 +156,16 @@ export class Meanings {
 
   /** All that the meaning of a block or drill hangs on, but for what its plan says in other blocks. */
   private readonly keyOf = once((node: Block | Drill): string => {
-    this.surroundings ??= this.memory.numberOf(surroundingsOf(this.document, this.names));
     const soundness = partsOf(node).map((part) => this.isSound(part));
     const faulty = [...(this.faults().lines.get(node) ?? [])].map(textOf);
     const around = JSON.stringify([this.statedTo(node), soundness, this.isBroken(node), faulty]);
-    return `${this.surroundings} ${this.memory.numberOf(around)} ${textOf(node)}`;
+    return `${this.numberOfSurroundings()} ${this.memory.numberOf(around)} ${textOf(node)}`;
   });
+
+  private numberOfSurroundings(): number {
+    this.surroundings ??= this.memory.numberOf(surroundingsOf(this.document, this.names));
+    return this.surroundings;
+  }
 
   private keyAmongOthers(node: Block | Drill): string {
     const others = isPlan(node.$container) ? this.blocksOfPlan(node.$container) : 0;

@@ -11,7 +11,7 @@ import {
   type Plan,
   type Shots,
 } from "../generated/tree/ast.ts";
-import { type Bindings, bindingsIn, NO_BINDINGS, numberOf } from "../types/parameters.ts";
+import { type Bindings, bindingsOf, NO_BINDINGS, numberOf } from "../types/parameters.ts";
 import type { CheckContext } from "./check.ts";
 
 /** From this share of a full swing on, in percent, a swing counts as one at full effort; so does one that states none. */
@@ -70,7 +70,7 @@ export function swingsOf(
   block: Block | Drill,
   isCounted: (line: Shots, bindings: Bindings) => boolean = () => true,
 ): number {
-  const bindings = isBlock(block) ? bindingsIn(block.use) : NO_BINDINGS;
+  const bindings = bindingsOf(block);
   return statedIn(block, isShots)
     .filter((line) => isCounted(line, bindings))
     .reduce((sum, { count }) => sum + (numberOf(count, bindings) ?? 0), 0);
@@ -78,7 +78,7 @@ export function swingsOf(
 
 /** Whether a number stands for each effort that a block or a drill asks for. */
 export function isEffortKnown(block: Block | Drill): boolean {
-  const bindings = isBlock(block) ? bindingsIn(block.use) : NO_BINDINGS;
+  const bindings = bindingsOf(block);
   return statedIn(block, isShots).every(
     ({ effort }) => effort === undefined || numberOf(effort, bindings) !== undefined,
   );

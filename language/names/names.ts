@@ -61,16 +61,8 @@ export class Names {
 
   /** The first of these, which a reference means. */
   first(document: LangiumDocument<Document>, type: NamedType, name: string): NamedNode | undefined {
-    const inFile = ({ parseResult }: LangiumDocument<Document>) =>
-      nameTableOf(parseResult.value).get(type, name)[0];
-    const own = inFile(document);
-    if (own !== undefined) return own;
-    for (const { document: used } of this.usedFiles(document)) {
-      const found = used && inFile(used);
-      if (found !== undefined) return found;
-    }
-    for (const file of this.library()) {
-      const found = inFile(file);
+    for (const { parseResult } of this.seenFrom(document)) {
+      const [found] = nameTableOf(parseResult.value).get(type, name);
       if (found !== undefined) return found;
     }
     return undefined;
@@ -108,12 +100,14 @@ export class Names {
 
   /** The file itself, the files it uses, and the library. */
   visibleDocuments(document: LangiumDocument<Document>): readonly LangiumDocument<Document>[] {
-    const visible = [document];
-    for (const { document: used } of this.usedFiles(document)) {
-      if (used !== undefined && !visible.includes(used)) visible.push(used);
-    }
-    for (const library of this.library()) if (library !== document) visible.push(library);
-    return visible;
+    return [...new Set(this.seenFrom(document))];
+  }
+
+  /** The same one by one, as far as they are asked for; a file that is used twice comes twice. */
+  private *seenFrom(document: LangiumDocument<Document>): Iterable<LangiumDocument<Document>> {
+    yield document;
+    for (const { document: used } of this.usedFiles(document)) if (used !== undefined) yield used;
+    yield* this.library();
   }
 
   /** The built-in vocabulary. Known once the workspace is loaded, and never changed. */

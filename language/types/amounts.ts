@@ -38,14 +38,8 @@ export type AmountRole = "place" | "width" | "circumstance" | "argument" | "oper
 
 export function roleOf(quantity: Quantity): AmountRole {
   const around = quantity.$container;
+  if (isCircumstance(around)) return "circumstance";
   switch (around.$type) {
-    case "PlanTime":
-    case "Review":
-    case "WindPart":
-    case "AirTemperature":
-    case "AirPressure":
-    case "Altitude":
-      return "circumstance";
     case "AmountValue":
       return "argument";
     case "QuantityOperand":
@@ -106,7 +100,7 @@ const DURATION = { name: TIME, vector: new Map([[TIME, 1]]) };
 const LENGTH = { name: "length", vector: new Map([["length", 1]]) };
 
 /** Amounts that are not those of a metric, by the statement they stand in. */
-const CIRCUMSTANCES: Readonly<Record<string, Measure>> = {
+const CIRCUMSTANCES = {
   [PlanTime.$type]: { metric: undefined, dimension: DURATION, unit: "min" },
   [Review.$type]: { metric: undefined, dimension: DURATION, unit: "d" },
   [WindPart.$type]: {
@@ -125,7 +119,14 @@ const CIRCUMSTANCES: Readonly<Record<string, Measure>> = {
     unit: "hPa",
   },
   [Altitude.$type]: { metric: undefined, dimension: LENGTH, unit: "m" },
-};
+} satisfies Readonly<Record<string, Measure>>;
+
+type Around = Quantity["$container"];
+type Circumstance = Extract<Around, { readonly $type: keyof typeof CIRCUMSTANCES }>;
+
+function isCircumstance(around: Around): around is Circumstance {
+  return around.$type in CIRCUMSTANCES;
+}
 
 /** What is measured here; undefined in a formula, and where the metric, its dimension or a unit of it is not known. */
 export function measureAt(node: Quantity | MetricColumn | ShownIn): Measure | undefined {
@@ -133,7 +134,7 @@ export function measureAt(node: Quantity | MetricColumn | ShownIn): Measure | un
   const around = node.$container;
   switch (roleOf(node)) {
     case "circumstance":
-      return CIRCUMSTANCES[around.$type];
+      return isCircumstance(around) ? CIRCUMSTANCES[around.$type] : undefined;
     case "argument":
       return measureOfParameter(around);
     case "operand":

@@ -2,10 +2,13 @@
 import { type AstNode, AstUtils, type CstNode, GrammarUtils } from "langium";
 import {
   type ArgumentValue,
+  type Block,
   type Count,
+  type Drill,
   type DrillUse,
   isAmountValue,
   isArgument,
+  isBlock,
   isDrill,
   isDrillUse,
   isParameter,
@@ -22,6 +25,11 @@ export const NO_BINDINGS: Bindings = new Map();
 /** What a parameter stands for: its argument, else its default; undefined where it has neither. */
 export function argumentOf(parameter: Parameter | undefined, bindings: Bindings): ArgumentValue | undefined {
   return parameter === undefined ? undefined : (bindings.get(parameter) ?? parameter.value);
+}
+
+/** The same in a block; a drill by itself has its defaults alone. */
+export function bindingsOf(block: Block | Drill): Bindings {
+  return isBlock(block) ? bindingsIn(block.use) : NO_BINDINGS;
 }
 
 /** What the parameters of a drill stand for where it is used; the defaults are found by `argumentOf`. */

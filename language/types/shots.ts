@@ -1,7 +1,7 @@
 /** How many shots the block around a part of the text asks for. */
 import { type AstNode, AstUtils } from "langium";
-import { Block, Drill, isBlock, isDrill, isShots, type Shots } from "../generated/tree/ast.ts";
-import { bindingsIn, NO_BINDINGS, numberOf } from "./parameters.ts";
+import { Block, Drill, isDrill, isShots, type Shots } from "../generated/tree/ast.ts";
+import { bindingsOf, numberOf } from "./parameters.ts";
 
 export interface AskedShots {
   readonly block: Block | Drill;
@@ -23,7 +23,7 @@ export function shotsOf(node: AstNode): AskedShots | undefined {
   let shots = known.get(block);
   if (shots === undefined) {
     const lines = shotLines(block);
-    const bindings = isBlock(block) ? bindingsIn(block.use) : NO_BINDINGS;
+    const bindings = bindingsOf(block);
     const counts = lines.map(({ count }) => numberOf(count, bindings));
     if (counts.length === 0 || counts.includes(undefined)) return undefined;
     const asked = counts.reduce<number>((sum, count) => sum + (count ?? 0), 0);

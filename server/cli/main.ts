@@ -1,7 +1,7 @@
 /** The process around the command line: the only place that reads its words, streams and signals, and sets its exit code. */
 import { fstatSync, writeSync } from "node:fs";
 import { EXIT_CODES } from "../../shared/exit-codes.ts";
-import { isSystemError, reasonOf } from "../node/system-errors.ts";
+import { codeOf, isSystemError, reasonOf } from "../node/system-errors.ts";
 import { faultText } from "./fault.ts";
 import type { Io, Output } from "./io.ts";
 import { runCli } from "./run.ts";
@@ -36,23 +36,24 @@ void runCli(words, io).then((code) => {
  * others. Files and pipes are written to as they are: opening a stream takes longer than what most runs write.
  */
 function outputOf(descriptor: 1 | 2): Output {
+  const isTerminalLike = isDevice(descriptor);
   let stream: NodeJS.WriteStream | undefined;
   const opened = () => {
     stream ??= (descriptor === 1 ? process.stdout : process.stderr).on("error", fail);
     return stream;
   };
   const fail = (error: unknown) => {
-    if (isSystemError(error) && (error as NodeJS.ErrnoException).code === "EPIPE") return;
+    if (codeOf(error) === "EPIPE") return;
     if (descriptor === 2 || !isSystemError(error)) throw error;
     io.stderr.write(`drillwright: Standard output cannot be written: ${reasonOf(error)}.\n`);
     process.exit(EXIT_CODES.usage.code);
   };
   return {
     get isTTY() {
-      return isDevice(descriptor) && opened().isTTY === true;
+      return isTerminalLike && opened().isTTY === true;
     },
     write(text) {
-      if (isDevice(descriptor)) return void opened().write(text);
+      if (isTerminalLike) return void opened().write(text);
       try {
         writeWhole(descriptor, Buffer.from(text));
       } catch (error) {
@@ -76,7 +77,7 @@ function writeWhole(descriptor: number, bytes: Uint8Array): void {
     try {
       written += writeSync(descriptor, bytes, written);
     } catch (error) {
-      if ((error as NodeJS.ErrnoException).code !== "EAGAIN") throw error;
+      if (codeOf(error) !== "EAGAIN") throw error;
       Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, FULL_PIPE_PAUSE);
     }
   }

@@ -29,6 +29,7 @@ const REASONS: Readonly<Record<string, string>> = {
   ERR_FS_FILE_TOO_LARGE: "it is too large",
 };
 
-function codeOf(error: unknown): string {
+/** The system's word for what went wrong, such as `EACCES`; empty where an error is none of the system. */
+export function codeOf(error: unknown): string {
   return error instanceof Error && "code" in error && typeof error.code === "string" ? error.code : "";
 }

@@ -142,13 +142,10 @@ class RuleWriter {
     const signs = precedences.flatMap(({ operators }, level) =>
       operators.map(({ value }) => [value, level] as const),
     );
-    const [operand = 0, operator = 0] = [...this.parts].flatMap(([part, number]) =>
-      (part as { terminal?: { $container?: unknown } }).terminal === rule.call ||
-      (part as { terminal?: { elements?: unknown[] } }).terminal?.elements?.[0] ===
-        precedences[0]?.operators[0]
-        ? [number]
-        : [],
-    );
+    // Of a chain there are two parts: the operands, and the operators behind them.
+    const isOperands = ([part]: [unknown, number]) => (part as { terminal?: unknown }).terminal === rule.call;
+    const [, operand] = [...this.parts].find(isOperands) ?? expect.unreachable(rule.name);
+    const operator = operand + 1;
     const read = `this.read${rule.call.rule.$refText}(this.open(reading, ${operand}))`;
     const take = signs.map(([value]) => [`this.take(${kindOf(value)}, reading, ${operator});`]);
     const another = this.condition(this.look(REPETITION));
@@ -318,20 +315,11 @@ function isChoiceOfRules(rule: GrammarAST.ParserRule): boolean {
   walk(rule.definition, (part) => {
     if (GrammarAST.isAssignment(part) || GrammarAST.isAction(part)) assigns = true;
     if (GrammarAST.isRuleCall(part) && GrammarAST.isAbstractParserRule(part.rule.ref)) {
-      const { $container: container } = part;
-      if (!GrammarAST.isAssignment(container) && !GrammarAST.isCrossReference(container))
-        calls ||= !isWithinAssignment(part);
+      calls ||= AstUtils.getContainerOfType(part, GrammarAST.isAssignment) === undefined;
     }
   });
   expect(assigns && calls, `${rule.name} both gives nodes on and has properties`).toBe(false);
   return calls;
-}
-
-function isWithinAssignment(part: GrammarAST.AbstractElement): boolean {
-  for (let around = part.$container; around !== undefined; around = around.$container as typeof around) {
-    if (GrammarAST.isAssignment(around)) return true;
-  }
-  return false;
 }
 
 /** The value of a token that a terminal has read. */

@@ -11,6 +11,7 @@ import type {
   LeafCstNode,
   RootCstNode,
 } from "langium";
+import { firstIndexWhere } from "../../../shared/first-index.ts";
 import { TOKENS } from "../../generated/lookahead.ts";
 import { PART_PROPERTIES } from "../../generated/part-properties.ts";
 import type { TokenType } from "../tokens.ts";
@@ -124,7 +125,8 @@ export class Readings {
     const { starts } = this.comments;
     const from = token === 0 ? 0 : (this.tokens.ends[token - 1] as number);
     const found: PlaceOfComment[] = [];
-    for (let comment = firstFrom(from, starts); comment < starts.length; comment++) {
+    const first = firstIndexWhere(starts.length, (comment) => (starts[comment] as number) >= from);
+    for (let comment = first; comment < starts.length; comment++) {
       if ((starts[comment] as number) > (this.tokens.starts[token] as number)) break;
       found.push(new PlaceOfComment(this, around, this.comments, comment));
     }
@@ -155,8 +157,9 @@ export class Readings {
 
   private positionAt(offset: number): Range["start"] {
     this.lines ??= startsOfLines(this.text);
-    const line = firstFrom(offset + 1, this.lines) - 1;
-    return { line, character: offset - (this.lines[line] as number) };
+    const { lines } = this;
+    const line = firstIndexWhere(lines.length, (each) => (lines[each] as number) > offset) - 1;
+    return { line, character: offset - (lines[line] as number) };
   }
 }
 
@@ -190,12 +193,9 @@ abstract class Place implements CstNode {
   }
 }
 
-/** What a rule of the grammar has read. */
-export class PlaceOfNode extends Place implements CompositeCstNode {
+/** Of what a part of the grammar has read. */
+abstract class PlaceOfReading extends Place {
   readonly reading: number;
-  /** The node that was made of it; undefined where that has a place around this one. */
-  node: AstNode | undefined = undefined;
-  private within: readonly CstNode[] | undefined = undefined;
 
   constructor(readings: Readings, reading: number) {
     super(readings);
@@ -204,11 +204,6 @@ export class PlaceOfNode extends Place implements CompositeCstNode {
 
   get container(): PlaceOfNode {
     return this.readings.placeAround(this.reading) as PlaceOfNode; // of the whole text undefined, as the framework has it
-  }
-
-  get content(): readonly CstNode[] {
-    this.within ??= this.readings.placesWithin(this);
-    return this.within;
   }
 
   get offset(): number {
@@ -223,12 +218,24 @@ export class PlaceOfNode extends Place implements CompositeCstNode {
     return false;
   }
 
-  get astNode(): AstNode {
-    return this.node ?? this.container.astNode;
-  }
-
   get grammarSource(): GrammarAST.AbstractElement {
     return this.readings.partOf(this.reading);
+  }
+}
+
+/** What a rule of the grammar has read. */
+export class PlaceOfNode extends PlaceOfReading implements CompositeCstNode {
+  /** The node that was made of it; undefined where that has a place around this one. */
+  node: AstNode | undefined = undefined;
+  private within: readonly CstNode[] | undefined = undefined;
+
+  get content(): readonly CstNode[] {
+    this.within ??= this.readings.placesWithin(this);
+    return this.within;
+  }
+
+  get astNode(): AstNode {
+    return this.node ?? this.container.astNode;
   }
 
   /** What was read for a property of the node, as `findNodesForProperty` finds it, without a look at the grammar. */
@@ -259,40 +266,13 @@ export class PlaceOfText extends PlaceOfNode implements RootCstNode {
 }
 
 /** A word, number or sign. */
-export class PlaceOfToken extends Place implements LeafCstNode {
-  private readonly reading: number;
-
-  constructor(readings: Readings, reading: number) {
-    super(readings);
-    this.reading = reading;
-  }
-
-  get container(): PlaceOfNode {
-    return this.readings.placeAround(this.reading) as PlaceOfNode;
-  }
-
-  get offset(): number {
-    return this.readings.offsetOf(this.reading);
-  }
-
-  get end(): number {
-    return this.readings.endOf(this.reading);
-  }
-
-  get hidden(): boolean {
-    return false;
-  }
-
+export class PlaceOfToken extends PlaceOfReading implements LeafCstNode {
   get tokenType(): TokenType {
     return TYPES[this.readings.kindOf(this.reading)] as TokenType;
   }
 
   get astNode(): AstNode {
     return this.container.astNode;
-  }
-
-  get grammarSource(): GrammarAST.AbstractElement {
-    return this.readings.partOf(this.reading);
   }
 }
 
@@ -330,18 +310,6 @@ export class PlaceOfComment extends Place implements LeafCstNode {
 }
 
 const TYPES: readonly TokenType[] = TOKENS.map((name) => ({ name }));
-
-/** The index of the first of some rising numbers that is no less than a limit; their count where all are. */
-function firstFrom(limit: number, rising: readonly number[]): number {
-  let from = 0;
-  let to = rising.length;
-  while (from < to) {
-    const middle = (from + to) >> 1;
-    if ((rising[middle] as number) < limit) from = middle + 1;
-    else to = middle;
-  }
-  return from;
-}
 
 function startsOfLines(text: string): number[] {
   const starts = [0];

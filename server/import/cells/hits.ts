@@ -42,8 +42,9 @@ export interface HitContext {
  * reported as warnings; the first two are then unknown, the last is kept. Where several columns hold the same metric, the
  * first one in the source that has a reading counts.
  *
- * A row that ends before any reading is no shot, and neither is one that holds nothing but a remark or a heading. A row with more cells than there are columns has no readings: somewhere in
- * it a separator stands for something else, and nobody can tell which cells it has moved. Both are reported.
+ * A row that ends before any reading is no shot, and neither is one that holds nothing but a remark or a heading. A row with
+ * more cells than there are columns has no readings: somewhere in it a separator stands for something else, and nobody can
+ * tell which cells it has moved. Both are reported.
  */
 export class HitReader {
   readonly #context: HitContext;

@@ -80,8 +80,9 @@ function parsePattern(text: string, pattern: RegExp): number | undefined {
 }
 
 /**
- * The text as it is meant to be seen: without marks that nobody sees (a soft hyphen may be a minus, and stays), quotation marks around it and the apostrophe by which a
- * spreadsheet is told that it is text; with digits and marks of full width, as East Asian keyboards write them, as all others.
+ * The text as it is meant to be seen: without marks that nobody sees (a soft hyphen may be a minus, and stays), quotation
+ * marks around it and the apostrophe by which a spreadsheet is told that it is text; with digits and marks of full width, as
+ * East Asian keyboards write them, as all others.
  */
 export function plainText(text: string): string {
   const visible = text

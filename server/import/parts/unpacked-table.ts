@@ -1,4 +1,5 @@
 /** What was packed, held so that rows can be read from the middle of it. */
+import { firstIndexWhere } from "../../../shared/first-index.ts";
 import type { Pieces } from "../pieces.ts";
 
 /** Bytes that are held of one table. A season's export of a million rows is smaller. */
@@ -38,12 +39,7 @@ export class UnpackedTable {
 
   /** Which piece holds the byte at a place. */
   #pieceAt(place: number): number {
-    let [low, high] = [0, this.#starts.length - 1];
-    while (low < high) {
-      const middle = Math.ceil((low + high) / 2);
-      if ((this.#starts[middle] ?? 0) <= place) low = middle;
-      else high = middle - 1;
-    }
-    return low;
+    const starts = this.#starts;
+    return Math.max(0, firstIndexWhere(starts.length, (piece) => (starts[piece] ?? 0) > place) - 1);
   }
 }

@@ -13,8 +13,9 @@ const MOST_LINES = 200;
 const CROSSING = 0.05;
 
 /**
- * The gaps between the columns of the table whose names stand in the first line: where there is a space in that line and, narrower, in those under it. One space in the first line may stand in the middle of a name: it parts two
- * columns where something stands under both of them. None where there is one column, or another mark parts the names.
+ * The gaps between the columns of the table whose names stand in the first line: where there is a space in that line and,
+ * narrower, in those under it. One space in the first line may stand in the middle of a name: it parts two columns where
+ * something stands under both of them. None where there is one column, or another mark parts the names.
  */
 export function gapsIn(text: string): Gap[] {
   const [header = "", ...under] = text.split("\n", MOST_LINES).map((line) => plainSpaces(line).trimEnd());
@@ -42,8 +43,8 @@ function partsIn(line: string): number {
 
 /**
  * The cells of a line. Where it crosses most of the gaps, or one without leaving one place for a cut, or is prose, and two
- * spaces or more part it into as many cells as there are columns, those; else, and where only the first says anything, it is one cell: a
- * remark, or nobody can tell what stands where.
+ * spaces or more part it into as many cells as there are columns, those; else, and where only the first says anything, it is
+ * one cell: a remark, or nobody can tell what stands where.
  */
 export function cellsIn(line: string, gaps: readonly Gap[]): string[] {
   const cells: string[] = [];
