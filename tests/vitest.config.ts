@@ -27,7 +27,7 @@ export default defineConfig({
           name: "workbench",
           include: ["tests/workbench/**/*.test.ts"],
           globalSetup: "tests/workbench/host/early-tools.ts",
-          testTimeout: 120_000,
+          testTimeout: 240_000,
           hookTimeout: 300_000,
           sequence: { groupOrder: 1 },
         },
