@@ -3,6 +3,7 @@
  * those of all parts at its top, even of such as are loaded by `import()`, and every start would make them all. Here each
  * part is a function of its own, as bundlers write them for browsers.
  */
+import { createHash } from "node:crypto";
 import { writeFileSync } from "node:fs";
 import { basename } from "node:path";
 import { type BuildOptions, build, type Metafile, transform } from "esbuild";
@@ -41,8 +42,13 @@ export async function buildInParts(
   const [entry = ""] = Object.keys(metafile.outputs).filter(
     (path) => metafile.outputs[path]?.entryPoint === entryPoints[0],
   );
-  writeFileSync(outfile, asAscii(script(parts, basename(entry))));
+  writeFileSync(outfile, withId(asAscii(script(parts, basename(entry)))));
   return metafile;
+}
+
+/** Says which text it is, for those who keep something of it. */
+function withId(text: string): string {
+  return `/*${createHash("sha256").update(text).digest("hex").slice(0, 16)}*/${text}`;
 }
 
 function script(parts: readonly string[], entry: string): string {

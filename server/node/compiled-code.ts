@@ -8,12 +8,11 @@ import { readFileSync, renameSync, writeFileSync } from "node:fs";
 import module, { createRequire } from "node:module";
 import { basename, dirname, join } from "node:path";
 import { Script } from "node:vm";
-import { crc32 } from "node:zlib";
 
 /**
  * Runs a script as `require` runs a CommonJS module, with what was kept of it. It must be ASCII, and the function that
- * `require` puts around a module: `(function (exports, require, module, __filename, __dirname) { … })`. In it `import()`
- * does not work.
+ * `require` puts around a module, behind a comment that no other text of the script has:
+ * `/*0123456789abcdef*\/(function (exports, require, module, __filename, __dirname) { … })`. In it `import()` does not work.
  * @param path absolute
  * @param purpose what this run is for, a word: code is kept for each purpose, as each calls other functions
  */
@@ -22,9 +21,7 @@ export function requireCompiled(path: string, purpose: string): void {
   const folder = module.getCompileCacheDir();
   const source = readFileSync(path);
   const kept =
-    folder === undefined
-      ? undefined
-      : join(folder, `${basename(path)}-${purpose}-${crc32(source).toString(16)}`);
+    folder === undefined ? undefined : join(folder, `${basename(path)}-${purpose}-${idOf(source)}`);
   const cachedData = kept === undefined ? undefined : codeIn(kept);
   const script = new Script(source.toString("latin1"), {
     filename: path,
@@ -37,12 +34,19 @@ export function requireCompiled(path: string, purpose: string): void {
   script.runInThisContext()(exported.exports, createRequire(path), exported, path, dirname(path));
 }
 
+/** How long the comment is that a script begins with, and what of it says which text it is. */
+const ID = { start: "/*".length, end: "/*0123456789abcdef".length };
+
+function idOf(source: Buffer): string {
+  return source.toString("latin1", ID.start, ID.end);
+}
+
 /** Undefined where nothing was kept, or not all of it. */
 function codeIn(file: string): Buffer | undefined {
   try {
     const bytes = readFileSync(file);
-    const code = bytes.subarray(4);
-    return bytes.readUInt32LE(0) === crc32(code) ? code : undefined;
+    const code = bytes.subarray(CHECK_LENGTH);
+    return bytes.readUInt32LE(0) === checkOf(code) ? code : undefined;
   } catch {
     return undefined;
   }
@@ -50,13 +54,28 @@ function codeIn(file: string): Buffer | undefined {
 
 /** In one step, as other processes may read it meanwhile. What cannot be kept is compiled again the next time. */
 function keep(file: string, code: Buffer): void {
-  const checksum = Buffer.alloc(4);
-  checksum.writeUInt32LE(crc32(code));
+  const check = Buffer.alloc(CHECK_LENGTH);
+  check.writeUInt32LE(checkOf(code));
   try {
     const whole = `${file}-${process.pid}`;
-    writeFileSync(whole, Buffer.concat([checksum, code]), { mode: 0o600 });
+    writeFileSync(whole, Buffer.concat([check, code]), { mode: 0o600 });
     renameSync(whole, file);
   } catch {
     // a folder that cannot be written to
   }
+}
+
+const CHECK_LENGTH = 4;
+/** What a disk writes or loses as a whole. */
+const SECTOR = 512;
+
+/**
+ * Tells code from what a disk made of it: a number made of its length and a word of each sector. The engine itself compares
+ * lengths only. A checksum of every byte would need a part of Node that takes longer to load than what it is there to save.
+ */
+function checkOf(code: Buffer): number {
+  let check = code.length;
+  for (let at = 0; at + 4 <= code.length; at += SECTOR)
+    check = (Math.imul(check, 31) + code.readInt32LE(at)) | 0;
+  return check >>> 0;
 }
