@@ -1,10 +1,10 @@
 /** Bundles the command line and the language server: half of what a start from the sources costs is finding modules. */
-import { chmodSync, copyFileSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { chmodSync, copyFileSync, readFileSync, writeFileSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type BuildOptions, build, type Metafile, type Plugin } from "esbuild";
 import { toolVersion } from "../server/node/version.ts";
-import { buildInParts } from "./parts.ts";
+import { buildInParts, type LateImports } from "./parts.ts";
 import { thirdPartyNotices } from "./third-party-notices.ts";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -45,6 +45,55 @@ const withoutProtocol: Plugin = {
   },
 };
 
+/**
+ * The parser and what explains mistakes: texts without one are read by the reader that is written from the grammar. And
+ * services of the framework that nobody asks for.
+ */
+const WITHOUT_MISTAKES: LateImports = {
+  "language/syntax/guarded-parser.ts": { "./recovering-parser.ts": ["createRecoveringParser"] },
+  "language/checks/document-validator.ts": { "../syntax/syntax-errors.ts": ["syntaxErrors"] },
+  "language/checks/broken-parts.ts": { "../syntax/syntax-errors.ts": ["brokenPlaces"] },
+  "language/core-module.ts": {
+    "./syntax/error-messages.ts": ["DrillwrightParserErrorMessages"],
+    "./syntax/slip-tokens.ts": ["DrillwrightTokenBuilder"],
+  },
+  "node_modules/langium/lib/default-module.js": {
+    "./documentation/documentation-provider.js": ["JSDocDocumentationProvider"],
+    "./languages/grammar-config.js": ["createGrammarConfig"],
+    "./parser/completion-parser-builder.js": ["createCompletionParser"],
+    "./parser/langium-parser-builder.js": ["createLangiumParser"],
+    "./parser/langium-parser.js": ["LangiumParserErrorMessageProvider"],
+    "./parser/lexer.js": ["DefaultLexer", "DefaultLexerErrorMessageProvider"],
+    "./parser/token-builder.js": ["DefaultTokenBuilder"],
+    "./serializer/hydrator.js": ["DefaultHydrator"],
+  },
+};
+
+/** Ours that extend or make the parser. */
+const WITH_PARSER = ["error-messages.ts", "recovering-parser.ts", "slip-tokens.ts"];
+
+/**
+ * All that the framework exports is in one module, and whoever asks for something of it would be given the parser with it:
+ * this leaves it out.
+ */
+const withoutParser: Plugin = {
+  name: "without parser",
+  setup({ onResolve, onLoad }) {
+    const suffix = "?without-parser";
+    const index = join(root, "node_modules/langium/lib/index.js");
+    onResolve({ filter: /^langium$|^\.\.\/index\.js$/ }, ({ path, importer }) => {
+      const isWanted =
+        path === "langium" ? !WITH_PARSER.includes(basename(importer)) : importer.startsWith(dirname(index));
+      return isWanted ? { path: index, suffix } : undefined;
+    });
+    onLoad({ filter: /langium.lib.index\.js$/ }, ({ path, suffix: asked }) => {
+      if (asked !== suffix) return undefined;
+      const whole = readFileSync(path, "utf8");
+      return { contents: whole.replace("./parser/index.js", "./parser/value-converter.js") };
+    });
+  },
+};
+
 const options = {
   absWorkingDir: root,
   bundle: true,
@@ -69,18 +118,24 @@ const [, commandLine, , languageServer, worker] = await Promise.all([
     banner: { js: "#!/usr/bin/env node" },
     target: "node14", // so that it can tell an old Node that it is too old
   }),
-  buildInParts({
-    ...options,
-    entryPoints: ["server/cli/main.ts"],
-    outfile: join(root, "dist/cli/main.cjs"),
-    plugins: [...options.plugins, withoutProtocol],
-  }),
+  buildInParts(
+    {
+      ...options,
+      entryPoints: ["server/cli/main.ts"],
+      outfile: join(root, "dist/cli/main.cjs"),
+      plugins: [...options.plugins, withoutProtocol, withoutParser],
+    },
+    WITHOUT_MISTAKES,
+  ),
   build({ ...options, entryPoints: ["server/lsp/launch.ts"], outfile: "dist/extension/server/lsp.cjs" }),
-  buildInParts({
-    ...options,
-    entryPoints: ["server/lsp/main.ts"],
-    outfile: join(root, "dist/extension/server/server.cjs"),
-  }),
+  buildInParts(
+    {
+      ...options,
+      entryPoints: ["server/lsp/main.ts"],
+      outfile: join(root, "dist/extension/server/server.cjs"),
+    },
+    WITHOUT_MISTAKES,
+  ),
   build({
     ...options,
     entryPoints: ["server/lsp/browser.ts"],

@@ -18,9 +18,9 @@ export async function thirdPartyNotices({ inputs }: Pick<Metafile, "inputs">, ro
 
 const RULE = `\n${"-".repeat(80)}\n\n`;
 
-/** `node_modules/a/node_modules/b` for a file in it. */
+/** `node_modules/a/node_modules/b` for a file in it; undefined for our own, and for what a plugin of the bundler made. */
 function packageFolder(file: string): string | undefined {
-  return /^.*node_modules\/(?:@[^/]+\/)?[^/]+/.exec(file)?.[0];
+  return /^[^:]*node_modules\/(?:@[^/]+\/)?[^/]+/.exec(file)?.[0];
 }
 
 async function licence(folder: string): Promise<{ title: string; text: string }> {

@@ -12,8 +12,8 @@ export class BrokenParts {
 
   /** Cost: linear in the declarations, blocks and errors, once they are in order. */
   constructor(result: ParseResult) {
+    if (result.parserErrors.length === 0) return;
     const places = brokenPlaces(result);
-    if (places.length === 0) return;
     const root = result.value as Document;
     const declarations = inOrder([...root.uses, ...root.declarations]);
     const blocks = inOrder(

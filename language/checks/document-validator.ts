@@ -7,6 +7,7 @@ import {
   type DocumentValidator,
   interruptAndCheck,
   type LangiumDocument,
+  type ParseResult,
   type ValidationOptions,
 } from "langium";
 import { comparePositions } from "../../shared/position.ts";
@@ -14,7 +15,6 @@ import type { DrillwrightServices } from "../core-module.ts";
 import { CHECKS } from "../generated/checks.ts";
 import type { Document } from "../generated/tree/ast.ts";
 import type { Names } from "../names/names.ts";
-import type { Explanation } from "../syntax/slip.ts";
 import { syntaxErrors } from "../syntax/syntax-errors.ts";
 import { BrokenParts } from "./broken-parts.ts";
 import {
@@ -89,8 +89,7 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
     options?: ValidationOptions,
     cancelToken?: Cancellation.CancellationToken,
   ): Promise<Diagnostic[]> {
-    const errors = syntaxErrors(document.parseResult);
-    const diagnostics = syntaxDiagnostics(errors);
+    const diagnostics = syntaxDiagnostics(document.parseResult);
     const broken = new BrokenParts(document.parseResult);
     const isBroken = (node: AstNode) => broken.includes(node);
     const file = document as LangiumDocument<Document>;
@@ -99,7 +98,7 @@ export class DrillwrightDocumentValidator implements DocumentValidator {
     const context: CheckContext = {
       document: file,
       names: this.names,
-      hasSyntaxErrors: errors.length > 0,
+      hasSyntaxErrors: diagnostics.length > 0,
       isBroken,
       meanings: new Meanings(file, this.names, isBroken, errorsFound, this.memory),
       report: (finding) => {
@@ -225,8 +224,9 @@ function rangeOf(cst: CstNode | undefined): TextRange {
   return { start, end: { line: start.line, character: start.character + firstLine.trimEnd().length } };
 }
 
-function syntaxDiagnostics(errors: readonly Explanation[]): Diagnostic[] {
-  return errors.map(({ message, range, fixes }) => ({
+function syntaxDiagnostics(result: ParseResult): Diagnostic[] {
+  if (result.parserErrors.length === 0) return [];
+  return syntaxErrors(result).map(({ message, range, fixes }) => ({
     message,
     range,
     severity: SEVERITY_NUMBERS.error,

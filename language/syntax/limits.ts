@@ -8,3 +8,6 @@ export const MOST_OPERATORS = 200;
 
 /** Deepest nesting of rules. Only brackets in formulas nest, three rules each. */
 export const DEEPEST = 200;
+
+/** Thrown out of the parser where a text is more than it should take on. */
+export class TooComplex extends Error {}

@@ -10,8 +10,8 @@ import {
   ruleName,
   type Strategy,
 } from "../../language/syntax/engine.ts";
-import { createRecoveringParser } from "../../language/syntax/guarded-parser.ts";
 import type { StoredLook, StoredStep } from "../../language/syntax/lookahead.ts";
+import { createRecoveringParser } from "../../language/syntax/recovering-parser.ts";
 import { nameOf, type Token, type TokenType } from "../../language/syntax/tokens.ts";
 
 /** Most tokens a place may need to decide. A grammar that needs more there is hard on readers, too. */
