@@ -4,21 +4,15 @@
  * part is a function of its own, as bundlers write them for browsers.
  */
 import { createHash } from "node:crypto";
-import { writeFileSync } from "node:fs";
-import { basename, dirname, join, relative, resolve } from "node:path";
-import { type BuildOptions, build, type Metafile, type Plugin, transform } from "esbuild";
-
-/**
- * Imports that become parts of their own, each loaded when something of it is first called: what most runs never need.
- * By importing files: what they import, with the functions and classes that they call or make instances of. They may do
- * nothing else with them.
- */
-export type LateImports = Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
+import { readFileSync, writeFileSync } from "node:fs";
+import { basename, join } from "node:path";
+import { type BuildOptions, build, type Metafile, transform } from "esbuild";
+import { LateImports, type LateNames } from "./late-imports.ts";
 
 /**
  * Writes a script that is a function, to be called with what a CommonJS module is given: `requireCompiled` does.
  * @param options for one entry point
- * @throws Error where a late import is not there: the framework may have moved it.
+ * @throws Error where a late import is not there, or a module exports what changes
  */
 export async function buildInParts(
   options: BuildOptions & {
@@ -26,34 +20,48 @@ export async function buildInParts(
     readonly entryPoints: readonly [string];
     readonly outfile: string;
   },
-  lateImports: LateImports,
+  lateNames: LateNames,
 ): Promise<Metafile> {
-  const { absWorkingDir: root, outfile, entryPoints, target = "esnext", supported = {}, ...others } = options;
-  const late = new Late(root, lateImports);
+  const {
+    absWorkingDir: root,
+    outfile,
+    entryPoints,
+    plugins = [],
+    target = "esnext",
+    supported = {},
+    ...others
+  } = options;
+  const late = new LateImports(root, lateNames);
   const { outputFiles, metafile } = await build({
     ...others,
-    plugins: [...(others.plugins ?? []), late.plugin],
     absWorkingDir: root,
-    target,
     entryPoints: [...entryPoints],
+    plugins: [...plugins, late.plugin],
+    target,
     format: "esm",
     splitting: true,
     outdir: "parts",
     chunkNames: "[hash]",
+    minifyWhitespace: false, // statements on lines of their own are found below
+    minifyIdentifiers: true,
+    minifySyntax: true,
+    minify: false,
     write: false,
     metafile: true,
   });
   late.assertFound();
+  assertConstantExports(metafile, root);
   const parts = await Promise.all(
     outputFiles.map(async ({ path, text }) => {
-      const { code } = await transform(late.requiredIn(text, metafile), {
+      const body = linked(late.requiredIn(text, metafile));
+      const { code } = await transform(body, {
         target,
         supported,
         format: "cjs",
         minify: true,
         logLevel: "error",
       });
-      return `${JSON.stringify(basename(path))}: (exports, require, module) => {${code}}`;
+      return `${JSON.stringify(basename(path))}: (require, later) => {${code}}`;
     }),
   );
   const [entry = ""] = Object.keys(metafile.outputs).filter(
@@ -61,6 +69,38 @@ export async function buildInParts(
   );
   writeFileSync(outfile, withId(asAscii(script(parts, basename(entry)))));
   return metafile;
+}
+
+/**
+ * The text of a part as the body of a function that returns its exports. What it imports becomes constants: a property of
+ * the other part, as bundlers have it, would be looked up at each use, in code that mostly runs once.
+ */
+function linked(text: string): string {
+  return text
+    .replace(/^import (?:([^"]+) from )?("[^"]+");$/gm, (_, what: string | undefined, from: string) => {
+      const names = what?.replace(/ as /g, ": ");
+      if (names === undefined) return `require(${from});`;
+      if (names.startsWith("{")) return `const ${names} = require(${from});`;
+      return `const ${names.replace("*: ", "")} = require(${from});`;
+    })
+    .replace(/^export \{([^}]*)\};$/m, (_, names: string) => {
+      const properties = names.split(",").map((name) => name.trim().split(" as ").reverse().join(": "));
+      return `return {${properties.join(", ")}};`;
+    })
+    .replace(/\bimport\(("\.\/[^"]+")\)/g, "later($1)");
+}
+
+/** Counts for itself. */
+const CHANGING = "node_modules/chevrotain/lib/src/scan/tokens.js";
+
+/** Constants are only as good as what they are made of. @throws Error where something exported may change */
+function assertConstantExports({ inputs }: Metafile, root: string): void {
+  for (const path of Object.keys(inputs)) {
+    if (!/\.(?:ts|m?js)$/.test(path) || path.includes(":") || path.endsWith(CHANGING)) continue;
+    if (/^export let\b/m.test(readFileSync(join(root, path), "utf8"))) {
+      throw new Error(`${path} exports a variable, which other parts of the bundle would not see change.`);
+    }
+  }
 }
 
 /** Says which text it is, for those who keep something of it. */
@@ -78,12 +118,14 @@ const loaded = {};
 const load = (name) => {
   const part = name.slice("./".length);
   if (!Object.hasOwn(parts, part)) return require(name);
+  if (loaded[part] === null) throw new Error("The part " + part + " needs itself.");
   if (loaded[part] === undefined) {
-    loaded[part] = { exports: {} };
-    parts[part](loaded[part].exports, load, loaded[part]);
+    loaded[part] = null;
+    loaded[part] = parts[part](load, later) ?? {};
   }
-  return loaded[part].exports;
+  return loaded[part];
 };
+const later = async (name) => load(name);
 load("./${entry}");
 })
 `;
@@ -92,71 +134,4 @@ load("./${entry}");
 /** Text of ASCII alone is read faster. Where the bundler leaves other characters, in regular expressions, these escapes mean the same. */
 function asAscii(text: string): string {
   return text.replace(/[^\0-\x7F]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, "0")}`);
-}
-
-class Late {
-  private readonly imports: LateImports;
-  private readonly root: string;
-  private readonly missing: Set<string>;
-  /** What is called of each module, by its path. */
-  private readonly called = new Map<string, Set<string>>();
-
-  constructor(root: string, imports: LateImports) {
-    this.root = root;
-    this.imports = imports;
-    this.missing = new Set(
-      Object.entries(imports).flatMap(([importer, from]) =>
-        Object.keys(from).map((path) => `${importer} ${path}`),
-      ),
-    );
-    for (const [importer, from] of Object.entries(imports)) {
-      for (const [path, names] of Object.entries(from)) {
-        const module = resolve(root, dirname(importer), path);
-        const called = this.called.get(module) ?? new Set();
-        this.called.set(module, called);
-        for (const name of names) called.add(name);
-      }
-    }
-  }
-
-  /** Puts functions of the same names in the place of what is imported. */
-  get plugin(): Plugin {
-    return {
-      name: "late",
-      setup: ({ onResolve, onLoad }) => {
-        onResolve({ filter: /^\./ }, ({ path, importer }) => {
-          const from = relative(this.root, importer);
-          if (this.imports[from]?.[path] === undefined) return undefined;
-          this.missing.delete(`${from} ${path}`);
-          return { path: join(dirname(importer), path), namespace: "late" };
-        });
-        onLoad({ filter: /./, namespace: "late" }, ({ path }) => ({
-          resolveDir: dirname(path),
-          contents: [
-            `const late = () => import(${JSON.stringify(`./${basename(path)}`)});`,
-            ...[...(this.called.get(path) ?? [])].map(
-              (name) =>
-                `export function ${name}(...args) { return new.target ? new (late().${name})(...args) : late().${name}(...args); }`,
-            ),
-          ].join("\n"),
-        }));
-      },
-    };
-  }
-
-  /** In parts, a late module is not awaited but called for: what calls it cannot wait. */
-  requiredIn(text: string, { outputs }: Metafile): string {
-    let required = text;
-    for (const [path, { entryPoint }] of Object.entries(outputs)) {
-      if (entryPoint === undefined || !this.called.has(resolve(this.root, entryPoint))) continue;
-      const name = JSON.stringify(`./${basename(path)}`);
-      required = required.replaceAll(`import(${name})`, `require(${name})`);
-    }
-    return required;
-  }
-
-  assertFound(): void {
-    if (this.missing.size === 0) return;
-    throw new Error(`No longer imported, so cannot be late: ${[...this.missing].join(", ")}`);
-  }
 }

@@ -4,7 +4,8 @@ import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type BuildOptions, build, type Metafile, type Plugin } from "esbuild";
 import { toolVersion } from "../server/node/version.ts";
-import { buildInParts, type LateImports } from "./parts.ts";
+import type { LateNames } from "./late-imports.ts";
+import { buildInParts } from "./parts.ts";
 import { thirdPartyNotices } from "./third-party-notices.ts";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -49,7 +50,7 @@ const withoutProtocol: Plugin = {
  * The parser and what explains mistakes: texts without one are read by the reader that is written from the grammar. And
  * services of the framework that nobody asks for.
  */
-const WITHOUT_MISTAKES: LateImports = {
+const WITHOUT_MISTAKES: LateNames = {
   "language/syntax/guarded-parser.ts": { "./recovering-parser.ts": ["createRecoveringParser"] },
   "language/checks/document-validator.ts": { "../syntax/syntax-errors.ts": ["syntaxErrors"] },
   "language/checks/broken-parts.ts": { "../syntax/syntax-errors.ts": ["brokenPlaces"] },
