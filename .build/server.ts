@@ -74,8 +74,8 @@ const WITHOUT_MISTAKES: LateNames = {
 const WITH_PARSER = ["error-messages.ts", "recovering-parser.ts", "slip-tokens.ts"];
 
 /**
- * All that the framework exports is in one module, and whoever asks for something of it would be given the parser with it:
- * this leaves it out.
+ * All that the framework exports is in one module, and whoever asks for something of it would be given the parser with it,
+ * and what reads comments: this leaves them out.
  */
 const withoutParser: Plugin = {
   name: "without parser",
@@ -84,13 +84,17 @@ const withoutParser: Plugin = {
     const index = join(root, "node_modules/langium/lib/index.js");
     onResolve({ filter: /^langium$|^\.\.\/index\.js$/ }, ({ path, importer }) => {
       const isWanted =
-        path === "langium" ? !WITH_PARSER.includes(basename(importer)) : importer.startsWith(dirname(index));
+        path === "langium"
+          ? !WITH_PARSER.includes(basename(importer))
+          : importer.startsWith(dirname(index));
       return isWanted ? { path: index, suffix } : undefined;
     });
     onLoad({ filter: /langium.lib.index\.js$/ }, ({ path, suffix: asked }) => {
       if (asked !== suffix) return undefined;
-      const whole = readFileSync(path, "utf8");
-      return { contents: whole.replace("./parser/index.js", "./parser/value-converter.js") };
+      const contents = readFileSync(path, "utf8")
+        .replace("./parser/index.js", "./parser/value-converter.js")
+        .replace("export * from './documentation/index.js';", "");
+      return { contents };
     });
   },
 };

@@ -166,7 +166,9 @@ export class Lowering {
   }
 
   private documentation(node: AstNode): string | undefined {
-    return this.services.documentation.DocumentationProvider.getDocumentation(node);
+    const { documentation } = this.services;
+    if (documentation.CommentProvider.getComment(node) === undefined) return undefined; // most have none, and what reads one is large
+    return documentation.DocumentationProvider.getDocumentation(node);
   }
 }
 
