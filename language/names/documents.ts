@@ -1,11 +1,19 @@
 /** Finds a file by its URI. */
-import { DefaultLangiumDocuments, type LangiumDocument, type Stream, stream, type URI } from "langium";
+import {
+  DefaultLangiumDocuments,
+  type LangiumDocument,
+  type Stream,
+  stream,
+  type URI,
+  UriTrie,
+} from "langium";
 
 /**
  * The framework takes a URI apart and walks from folder to folder. Every reference asks for the files that its own file
  * uses, so that here one look finds what has been added under just this URI; and every change asks for all files.
  */
 export class DrillwrightDocuments extends DefaultLangiumDocuments {
+  protected override readonly documentTrie = new RememberingTrie<LangiumDocument>();
   private readonly byUri = new Map<string, LangiumDocument>();
 
   /** Those of now, in the order in which they were added. */
@@ -40,5 +48,19 @@ export class DrillwrightDocuments extends DefaultLangiumDocuments {
 
   private forget(document: LangiumDocument | undefined): void {
     if (document !== undefined) this.byUri.delete(document.uri.toString());
+  }
+}
+
+/** Whether a file is there is asked several times before it is added, and putting its URI in order takes as long as finding it. */
+class RememberingTrie<T> extends UriTrie<T> {
+  private asked: string | URI = "";
+  private answer = "";
+
+  protected override normalizeUri(uri: string | URI): string {
+    if (uri !== this.asked) {
+      this.answer = super.normalizeUri(uri);
+      this.asked = uri;
+    }
+    return this.answer;
   }
 }

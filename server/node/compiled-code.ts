@@ -74,8 +74,8 @@ const SECTOR = 512;
  * lengths only. A checksum of every byte would need a part of Node that takes longer to load than what it is there to save.
  */
 function checkOf(code: Buffer): number {
+  const words = new DataView(code.buffer, code.byteOffset, code.length);
   let check = code.length;
-  for (let at = 0; at + 4 <= code.length; at += SECTOR)
-    check = (Math.imul(check, 31) + code.readInt32LE(at)) | 0;
+  for (let at = 0; at + 4 <= code.length; at += SECTOR) check = (check * 31 + words.getInt32(at)) | 0;
   return check >>> 0;
 }
