@@ -47,10 +47,10 @@ const withoutProtocol: Plugin = {
 };
 
 /**
- * The parser and what explains mistakes: texts without one are read by the reader that is written from the grammar. And
- * services of the framework that nobody asks for.
+ * What most runs never call. The parser and what explains mistakes: texts without one are read by the reader that is written
+ * from the grammar. Services of the framework that nobody asks for. And the flight model.
  */
-const WITHOUT_MISTAKES: LateNames = {
+const SELDOM_CALLED: LateNames = {
   "language/syntax/guarded-parser.ts": { "./recovering-parser.ts": ["createRecoveringParser"] },
   "language/checks/document-validator.ts": { "../syntax/syntax-errors.ts": ["syntaxErrors"] },
   "language/checks/broken-parts.ts": { "../syntax/syntax-errors.ts": ["brokenPlaces"] },
@@ -58,6 +58,11 @@ const WITHOUT_MISTAKES: LateNames = {
     "./syntax/error-messages.ts": ["DrillwrightParserErrorMessages"],
     "./syntax/slip-tokens.ts": ["DrillwrightTokenBuilder"],
   },
+  "server/scoring/physics.ts": {
+    "../flight/launch-efficiency.ts": ["launchEfficiency"],
+    "../flight/standard-carry.ts": ["standardCarry"],
+  },
+  "server/flight/cross-checks.ts": { "./flight-cross-checks.ts": ["disagreementsWithFlight"] },
   "node_modules/langium/lib/default-module.js": {
     "./documentation/documentation-provider.js": ["JSDocDocumentationProvider"],
     "./languages/grammar-config.js": ["createGrammarConfig"],
@@ -84,9 +89,7 @@ const withoutParser: Plugin = {
     const index = join(root, "node_modules/langium/lib/index.js");
     onResolve({ filter: /^langium$|^\.\.\/index\.js$/ }, ({ path, importer }) => {
       const isWanted =
-        path === "langium"
-          ? !WITH_PARSER.includes(basename(importer))
-          : importer.startsWith(dirname(index));
+        path === "langium" ? !WITH_PARSER.includes(basename(importer)) : importer.startsWith(dirname(index));
       return isWanted ? { path: index, suffix } : undefined;
     });
     onLoad({ filter: /langium.lib.index\.js$/ }, ({ path, suffix: asked }) => {
@@ -130,7 +133,7 @@ const [, commandLine, , languageServer, worker] = await Promise.all([
       outfile: join(root, "dist/cli/main.cjs"),
       plugins: [...options.plugins, withoutProtocol, withoutParser],
     },
-    WITHOUT_MISTAKES,
+    SELDOM_CALLED,
   ),
   build({ ...options, entryPoints: ["server/lsp/launch.ts"], outfile: "dist/extension/server/lsp.cjs" }),
   buildInParts(
@@ -139,7 +142,7 @@ const [, commandLine, , languageServer, worker] = await Promise.all([
       entryPoints: ["server/lsp/main.ts"],
       outfile: join(root, "dist/extension/server/server.cjs"),
     },
-    WITHOUT_MISTAKES,
+    SELDOM_CALLED,
   ),
   build({
     ...options,

@@ -1,13 +1,10 @@
 /** Shots whose readings do not fit together: a value that was measured, against what the others make of it. */
 import type { Conditions } from "../../shared/plan-model.ts";
-import { COEFFICIENTS } from "./coefficients.ts";
-import { placeOf } from "./conditions.ts";
 import { DEGREE } from "./constants.ts";
 import { curveFrom, deliveryFrom, type Values } from "./derived-metrics.ts";
-import { type Flight, fly } from "./fly.ts";
+import { disagreementsWithFlight } from "./flight-cross-checks.ts";
 import { type ClubDelivery, FACE_SHARE, type Strike, startByShare, strikeOf } from "./impact.ts";
 import { LAUNCH, launchFrom, measured, type Readings } from "./measured-launch.ts";
-import { validityOf } from "./validity.ts";
 
 /** A reading outside what the others allow. SI, target frame. */
 export interface Disagreement {
@@ -42,7 +39,13 @@ const OFF_CENTRE =
  */
 export function disagreements(readings: Readings, conditions: Conditions | null): Disagreement[] {
   const values = measuredOnly(readings);
-  return [...fromClub(values), ...fromCurve(values), ...fromFlight(values, conditions)];
+  const launch = measured({ values, derived: [] }, LAUNCH);
+  const isFlightKnown = conditions !== null && typeof launch !== "string";
+  return [
+    ...fromClub(values),
+    ...fromCurve(values),
+    ...(isFlightKnown ? disagreementsWithFlight(values, launchFrom(launch), conditions) : []),
+  ].filter(({ measured, low, high }) => measured < low || measured > high);
 }
 
 function measuredOnly({ values, derived }: Readings): Values {
@@ -50,11 +53,6 @@ function measuredOnly({ values, derived }: Readings): Values {
   const kept: Record<string, number> = {};
   for (const [metric, value] of Object.entries(values)) if (!derived.includes(metric)) kept[metric] = value;
   return kept;
-}
-
-/** None where the reading is inside. */
-function outside(found: Disagreement): Disagreement[] {
-  return found.measured < found.low || found.measured > found.high ? [found] : [];
 }
 
 const OF_CLUB: readonly (readonly [metric: string, of: keyof Angles, reason: string])[] = [
@@ -77,7 +75,7 @@ function fromClub(values: Values): Disagreement[] {
     if (measured === undefined || (measured >= least && measured <= most)) return [];
     const slack = spread(delivery, of);
     const [low, high] = [least - slack, most + slack];
-    return outside({ metric, measured, low, high, from: CLUB, by: "geometry", reason });
+    return [{ metric, measured, low, high, from: CLUB, by: "geometry" as const, reason }];
   });
 }
 
@@ -104,53 +102,6 @@ function fromCurve(values: Values): Disagreement[] {
   const from = ["carry", "offline", "start-direction"];
   const reason =
     "A curve that was counted from another line does that, and so does a side that was read the wrong way round.";
-  return outside({
-    metric: "curve",
-    measured,
-    low: made - slack,
-    high: made + slack,
-    from,
-    by: "geometry",
-    reason,
-  });
+  const [low, high] = [made - slack, made + slack];
+  return [{ metric: "curve", measured, low, high, from, by: "geometry", reason }];
 }
-
-/** How far from the model a flight may be before it is worth a look: balls differ, and so do coefficients. */
-const CARRY_SHARE = { supported: 0.15, extrapolated: 0.25 } as const;
-
-/** Carry and curve against the flight model, of a ball that carries as stated. */
-function fromFlight(values: Values, conditions: Conditions | null): Disagreement[] {
-  if (conditions === null || (values.carry === undefined && values.curve === undefined)) return [];
-  const place = placeOf(conditions);
-  const shot = typeof place === "string" ? place : measured({ values, derived: [] }, LAUNCH);
-  if (typeof shot === "string" || typeof place === "string") return [];
-  const launch = launchFrom(shot);
-  const { status } = validityOf(launch, place.surroundings);
-  if (status === "unsupported") return [];
-  const flight = fly(launch, place.surroundings, COEFFICIENTS.ss94_flat);
-  /** How far the other coefficient set is from this one: looked at only where it matters. */
-  let other: Flight | undefined;
-  const uncertainty = (metric: "carry" | "curve") => {
-    other ??= fly(launch, place.surroundings, COEFFICIENTS.ss94);
-    return Math.abs(flight[metric] - other[metric]);
-  };
-  return (["carry", "curve"] as const).flatMap((metric) => {
-    const reading = values[metric];
-    const made = flight[metric] * place.carryFactor;
-    const slack = metric === "carry" ? CARRY_SHARE[status] * made : 8 + 0.5 * Math.abs(made);
-    if (reading === undefined || Math.abs(reading - made) <= slack) return [];
-    const most = slack + uncertainty(metric);
-    return outside({
-      metric,
-      measured: reading,
-      low: made - most,
-      high: made + most,
-      from: LAUNCH,
-      by: "model",
-      reason: OTHER_BALL,
-    });
-  });
-}
-
-const OTHER_BALL =
-  "A ball that flies unlike a new one does that, wind that was not as stated, and a spin that was not measured.";

@@ -1,8 +1,8 @@
 /** Flights as a table for other programs. Every column says that it is an estimate, and in which unit it is. */
 import { csvLine } from "../../../shared/csv.ts";
 import { DEGREE, RPM } from "../../flight/constants.ts";
-import type { FlightMetric } from "../../flight/derived-metrics.ts";
 import type { Estimate } from "../../flight/estimate.ts";
+import type { FlightMetric } from "../../flight/estimated-flight.ts";
 import type { LaunchEstimates } from "./estimates.ts";
 import { LAUNCH_METRICS } from "./launches.ts";
 

@@ -10,14 +10,9 @@ import { COEFFICIENTS } from "../../flight/coefficients.ts";
 import { placeOf } from "../../flight/conditions.ts";
 import { DEGREE, RPM } from "../../flight/constants.ts";
 import { type Disagreement, disagreements } from "../../flight/cross-checks.ts";
-import {
-  type Derived,
-  deliveryFrom,
-  derivedMetrics,
-  estimatedFlight,
-  type FlightMetric,
-} from "../../flight/derived-metrics.ts";
+import { type Derived, deliveryFrom, derivedMetrics } from "../../flight/derived-metrics.ts";
 import type { Estimate } from "../../flight/estimate.ts";
+import { estimatedFlight, type FlightMetric } from "../../flight/estimated-flight.ts";
 import type { Launch } from "../../flight/launch.ts";
 import { launchEfficiency } from "../../flight/launch-efficiency.ts";
 import { LAUNCH, launchFrom, measured, type Readings } from "../../flight/measured-launch.ts";

@@ -1,7 +1,7 @@
 /** One flight for people, with all that is said of it. */
 import { formatAmount, formatNumber, formatRange, formatReading } from "../../../shared/quantity.ts";
-import type { FlightMetric } from "../../flight/derived-metrics.ts";
 import type { Estimate, Estimated } from "../../flight/estimate.ts";
+import type { FlightMetric } from "../../flight/estimated-flight.ts";
 import type { StatedAir } from "./conditions.ts";
 import type { Bounds, LaunchEstimates, Worth } from "./estimates.ts";
 import { LAUNCH_METRICS } from "./launches.ts";
