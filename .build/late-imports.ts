@@ -1,10 +1,12 @@
 /** Imports that become parts of a bundle of their own, each loaded when something of it is first called. */
+import { isBuiltin } from "node:module";
 import { basename, dirname, posix, relative, resolve } from "node:path";
 import type { Metafile, Plugin } from "esbuild";
 
 /**
  * By importing modules: what they import, with the functions and classes that they call or make instances of. They may do
- * nothing else with them. Modules are named by their paths in the repository, or from `node_modules` on.
+ * nothing else with them. Modules are named by their paths in the repository, or from `node_modules` on. What is imported is
+ * named as it is there: a relative path, or a module of Node.
  */
 export type LateNames = Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
 
@@ -23,7 +25,7 @@ export class LateImports {
     this.byImporter = byImporter;
     for (const [importer, imports] of Object.entries(byImporter)) {
       for (const [path, names] of Object.entries(imports)) {
-        const module = posix.join(posix.dirname(importer), path);
+        const module = isBuiltin(path) ? path : posix.join(posix.dirname(importer), path);
         this.called.set(module, new Set([...(this.called.get(module) ?? []), ...names]));
         this.missing.add(described(importer, path));
       }
@@ -35,16 +37,23 @@ export class LateImports {
     return {
       name: "late imports",
       setup: ({ onResolve, onLoad }) => {
-        onResolve({ filter: /^\./ }, ({ path, importer }) => {
+        onResolve({ filter: /./ }, ({ path, importer }) => {
           const from = this.nameOf(importer);
           if (this.byImporter[from]?.[path] === undefined) return undefined;
           this.missing.delete(described(from, path));
-          return { path: resolve(dirname(importer), path), namespace: NAMESPACE };
+          return { path: isBuiltin(path) ? path : resolve(dirname(importer), path), namespace: NAMESPACE };
         });
-        onLoad({ filter: /./, namespace: NAMESPACE }, ({ path }) => ({
-          resolveDir: dirname(path),
-          contents: standIn(basename(path), this.called.get(this.nameOf(path)) ?? new Set()),
-        }));
+        onLoad({ filter: /./, namespace: NAMESPACE }, ({ path }) =>
+          isBuiltin(path)
+            ? { contents: standIn(`require(${JSON.stringify(path)})`, this.called.get(path)) }
+            : {
+                contents: standIn(
+                  `import(${JSON.stringify(`./${basename(path)}`)})`,
+                  this.called.get(this.nameOf(path)),
+                ),
+                resolveDir: dirname(path),
+              },
+        );
       },
     };
   }
@@ -77,11 +86,11 @@ function described(importer: string, path: string): string {
 }
 
 /** A module that loads another one when something of it is called. */
-function standIn(file: string, names: ReadonlySet<string>): string {
+function standIn(loading: string, names: ReadonlySet<string> = new Set()): string {
   const functions = [...names].map(
     (name) => `export function ${name}(...args) {
       return new.target === undefined ? late().${name}(...args) : new (late().${name})(...args);
     }`,
   );
-  return [`const late = () => import(${JSON.stringify(`./${file}`)});`, ...functions].join("\n");
+  return [`const late = () => ${loading};`, ...functions].join("\n");
 }

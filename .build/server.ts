@@ -29,6 +29,20 @@ const silent: Plugin = {
   },
 };
 
+/** The protocol's library is a CommonJS module of four hundred exports: bundlers make copies of all for who imports three. */
+const withFewNames: Plugin = {
+  name: "with few names",
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^vscode-languageserver\/node$/ }, ({ path, kind }) =>
+      kind === "import-statement" ? { path, namespace: "few" } : undefined,
+    );
+    onLoad({ filter: /./, namespace: "few" }, ({ path }) => ({
+      resolveDir: root,
+      contents: `export const { AbstractMessageWriter, createConnection, ProposedFeatures } = require(${JSON.stringify(path)});`,
+    }));
+  },
+};
+
 /** Of the editors' protocol the framework's core needs four small things; its whole would be loaded by every command. */
 const withoutProtocol: Plugin = {
   name: "without protocol",
@@ -75,14 +89,36 @@ const SELDOM_CALLED: LateNames = {
   },
 };
 
+/** And what an editor may never ask for, or asks for later. */
+const SELDOM_CALLED_BY_EDITORS: LateNames = {
+  "language/editor/editor-module.ts": {
+    "./completion/completion-parser.ts": ["createCompletionParser"],
+    "../syntax/lexer.ts": ["createLexer"],
+  },
+  "server/lsp/main.ts": { "node:crypto": ["createHash"] },
+  "server/node/growing-file.ts": {
+    "node:crypto": ["createHash"],
+    "node:fs/promises": ["open", "stat"],
+  },
+  "node_modules/vscode-jsonrpc/lib/node/main.js": { crypto: ["randomBytes"] },
+  "node_modules/vscode-languageserver/lib/node/files.js": { child_process: ["fork", "spawnSync"] },
+};
+
 /** Ours that extend or make the parser. */
-const WITH_PARSER = ["error-messages.ts", "recovering-parser.ts", "slip-tokens.ts"];
+const WITH_PARSER = [
+  "completion-parser.ts",
+  "error-messages.ts",
+  "lexer.ts",
+  "recovering-parser.ts",
+  "slip-tokens.ts",
+];
 
 /**
  * All that the framework exports is in one module, and whoever asks for something of it would be given the parser with it,
  * and what reads comments: this leaves them out.
+ * @param parts what else is left out, as the framework's module names it
  */
-const withoutParser: Plugin = {
+const withoutParser = (...parts: readonly string[]): Plugin => ({
   name: "without parser",
   setup({ onResolve, onLoad }) {
     const suffix = "?without-parser";
@@ -94,13 +130,11 @@ const withoutParser: Plugin = {
     });
     onLoad({ filter: /langium.lib.index\.js$/ }, ({ path, suffix: asked }) => {
       if (asked !== suffix) return undefined;
-      const contents = readFileSync(path, "utf8")
-        .replace("./parser/index.js", "./parser/value-converter.js")
-        .replace("export * from './documentation/index.js';", "");
-      return { contents };
+      const whole = readFileSync(path, "utf8").replace("./parser/index.js", "./parser/value-converter.js");
+      return { contents: parts.reduce((rest, part) => rest.replace(`export * from '${part}';`, ""), whole) };
     });
   },
-};
+});
 
 const options = {
   absWorkingDir: root,
@@ -131,7 +165,7 @@ const [, commandLine, , languageServer, worker] = await Promise.all([
       ...options,
       entryPoints: ["server/cli/main.ts"],
       outfile: join(root, "dist/cli/main.cjs"),
-      plugins: [...options.plugins, withoutProtocol, withoutParser],
+      plugins: [...options.plugins, withoutProtocol, withoutParser("./documentation/index.js")],
     },
     SELDOM_CALLED,
   ),
@@ -141,8 +175,9 @@ const [, commandLine, , languageServer, worker] = await Promise.all([
       ...options,
       entryPoints: ["server/lsp/main.ts"],
       outfile: join(root, "dist/extension/server/server.cjs"),
+      plugins: [...options.plugins, withFewNames, withoutParser()],
     },
-    SELDOM_CALLED,
+    { ...SELDOM_CALLED, ...SELDOM_CALLED_BY_EDITORS },
   ),
   build({
     ...options,

@@ -34,7 +34,7 @@ export interface DrillwrightAddedServices {
 export type DrillwrightServices = LangiumCoreServices & DrillwrightAddedServices;
 
 /** Stated here, as finding it out would read the grammar, which nothing else needs where a text has no mistake. */
-const GRAMMAR_CONFIG: GrammarConfig = {
+export const GRAMMAR_CONFIG: GrammarConfig = {
   multilineCommentRules: ["ML_COMMENT"],
   nameRegexp: CstUtils.DefaultNameRegexp,
 };

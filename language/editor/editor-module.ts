@@ -1,5 +1,5 @@
 /** The services of an editor: those of the language, and one file here for each feature of the protocol. */
-import { createGrammarConfig, inject, type Module } from "langium";
+import { DefaultReferences, inject, type Module } from "langium";
 import {
   createDefaultModule,
   createDefaultSharedModule,
@@ -9,11 +9,17 @@ import {
   type PartialLangiumServices,
   type PartialLangiumSharedServices,
 } from "langium/lsp";
-import { type DrillwrightAddedServices, drillwrightModule, drillwrightSharedModule } from "../core-module.ts";
+import {
+  type DrillwrightAddedServices,
+  drillwrightModule,
+  drillwrightSharedModule,
+  GRAMMAR_CONFIG,
+} from "../core-module.ts";
 import { DrillwrightGeneratedModule, DrillwrightGeneratedSharedModule } from "../generated/tree/module.ts";
+import { createLexer } from "../syntax/lexer.ts";
 import { DrillwrightCallHierarchyProvider } from "./call-hierarchy-provider.ts";
 import { DrillwrightCodeActionProvider } from "./code-action-provider.ts";
-import { LateCompletionParser } from "./completion/late-completion-parser.ts";
+import { createCompletionParser } from "./completion/completion-parser.ts";
 import { DrillwrightCompletionProvider } from "./completion-provider.ts";
 import { DrillwrightDefinitionProvider } from "./definition-provider.ts";
 import { DrillwrightDocumentLinkProvider } from "./document-link-provider.ts";
@@ -23,6 +29,8 @@ import { DrillwrightFoldingRangeProvider } from "./folding-range-provider.ts";
 import { DrillwrightFormatter } from "./formatter.ts";
 import { DrillwrightFuzzyMatcher } from "./fuzzy-matcher.ts";
 import { DrillwrightHoverProvider } from "./hover-provider.ts";
+import { DrillwrightLanguageServer } from "./language-server.ts";
+import { late } from "./late-service.ts";
 import { DrillwrightNodeKindProvider } from "./node-kind-provider.ts";
 import { DrillwrightRenameProvider } from "./rename-provider.ts";
 import { DrillwrightSemanticTokenProvider } from "./semantic-token-provider.ts";
@@ -35,9 +43,11 @@ export type DrillwrightEditorServices = LangiumServices & DrillwrightAddedServic
 
 const editorModule: Module<DrillwrightEditorServices, PartialLangiumServices> = {
   parser: {
-    CompletionParser: (services) => new LateCompletionParser(services),
-    GrammarConfig: (services) => ({ ...createGrammarConfig(services), nameRegexp: WORD_CHARACTER }),
+    CompletionParser: late((services) => createCompletionParser(services)),
+    GrammarConfig: () => ({ ...GRAMMAR_CONFIG, nameRegexp: WORD_CHARACTER }),
+    Lexer: late((services) => createLexer(services)),
   },
+  references: { References: late((services) => new DefaultReferences(services)) },
   lsp: {
     CallHierarchyProvider: (services) => new DrillwrightCallHierarchyProvider(services),
     CodeActionProvider: (services) => new DrillwrightCodeActionProvider(services),
@@ -58,6 +68,7 @@ const sharedEditorModule: Module<LangiumSharedServices, PartialLangiumSharedServ
   lsp: {
     FileOperationHandler: (services) => new DrillwrightFileOperationHandler(services),
     FuzzyMatcher: () => new DrillwrightFuzzyMatcher(),
+    LanguageServer: (services) => new DrillwrightLanguageServer(services),
     NodeKindProvider: () => new DrillwrightNodeKindProvider(),
     TextDocumentContentProvider: () => new LibraryContentProvider(),
     WorkspaceSymbolProvider: (services) => new DrillwrightWorkspaceSymbolProvider(services),

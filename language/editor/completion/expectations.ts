@@ -9,12 +9,13 @@ import type { DrillwrightEditorServices } from "../editor-module.ts";
 export type Expectation = NextFeature["feature"];
 
 export class Expectations {
-  private readonly grammar: Grammar;
+  /** Read when it is asked for: an editor may never ask. */
+  private readonly grammar: () => Grammar;
   private readonly parser: LangiumCompletionParser;
   private readonly lexer: Lexer;
 
   constructor(services: DrillwrightEditorServices) {
-    this.grammar = services.Grammar;
+    this.grammar = () => services.Grammar;
     this.parser = services.parser.CompletionParser;
     this.lexer = services.parser.Lexer;
   }
@@ -31,7 +32,7 @@ export class Expectations {
   /** Whether the first word of a text is a name, and none that the grammar has another use for. */
   startsWithName(text: string): boolean {
     const [first] = this.lexer.tokenize(text, { mode: "partial" }).tokens;
-    return first !== undefined && namesOf(this.grammar).has(nameOf(first.tokenType));
+    return first !== undefined && namesOf(this.grammar()).has(nameOf(first.tokenType));
   }
 
   /** The words that a declaration, or anything else at the top of a file, begins with. */
@@ -40,7 +41,7 @@ export class Expectations {
   }
 
   private atStart(): readonly Expectation[] {
-    const entry = GrammarUtils.getEntryRule(this.grammar);
+    const entry = GrammarUtils.getEntryRule(this.grammar());
     if (entry === undefined) return [];
     return distinct(findFirstFeatures(entry.definition).flatMap((stack) => stack.at(-1) ?? []));
   }
