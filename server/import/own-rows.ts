@@ -6,7 +6,7 @@ import { type BlankTest, blankTest } from "./cells/blank.ts";
 import { type DateReading, parseDate } from "./cells/date.ts";
 import type { Bound, Columns } from "./columns.ts";
 import { list, quote, type Report } from "./finding.ts";
-import { type Lookup, lookup, remembered } from "./spelling.ts";
+import { lookup, remembered } from "./spelling.ts";
 import type { TableRow } from "./table/table.ts";
 
 /** Under which order of day and month a row belongs to the session; `any` where that makes no difference. */
@@ -51,9 +51,9 @@ export class OwnRows {
     this.#tests = [
       ...columns.players.map((column) => {
         const spellings = column.content.spellings.map(({ text, player }) => [text, player] as const);
-        return nameTest(column, "player", input.player.name, spellings);
+        return nameTest(column, "player", input.player.name, spellings, this.#isBlank);
       }),
-      ...columns.sessions.map((column) => nameTest(column, "session", input.session.name, [])),
+      ...columns.sessions.map((column) => nameTest(column, "session", input.session.name, [], this.#isBlank)),
     ];
   }
 
@@ -84,12 +84,12 @@ export class OwnRows {
 
   #standing(cells: readonly string[]): Standing {
     for (const test of this.#tests) {
-      const text = (cells[test.index] ?? "").trim();
-      if (this.#isBlank(text)) return { what: `names no ${test.noun}`, column: test.header, text: "" };
-      if (test.isOwn(text)) test.found = true;
+      const cell = cells[test.index] ?? "";
+      const whose = test.whose(cell);
+      if (whose === "own") test.found = true;
       else {
-        if (test.seen.size < MOST_SHOWN) test.seen.add(text);
-        return "another's";
+        if (whose === "another's" && test.seen.size < MOST_SHOWN) test.seen.add(cell.trim());
+        return whose;
       }
     }
     return this.#onTheDay(cells);
@@ -204,7 +204,8 @@ interface NameTest {
   readonly header: string;
   readonly noun: "player" | "session";
   readonly wanted: string;
-  readonly isOwn: (text: string) => boolean;
+  /** Of a cell. */
+  readonly whose: (cell: string) => "own" | "another's" | Unclear;
   /** Texts of others. */
   readonly seen: Set<string>;
   found: boolean;
@@ -215,14 +216,20 @@ function nameTest(
   noun: "player" | "session",
   wanted: string,
   spellings: readonly (readonly [string, string])[],
+  isBlank: BlankTest,
 ): NameTest {
-  const find: Lookup = remembered(lookup([...spellings, [wanted, wanted]], foldNumbered));
+  const find = lookup([...spellings, [wanted, wanted]], foldNumbered);
+  const unclear: Unclear = { what: `names no ${noun}`, column: header, text: "" };
   return {
     index,
     header,
     noun,
     wanted,
-    isOwn: (text) => find(text) === wanted,
+    whose: remembered((cell) => {
+      const text = cell.trim();
+      if (isBlank(text)) return unclear;
+      return find(text) === wanted ? "own" : "another's";
+    }),
     seen: new Set(),
     found: false,
   };

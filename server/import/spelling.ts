@@ -22,14 +22,14 @@ export function lookup(spellings: Iterable<readonly [text: string, name: string]
 /** How many texts a lookup remembers: of a column in which every cell is another, none need be. */
 const MOST_REMEMBERED = 10_000;
 
-/** Remembers what a lookup found: tables repeat a few names on thousands of rows. */
-export function remembered(find: Lookup): Lookup {
-  const known = new Map<string, string | undefined>();
+/** Remembers what was found of a text: tables repeat a few names on thousands of rows. */
+export function remembered<Found>(find: (text: string) => Found): (text: string) => Found {
+  const known = new Map<string, Found>();
   return (text) => {
-    const found = known.get(text);
-    if (found !== undefined || known.has(text)) return found;
-    const name = find(text);
-    if (known.size < MOST_REMEMBERED) known.set(text, name);
-    return name;
+    const before = known.get(text);
+    if (before !== undefined || known.has(text)) return before as Found;
+    const found = find(text);
+    if (known.size < MOST_REMEMBERED) known.set(text, found);
+    return found;
   };
 }
