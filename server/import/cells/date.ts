@@ -1,4 +1,5 @@
 /** Dates as tables write them. */
+import { remembered } from "../spelling.ts";
 
 /** The date a text means where the day stands before the month, and where the month does; `2026-10-12`. */
 export interface DateReading {
@@ -35,10 +36,22 @@ const MONTH_DAY = new RegExp(
  * Between points the day stands first unless `order` says otherwise; between slashes and hyphens either may, as far as
  * there is such a date. A year of two digits is one of this century. Undefined where the text is no date.
  */
-export function parseDate(
-  text: string,
-  order: "day-month-year" | "month-day-year" | null = null,
-): DateReading | undefined {
+export function parseDate(text: string, order: DateOrder | null = null): DateReading | undefined {
+  return text.length > LONGEST_REMEMBERED ? read(text, order) : READ[order ?? "either"](text);
+}
+
+type DateOrder = "day-month-year" | "month-day-year";
+
+/** A day without a time stands on many rows. The engine has a longer text hold on to all that was read with it. */
+const LONGEST_REMEMBERED = 12;
+
+const READ = {
+  "day-month-year": remembered((text) => read(text, "day-month-year")),
+  "month-day-year": remembered((text) => read(text, "month-day-year")),
+  either: remembered((text) => read(text, null)),
+};
+
+function read(text: string, order: DateOrder | null): DateReading | undefined {
   const trimmed = text.trim();
   const written = (YEAR_FIRST.exec(trimmed) ?? DIGITS.exec(trimmed))?.groups;
   if (written !== undefined) return same(date(written.year, Number(written.month), written.day));
