@@ -1,5 +1,6 @@
 /** Bundles the command line and the language server: half of what a start from the sources costs is finding modules. */
 import { chmodSync, copyFileSync, readFileSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type BuildOptions, build, type Metafile, type Plugin } from "esbuild";
@@ -8,6 +9,7 @@ import type { LateNames } from "./late-imports.ts";
 import { buildInParts } from "./parts.ts";
 import { thirdPartyNotices } from "./third-party-notices.ts";
 
+const require = createRequire(import.meta.url);
 const root = fileURLToPath(new URL("..", import.meta.url));
 
 /** The language server is a bundle of its own, which the command line loads when it is asked to serve. */
@@ -29,17 +31,19 @@ const silent: Plugin = {
   },
 };
 
-/** The protocol's library is a CommonJS module of four hundred exports: bundlers make copies of all for who imports three. */
-const withFewNames: Plugin = {
-  name: "with few names",
+/** The protocol's library is a CommonJS module of four hundred exports, of which bundlers make a copy for each importing part. */
+const withoutCopies: Plugin = {
+  name: "without copies",
   setup({ onResolve, onLoad }) {
-    onResolve({ filter: /^vscode-languageserver\/node$/ }, ({ path, kind }) =>
-      kind === "import-statement" ? { path, namespace: "few" } : undefined,
+    const namespace = "without-copies";
+    onResolve({ filter: /^vscode-languageserver(?:\/node)?$/ }, ({ kind }) =>
+      kind === "import-statement" ? { path: "vscode-languageserver/node", namespace } : undefined,
     );
-    onLoad({ filter: /./, namespace: "few" }, ({ path }) => ({
-      resolveDir: root,
-      contents: `export const { AbstractMessageWriter, createConnection, ProposedFeatures } = require(${JSON.stringify(path)});`,
-    }));
+    onLoad({ filter: /./, namespace }, ({ path }) => {
+      const names = Object.keys(require(path)).join(", ");
+      const contents = `const { ${names} } = require(${JSON.stringify(path)});\nexport { ${names} };`;
+      return { contents, resolveDir: root };
+    });
   },
 };
 
@@ -175,7 +179,7 @@ const [, commandLine, , languageServer, worker] = await Promise.all([
       ...options,
       entryPoints: ["server/lsp/main.ts"],
       outfile: join(root, "dist/extension/server/server.cjs"),
-      plugins: [...options.plugins, withFewNames, withoutParser()],
+      plugins: [...options.plugins, withoutCopies, withoutParser()],
     },
     { ...SELDOM_CALLED, ...SELDOM_CALLED_BY_EDITORS },
   ),
