@@ -170,7 +170,7 @@ const pictures: readonly Picture[] = [
     arrange: async (workbench) => {
       await workbench.openFile("mistake.drill");
       await workbench.waitForMarks("error");
-      await workbench.click("laest");
+      await workbench.goTo(10, 12);
       await workbench.runCommand("Quick Fix");
     },
   },

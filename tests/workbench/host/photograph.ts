@@ -163,7 +163,7 @@ export class Workbench {
 
   /** Waits until a text stands somewhere in the workbench outside of webviews. */
   async waitForText(text: string): Promise<void> {
-    await this.page.getByText(text).first().waitFor();
+    await this.page.getByText(text).filter({ visible: true }).first().waitFor();
   }
 
   /** The document inside the webview that is shown, for waiting and looking. */
