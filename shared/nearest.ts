@@ -3,7 +3,7 @@ import { distance } from "fastest-levenshtein";
 
 /** How many changed letters still count as a slip, for a name of this length. */
 function mostChanges(length: number): number {
-  if (length <= 3) return 1;
+  if (length <= 4) return 1;
   return length <= 7 ? 2 : 3;
 }
 

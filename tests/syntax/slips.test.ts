@@ -2,10 +2,12 @@ import { describe, expect, test } from "vitest";
 import { SYNTAX_CODE } from "../../language/checks/document-validator.ts";
 import { check, edited } from "../checks/checked-files.ts";
 import { underlined, unmark } from "../checks/marks.ts";
+import { SLIPS as CHANGES } from "./slips/changes.ts";
 import { SLIPS as CHARACTERS } from "./slips/characters.ts";
 import { SLIPS as LIMITS } from "./slips/limits.ts";
 import { SLIPS as LISTS } from "./slips/lists.ts";
 import { SLIPS as NAMES } from "./slips/names.ts";
+import { SLIPS as NEXT } from "./slips/next.ts";
 import { SLIPS as OTHER_WORDS } from "./slips/other-words.ts";
 import { SLIPS as PHRASES } from "./slips/phrases.ts";
 import { SLIPS as SHOTS } from "./slips/shots.ts";
@@ -15,10 +17,12 @@ import { SLIPS as WORDS } from "./slips/words.ts";
 const syntaxErrors = async (text: string) => (await check(text)).filter(({ code }) => code === SYNTAX_CODE);
 
 const SLIPS = [
+  ...CHANGES,
   ...CHARACTERS,
   ...LIMITS,
   ...LISTS,
   ...NAMES,
+  ...NEXT,
   ...OTHER_WORDS,
   ...PHRASES,
   ...SHOTS,

@@ -75,14 +75,22 @@ const COMPARISONS: Readonly<Record<string, string>> = {
   "≥": "at least",
 };
 
-export const comparison: Recogniser = ({ token, expected }) => {
+/** Words for a sign, with the spaces around them that a sign does not need. */
+function inPlaceOf(token: Token, words: string, before: Token | undefined, next: Token | undefined): string {
+  const spaceBefore = before !== undefined && touch(before, token) ? " " : "";
+  const spaceBehind = next !== undefined && touch(token, next) ? " " : "";
+  return spaceBefore + words + spaceBehind;
+}
+
+export const comparison: Recogniser = ({ slip, token, index, expected }) => {
   const words = token && typeOf(token) === SLIP.comparison ? COMPARISONS[token.image] : undefined;
   if (token === undefined || words === undefined) return undefined;
   if (!expected.includes(words.split(" ", 1)[0] ?? "")) return undefined; // no limit can stand here
+  const newText = inPlaceOf(token, words, slip.tokens[index - 1], slip.tokens[index + 1]);
   return {
     message: `\`${token.image}\` is said in words: write \`${words}\`.`,
     range: rangeOf(token),
-    fixes: [{ title: `Write ${words}`, edits: [{ range: rangeOf(token), newText: words }] }],
+    fixes: [{ title: `Write ${words}`, edits: [{ range: rangeOf(token), newText }] }],
   };
 };
 
@@ -94,6 +102,23 @@ export const percentInWords: Recogniser = ({ token, expected }) => {
     message: "A share of shots is written with the sign: `70 % of shots`.",
     range,
     fixes: [{ title: "Write %", edits: [{ range, newText: "%" }] }],
+  };
+};
+
+const POWERS: Readonly<Record<string, string>> = { "2": "²", "3": "³" };
+
+/** `yd^2`. */
+export const power: Recogniser = ({ slip: { tokens }, index, token }) => {
+  const [unit, number] = [tokens[index - 1], tokens[index + 1]];
+  const raised = POWERS[number?.image ?? ""];
+  if (token?.image !== "^" || typeOf(unit) !== "WORD" || !unit || !number || raised === undefined)
+    return undefined;
+  const text = unit.image + raised;
+  const range = rangeOf(unit, number);
+  return {
+    message: `A power is part of its unit: \`${text}\`.`,
+    range,
+    fixes: [{ title: `Write ${text}`, edits: [{ range, newText: text }] }],
   };
 };
 
@@ -208,8 +233,34 @@ export const mark: Recogniser = ({ slip, token, index }: Misfit) => {
       fixes: [{ title: "Take it out", edits: [{ range, newText: "" }] }],
     };
   }
+  const sign = token.image === "`" ? "A `" : `\`${token.image}\``;
   return {
-    message: `\`${token.image}\` means nothing here. Take it out, or put it in quotation marks if it belongs to a text.`,
+    message: `${sign} means nothing here. Take it out, or put it in quotation marks if it belongs to a text.`,
     range,
+  };
+};
+
+/** `**target**`, `` `carry` ``: marks around a word, with which other notations set it apart. */
+export const marksAround: Recogniser = ({ slip: { tokens }, index, token }) => {
+  if (token === undefined || !/^[*_`~]$/.test(token.image)) return undefined;
+  const line = tokens.slice(index, lastOfLine(tokens, index) + 1);
+  const isMark = ({ image }: Token) => image === token.image;
+  const first = line.findIndex((each) => !isMark(each));
+  const behind = line.slice(first).findIndex(isMark);
+  const marks = line.slice(first + behind, first + behind + first);
+  if (first < 1 || behind < 1 || marks.length < first || !marks.every(isMark)) return undefined;
+  const last = marks.at(-1) as Token;
+  return {
+    message: `Words stand without marks around them: take the ${token.image.repeat(first)} out.`,
+    range: rangeOf(token, last),
+    fixes: [
+      {
+        title: `Take the ${token.image.repeat(first)} out`,
+        edits: [
+          { range: rangeOf(token, line[first - 1]), newText: "" },
+          { range: rangeOf(marks[0] as Token, last), newText: "" },
+        ],
+      },
+    ],
   };
 };

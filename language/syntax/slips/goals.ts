@@ -1,9 +1,20 @@
 /** Goals, windows and usual numbers that leave out a word: `7 of 10 shots`, `carry at least 150 yd`, `carry ± 6 yd`. */
 import { ordinalEnding } from "../../../shared/plural.ts";
 import type { Recogniser } from "../slip.ts";
-import { nameOf, rangeOf, type Token, touch } from "../tokens.ts";
+import { excerpt, nameOf, rangeOf, type Token, touch } from "../tokens.ts";
 import { phraseBefore } from "./limits.ts";
-import { insertBefore, isNumber, LIMITS, nearby, rewrite, takeOut, typeOf } from "./nearby.ts";
+import {
+  goalAround,
+  insertBefore,
+  isNumber,
+  isWord,
+  LIMITS,
+  nearby,
+  rewrite,
+  takeOut,
+  typeOf,
+  wordsOf,
+} from "./nearby.ts";
 
 /** `7 of 10 shots` and `70 % of shots`, which begin like `7 in a row` and `2 of { … }`; and `7 at least of 10 shots`. */
 export const boundMissing: Recogniser = (misfit) => {
@@ -53,13 +64,31 @@ export const leastInARow: Recogniser = (misfit) => {
   return takeOut(`More of them do no harm as it is: \`${text}\`.`, [at, least], number);
 };
 
-/** `90 percentile of carry`. */
+/** `90 percentile of carry`, `90. percentile`. */
 export const ordinal: Recogniser = (misfit) => {
   const { before, line } = nearby(misfit);
-  const word = line[0]?.image === "%" ? line[1] : line[0];
+  const word = /^[%.]$/.test(line[0]?.image ?? "") ? line[1] : line[0];
   if (word?.image !== "percentile" || !isNumber(before) || !misfit.expected.includes("th")) return undefined;
   const text = `${before.image}${ordinalEnding(Number(before.image))} percentile`;
   return rewrite(`Percentiles are counted: \`${text}\`.`, before, word, text);
+};
+
+/** `p90 of carry`, `variance of carry`, which begin like the number of a group. */
+export const statisticUnknown: Recogniser = (misfit) => {
+  const { before: of, line } = nearby(misfit);
+  const [metric] = line;
+  const said = misfit.slip.tokens[misfit.index - 2];
+  if (of?.image !== "of" || said === undefined || !isWord(said) || !isWord(metric)) return undefined;
+  if (!misfit.expected.includes("{")) return undefined;
+  const percent = /^p(?<percent>\d{1,2})$/i.exec(said.image)?.groups?.percent;
+  if (percent !== undefined) {
+    const text = `${Number(percent)}${ordinalEnding(Number(percent))} percentile`;
+    return rewrite(`Percentiles are counted: \`${text}\`.`, said, said, text);
+  }
+  return {
+    message: `\`${excerpt(said.image)}\` cannot be asked of a metric. What can be are \`average\`, \`median\`, \`spread\`, \`best\`, \`worst\`, and percentiles such as \`90th percentile\`.`,
+    range: rangeOf(said),
+  };
 };
 
 /** `carry at least 150 yd` as a goal: which shots, or what of them? */
@@ -69,6 +98,7 @@ export const statisticMissing: Recogniser = (misfit) => {
   const [limit] = line;
   if (limit === undefined || metric === undefined || !slip.grammar.names.has(nameOf(metric.tokenType)))
     return undefined;
+  if (goalAround(misfit)[0] !== metric) return undefined;
   const words = LIMITS.has(limit.image) ? limit.image : phraseBefore(line)?.bound;
   if (words === undefined) return undefined;
   if (!expected.includes("gains") || slip.start > index - 1) return undefined;
@@ -95,6 +125,52 @@ export const shotsMissing: Recogniser = (misfit) => {
   if (before?.image !== "of" && !isNumber(before)) return undefined;
   if (!["on", "with", "inside", "outside"].includes(word.image)) return undefined;
   return insertBefore("Say what is counted: `shots`.", word, "shots");
+};
+
+/** `at least 70 % on target`, `at least 70 % shots`, `at least 70 % of 10 shots`. */
+export const shareOfShots: Recogniser = (misfit) => {
+  const { before, line } = nearby(misfit);
+  const [word, next] = line;
+  const isBehindOf = before?.image === "of";
+  const percent = isBehindOf ? misfit.slip.tokens[misfit.index - 2] : before;
+  if (word === undefined || percent?.image !== "%") return undefined;
+  if (isBehindOf) {
+    if (!isNumber(word) || next === undefined || !/^shots?$/.test(next.image)) return undefined;
+    return takeOut(`A share is one of all shots of the block: take \`${word.image}\` out.`, [word], next);
+  }
+  const missing = word.image === "shots" ? "of" : "of shots";
+  const isShare = ["shots", "on", "with", "inside", "outside"].includes(word.image);
+  return isShare && misfit.expected.includes("of")
+    ? insertBefore("A share is one `of shots`.", word, missing)
+    : undefined;
+};
+
+/** `middle 80 % of carry within 20 yd`, `middle 80 % of carry at most 20 yd`. */
+export const spansMissing: Recogniser = (misfit) => {
+  const goal = goalAround(misfit);
+  const [middle, , percent, of, , limit] = goal;
+  if (middle?.image !== "middle" || percent?.image !== "%" || of?.image !== "of" || limit === undefined)
+    return undefined;
+  if (!LIMITS.has(limit.image) || limit.image === "is") return undefined;
+  const message = "How far apart shots lie is said with `spans`";
+  return limit.image === "within"
+    ? rewrite(`${message}: \`spans at most …\`.`, limit, limit, "spans at most")
+    : insertBefore(`${message}.`, limit, "spans");
+};
+
+/** `area of the ellipse of carry and offline`, `80 % ellipse of carry and offline`. */
+export const ellipseShare: Recogniser = (misfit) => {
+  const goal = goalAround(misfit);
+  const place = goal.findIndex(({ image }) => image === "ellipse");
+  const said = wordsOf(goal.slice(0, place + 1));
+  const match =
+    /^(?<measure>(?:area|major axis|minor axis) )?(?:of )?(?:the )?(?:(?<share>\d+) % )?ellipse$/.exec(said);
+  const [first, last] = [goal[0], goal[place]];
+  if (match === null || first === undefined || last === undefined) return undefined;
+  const { measure = "area ", share } = match.groups ?? {};
+  const text = `${measure}of the ${share ?? 80} % ellipse`;
+  if (said === text) return undefined;
+  return rewrite(`The ellipse of how many of the shots, and what of it: \`${text}\`.`, first, last, text);
 };
 
 /** `window "Path" club-path within ±2°`, `for driver club-path within ±3°`. */

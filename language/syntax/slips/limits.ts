@@ -28,6 +28,10 @@ const BEFORE: readonly (readonly [said: string, bound: Bound])[] = [
   ["no fewer than", "at least"],
   ["not less than", "at least"],
   ["not fewer than", "at least"],
+  ["not below", "at least"],
+  ["not under", "at least"],
+  ["not above", "at most"],
+  ["not over", "at most"],
   ["minimum of", "at least"],
   ["minimum", "at least"],
   ["min", "at least"],
@@ -122,21 +126,20 @@ export const limitOfShots: Recogniser = (misfit) => {
   return rewrite(`How many shots is said with \`at least\` or \`at most\`: \`${text}\`.`, first, last, text);
 };
 
-/** `all shots on target`, `every shot with …`, `half of the shots`. */
+/** `all shots on target`, `all 4 shots on target`, `every shot with …`, `half of the shots`. */
 export const everyShot: Recogniser = (misfit) => {
   const goal = goalAround(misfit);
   const [first] = goal;
   const share = first && { all: 100, every: 100, each: 100, half: 50 }[first.image];
   if (first === undefined || share === undefined) return undefined;
   const place = goal.findIndex(({ image }, at) => at > 0 && !/^(?:of|the)$/.test(image));
-  const shots = goal[place];
+  const number = share === 100 ? goal[place] : undefined;
+  const shots = goal[isNumber(number) ? place + 1 : place];
   if (shots === undefined || !/^shots?$/.test(shots.image)) return undefined;
-  return rewrite(
-    `How many shots is said as a number: \`at least ${share} % of shots\`.`,
-    first,
-    shots,
-    `at least ${share} % of shots`,
-  );
+  const text = isNumber(number)
+    ? `at least ${number.image} of ${number.image} shots`
+    : `at least ${share} % of shots`;
+  return rewrite(`How many shots is said as a number: \`${text}\`.`, first, shots, text);
 };
 
 /** `carry is 60 yd +/- 5 yd`, `carry about 60 yd`. */

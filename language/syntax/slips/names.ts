@@ -1,7 +1,7 @@
 /** A metric that is one of several names, and an `or` behind it: `shape is push or carry at least 150 yd`. */
 import type { Explanation, Recogniser } from "../slip.ts";
 import { firstOfLine, lastOfLine, rangeOf, type Token } from "../tokens.ts";
-import { asWritten, isNumber, isWord, LIMITS, rewrite, takeOut } from "./nearby.ts";
+import { asWritten, isNumber, isWord, LIMITS, nearby, rewrite, takeOut } from "./nearby.ts";
 
 /** Behind `or` further names are read, so that the metric behind it was taken for one. */
 export const metricBehindNames: Recogniser = ({ slip: { tokens }, index }) => {
@@ -27,6 +27,20 @@ export const metricBehindNames: Recogniser = ({ slip: { tokens }, index }) => {
   return {
     message: `${why}. Declare a \`window\` for what stands there, and write \`or inside "…"\`.`,
     range: rangeOf(metric),
+  };
+};
+
+/** `shape is not hook`, where `not` was read as a name. */
+export const notNamed: Recogniser = (misfit) => {
+  const { before: not, line } = nearby(misfit);
+  const [name] = line;
+  const { tokens } = misfit.slip;
+  const [metric, is] = tokens.slice(Math.max(0, misfit.index - 3), misfit.index - 1);
+  if (not?.image !== "not" || is?.image !== "is" || metric === undefined || name === undefined)
+    return undefined;
+  return {
+    message: `What must not be is said with the names that may be: \`${metric.image} is … or …\`.`,
+    range: rangeOf(not, name),
   };
 };
 

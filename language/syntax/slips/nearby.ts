@@ -59,7 +59,11 @@ export function amountAt(line: readonly Token[], place: number): Amount | undefi
 /** Writes another text from one token to another. */
 export function rewrite(message: string, first: Token, last: Token, text: string): Explanation {
   const range = rangeOf(first, last);
-  return { message, range, fixes: [{ title: `Write ${excerpt(text)}`, edits: [{ range, newText: text }] }] };
+  return {
+    message,
+    range,
+    fixes: [{ title: `Write ${excerpt(text.trim())}`, edits: [{ range, newText: text }] }],
+  };
 }
 
 /** Takes words, of which there are some, out before what goes on behind them. */

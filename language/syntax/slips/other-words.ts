@@ -1,8 +1,8 @@
 /** Words that other people use for those of the language: `mean` for average, `vs` for against, `headwind`. */
 import { brokenOff, type Misfit, type Recogniser, type Slip } from "../slip.ts";
 import { keywordsWithin } from "../statement-loops.ts";
-import { excerpt, nameOf, rangeOf, startsLine, type Token } from "../tokens.ts";
-import { goalAround, isNumber, isText, nearby, rewrite, takeOut } from "./nearby.ts";
+import { excerpt, nameOf, rangeOf, startsLine, type Token, touch } from "../tokens.ts";
+import { goalAround, isText, nearby, rewrite, takeOut, wordsOf } from "./nearby.ts";
 
 /** What is said, and what it is called here: the first that can stand in its place, or one of several that are meant. */
 const OTHER_WORDS: readonly (readonly [said: string, ...meant: string[]])[] = [
@@ -18,6 +18,12 @@ const OTHER_WORDS: readonly (readonly [said: string, ...meant: string[]])[] = [
   ["furthest", "best"],
   ["farthest", "best"],
   ["shortest", "worst"],
+  ["highest", "best", "worst"],
+  ["largest", "best", "worst"],
+  ["lowest", "worst", "best"],
+  ["smallest", "worst", "best"],
+  ["minimum", "worst", "best"],
+  ["min", "worst", "best"],
   ["compared to", "against"],
   ["compared with", "against"],
   ["relative to", "against"],
@@ -45,6 +51,11 @@ const OTHER_WORDS: readonly (readonly [said: string, ...meant: string[]])[] = [
   ["strikes", "shots"],
   ["hits", "shots"],
   ["reps", "shots"],
+  ["putts", "shots"],
+  ["chips", "shots"],
+  ["pitches", "shots"],
+  ["drives", "shots"],
+  ["strokes", "shots"],
   ["headwind", "head"],
   ["into", "head"],
   ["against", "head"],
@@ -103,8 +114,8 @@ const OTHER_WORDS: readonly (readonly [said: string, ...meant: string[]])[] = [
   ["requires", "needs", "after"],
   ["needs", "after"],
   ["prerequisite", "needs"],
-  ["max", "limit"],
-  ["maximum", "limit"],
+  ["max", "limit", "best", "worst"],
+  ["maximum", "limit", "best", "worst"],
   ["shots", "swings"],
   ["shot", "swing"],
   ["hand left", "left-handed"],
@@ -125,8 +136,18 @@ const OTHER_WORDS: readonly (readonly [said: string, ...meant: string[]])[] = [
   ["include", "use"],
   ["go back to", "step back to"],
   ["back to", "step back to"],
+  ["go on to", "advance to"],
+  ["move on to", "advance to"],
+  ["go to", "advance to"],
+  ["move to", "advance to"],
+  ["continue with", "advance to"],
+  ["stay", "repeat"],
+  ["again", "repeat"],
+  ["else", "otherwise"],
+  ["always", "otherwise"],
   ["every", "after"],
   ["=", "is"],
+  ["&", "and"],
   ["as", "is"],
   ["source", "from"],
   ["starts at", "from"],
@@ -220,12 +241,19 @@ export const otherWordInside: Recogniser = (misfit) => {
   return explanation === undefined ? undefined : { ...explanation, follows: true };
 };
 
-/** `with 90 % confidence`, `at 90 % certainty`, and a confidence where it is one by itself: `decide at 90 % confidence`. */
+/** What is said of how sure it must be, where the goal seems to be complete, or goes on with `at`. */
+const CONFIDENCE =
+  /^(?:[(,;] )?(?:(?:with|for|to|at) )?(?:an? )?(?:(?<before>confidence (?:of |level )?)?(?<level>\d+(?:\.\d+)?)(?: (?:%|percent))?)(?<behind> (?:confidence|confident|certainty|certain|probability|sure))?(?: \))?(?= |$)/;
+
+/** `with 90 % confidence`, `(90 % confidence)`, `at 90 %`; one where it is that by itself: `decide at 90 % confidence`. */
 export const confidence: Recogniser = (misfit) => {
   const { before, line } = nearby(misfit);
-  const [word, level] = line;
-  const { slip } = misfit;
-  if (word === undefined || before === undefined || slip.loop === undefined) return undefined;
+  const { slip, expected } = misfit;
+  const isBehindAt = before?.image === "at" && expected.includes("least");
+  const said = isBehindAt ? [before, ...line] : line;
+  const [word] = said;
+  if (word === undefined || before === undefined) return undefined;
+  if (slip.loop === undefined && !isBehindAt) return undefined;
   if (word.image === "confidence" && slip.tokens[slip.start]?.image === "decide") {
     const range = { start: rangeOf(before).end, end: rangeOf(word).end };
     return {
@@ -234,10 +262,16 @@ export const confidence: Recogniser = (misfit) => {
       fixes: [{ title: "Take confidence out", edits: [{ range, newText: "" }] }],
     };
   }
-  const last = line.find(({ image }) => /^(?:confidence|certainty|probability|sure)$/.test(image));
-  if (!/^(?:with|for|to)$/.test(word.image) || !isNumber(level) || last === undefined) return undefined;
-  const text = `at ${level.image} % confidence`;
-  return rewrite(`How sure it must be is written \`${text}\`.`, word, last, text);
+  const match = CONFIDENCE.exec(wordsOf(said));
+  const { before: named, level, behind } = match?.groups ?? {};
+  if (match === null || level === undefined) return undefined;
+  const length = match[0].split(" ").length;
+  const isNamed = (named ?? behind) !== undefined;
+  if (!isNamed && !(isBehindAt && said.length === length && said[2]?.image === "%")) return undefined;
+  const text = `at ${level} % confidence`;
+  const message = `How sure it must be is written \`${text}\`.`;
+  const last = said[length - 1] as Token;
+  return rewrite(message, word, last, touch(before, word) ? ` ${text}` : text);
 };
 
 /** `from drill "Gate"`, `inside window "Path"`: the name alone says it. */

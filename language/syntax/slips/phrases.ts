@@ -4,6 +4,7 @@ import { SLIP } from "../slip-tokens.ts";
 import { excerpt, firstOfLine, nameOf, rangeOf, type Token, touch } from "../tokens.ts";
 import {
   amountAt,
+  asWritten,
   EVERYDAY_UNITS,
   insertBefore,
   isNumber,
@@ -81,6 +82,59 @@ export const clubWithoutWith: Recogniser = (misfit) => {
   return insertBefore("The club stands behind `with`.", club, "with");
 };
 
+/** `10 7-iron shots`. */
+export const clubBeforeShots: Recogniser = (misfit) => {
+  const { before: number, line } = nearby(misfit);
+  const [club, shots] = line;
+  if (!isNumber(number) || !isWord(club) || !misfit.expected.includes("shots")) return undefined;
+  if (shots === undefined || !/^shots?$/.test(shots.image) || !CLUB.test(club.image)) return undefined;
+  return rewrite("The club stands behind `with`.", club, shots, `${shots.image} with ${club.image}`);
+};
+
+/** What is said of how hard a line of shots is hit, behind its number or its club. */
+const EFFORT =
+  /^(?:at |with |@ )?(?:(?<word>full|half|maximum|max) (?:effort|speed|power|swings?)|effort (?:of |= |: )?(?<behind>\d+) %|(?<before>\d+) %(?: (?:effort|speed|power|intensity))?)(?= |$)/;
+
+/** `10 shots at half effort`, `10 shots effort 50 %`, `10 shots 50 % effort`, `10 shots at 50 %`. */
+export const effortInOtherWords: Recogniser = (misfit) => {
+  const { before, line } = nearby(misfit);
+  const { slip, index } = misfit;
+  const isBehindAt = before?.image === "at";
+  const said = isBehindAt ? [before, ...line] : line;
+  const match = EFFORT.exec(wordsOf(said));
+  const [first] = said;
+  if (match === null || first === undefined || loopAround(slip)?.starters.has("leave") !== true)
+    return undefined;
+  const earlier = slip.tokens.slice(firstOfLine(slip.tokens, index), index);
+  if (!earlier.some(({ image }) => /^shots?$/.test(image))) return undefined;
+  const { word, behind, before: share } = match.groups ?? {};
+  const text = `at ${behind ?? share ?? (word === "half" ? 50 : 100)} % effort`;
+  const last = said[match[0].split(" ").length - 1] as Token;
+  return rewrite(`How hard the swings are is a share of a full one: \`${text}\`.`, first, last, text);
+};
+
+/** `10 shots at 50 % effort with 7-iron`. */
+export const clubBehindEffort: Recogniser = ({ slip, index, token }) => {
+  const club = slip.tokens[index + 1];
+  const [at, share, percent, effort] = slip.tokens.slice(Math.max(0, index - 4), index);
+  if (token?.image !== "with" || effort?.image !== "effort" || at?.image !== "at" || !isWord(club))
+    return undefined;
+  if (share === undefined || percent === undefined) return undefined;
+  const text = `with ${club.image} ${asWritten([at, share, percent, effort])}`;
+  return rewrite(`The club stands before the effort: \`${text}\`.`, at, club, text);
+};
+
+/** The kinds of blocks that are two words elsewhere: `warm up`, `free play`. */
+export const splitKind: Recogniser = (misfit) => {
+  const [first, second] = nearby(misfit).line;
+  if (first === undefined || second === undefined) return undefined;
+  const text = `${first.image}-${second.image}`;
+  const kinds = misfit.slip.grammar.rules.get("BlockKind")?.own ?? [];
+  return kinds.includes(text)
+    ? rewrite(`The parts of a name are joined by hyphens: \`${text}\`.`, first, second, text)
+    : undefined;
+};
+
 /** `7iron`, `3w`. */
 export const clubRunTogether: Recogniser = (misfit) => {
   const [number, word] = nearby(misfit).line;
@@ -152,9 +206,10 @@ export const sets: Recogniser = (misfit) => {
 
 /** `warmup "Wake up" {` for a block, whose kind stands behind its name, and `baseline {` for one without a name. */
 export const kindBeforeBlock: Recogniser = (misfit) => {
-  const { line } = nearby(misfit);
+  const { before, line } = nearby(misfit);
   const [kind, name] = line;
-  if (kind === undefined || !misfit.slip.loop?.starters.has("block")) return undefined;
+  if (before !== undefined || kind === undefined || !misfit.slip.loop?.starters.has("block"))
+    return undefined;
   const known = kind.image === "warmup" ? "warm-up" : kind.image;
   if (!misfit.slip.grammar.rules.get("BlockKind")?.own.includes(known)) return undefined;
   if (name !== undefined && isText(name)) {
@@ -240,10 +295,11 @@ export const article: Recogniser = (misfit) => {
   return takeOut(`No article stands here: take \`${word.image}\` out.`, [word], next);
 };
 
-/** `shots 10`. */
+/** `shots 10`, `shots: 10`. */
 export const countBehind: Recogniser = (misfit) => {
   const { before, line } = nearby(misfit);
-  const [word, number] = line;
+  const [word, ...behind] = line;
+  const number = /^[:=]$/.test(behind[0]?.image ?? "") ? behind[1] : behind[0];
   if (misfit.slip.loop?.starters.has("NUMBER") !== true || before !== undefined) return undefined;
   return isNumber(number) && /^shots?$/.test(word?.image ?? "") ? numberFirst(word, number) : undefined;
 };

@@ -1,7 +1,9 @@
 /** Shots and how they are counted, in everyday words: `10–15 shots`, `3 on target in a row`, `no misses`. */
 import { loopAround, type Misfit, type Recogniser } from "../slip.ts";
 import { firstOfLine, rangeOf, type Token } from "../tokens.ts";
-import { goalAround, isNumber, LIMITS, nearby, rewrite, takeOut, wordsOf } from "./nearby.ts";
+import { goalAround, isNumber, isWord, LIMITS, nearby, rewrite, takeOut, wordsOf } from "./nearby.ts";
+
+const ONE_NUMBER = "A block asks for one number of shots, so that it is known when it is over.";
 
 /** `10-15 shots`: how many are asked for? */
 export const rangeOfShots: Recogniser = (misfit) => {
@@ -13,9 +15,31 @@ export const rangeOfShots: Recogniser = (misfit) => {
     return undefined;
   const range = rangeOf(low, high);
   return {
-    message: "A block asks for one number of shots, so that it is known when it is over.",
+    message: ONE_NUMBER,
     range,
     fixes: [low, high].map(({ image }) => ({ title: `Write ${image}`, edits: [{ range, newText: image }] })),
+  };
+};
+
+/** `about 10 shots`. */
+export const roughlyShots: Recogniser = (misfit) => {
+  const { before, line } = nearby(misfit);
+  const [about, number] = line;
+  if (misfit.slip.loop?.starters.has("leave") !== true || before !== undefined) return undefined;
+  if (!/^(?:about|around|roughly|approximately|circa|ca|some)$/.test(about?.image ?? "")) return undefined;
+  return about !== undefined && isNumber(number) ? takeOut(ONE_NUMBER, [about], number) : undefined;
+};
+
+/** `10 shots with 7-iron and driver`. */
+export const clubsTogether: Recogniser = (misfit) => {
+  const { before, line } = nearby(misfit);
+  const [joint, club] = line;
+  const { tokens, loop } = misfit.slip;
+  if (loop?.starters.has("leave") !== true || tokens[misfit.index - 2]?.image !== "with") return undefined;
+  if (!isWord(before) || !/^(?:and|or|,|\/)$/.test(joint?.image ?? "") || !isWord(club)) return undefined;
+  return {
+    message: `Each club has a line of its own, with its number of shots: \`… shots with ${club.image}\`.`,
+    range: rangeOf(joint as Token, club),
   };
 };
 

@@ -153,4 +153,37 @@ export const SLIPS: readonly Slip[] = [
     fixed:
       'player "P-1" {\n  usual carry 150 yd spread 6 yd\n}\n\ninstrument "Bay" {\n  reads carry within 2 m random\n  reads offline within 2 m random\n}\n',
   },
+  {
+    name: "a sign that touches what it compares",
+    text: block("10 shots", "target carry«>»140 yd"),
+    messages: ["`>` is said in words: write `above`."],
+    fixed: block("10 shots", "target carry above 140 yd"),
+  },
+  {
+    name: "marks around a word",
+    text: block("10 shots", "«**target**» carry at least 140 yd", "target «`carry`» at most 160 yd"),
+    messages: [
+      "Words stand without marks around them: take the ** out.",
+      "Words stand without marks around them: take the ` out.",
+    ],
+    fixed: block("10 shots", "target carry at least 140 yd", "target carry at most 160 yd"),
+  },
+  {
+    name: "an area with a power, and an `and` as a sign",
+    text: block(
+      "10 shots",
+      "success {",
+      "  area of the 80 % ellipse of carry and offline at most 200 «yd^2»",
+      "  area of the 80 % ellipse of carry «&» offline at most 200 yd²",
+      "}",
+    ),
+    messages: ["A power is part of its unit: `yd²`.", "`&` is `and` here."],
+    fixed: block(
+      "10 shots",
+      "success {",
+      "  area of the 80 % ellipse of carry and offline at most 200 yd²",
+      "  area of the 80 % ellipse of carry and offline at most 200 yd²",
+      "}",
+    ),
+  },
 ];

@@ -221,4 +221,61 @@ export const SLIPS: readonly Slip[] = [
     messages: ["More of them do no harm as it is: `3 in a row`."],
     fixed: goals("3 in a row on target"),
   },
+  {
+    name: "a limit that is denied",
+    text: block("10 shots", "target carry «not below» 140 yd", "success average carry «not over» 160 yd"),
+    messages: ["`not below` is `at least` here.", "`not over` is `at most` here."],
+    fixed: block("10 shots", "target carry at least 140 yd", "success average carry at most 160 yd"),
+  },
+  {
+    name: "how far apart shots lie, without its word",
+    text: goals("middle 80 % of carry «within» 20 yd", "middle 80 % of carry «at» most 20 yd"),
+    messages: [
+      "How far apart shots lie is said with `spans`: `spans at most …`.",
+      "How far apart shots lie is said with `spans`.",
+    ],
+    fixed: goals("middle 80 % of carry spans at most 20 yd", "middle 80 % of carry spans at most 20 yd"),
+  },
+  {
+    name: "an ellipse of nobody knows how many shots, or nobody knows what of it",
+    text: goals(
+      "«area of the ellipse» of carry and offline at most 200 yd²",
+      "«80 % ellipse» of carry and offline at most 200 yd²",
+      "«minor axis of 90 % ellipse» of carry and offline at most 20 yd",
+    ),
+    messages: [
+      "The ellipse of how many of the shots, and what of it: `area of the 80 % ellipse`.",
+      "The ellipse of how many of the shots, and what of it: `area of the 80 % ellipse`.",
+      "The ellipse of how many of the shots, and what of it: `minor axis of the 90 % ellipse`.",
+    ],
+    fixed: goals(
+      "area of the 80 % ellipse of carry and offline at most 200 yd²",
+      "area of the 80 % ellipse of carry and offline at most 200 yd²",
+      "minor axis of the 90 % ellipse of carry and offline at most 20 yd",
+    ),
+  },
+  {
+    name: "the largest and the smallest, of which one is the best",
+    text: goals("«max» carry at least 150 yd", "«lowest» carry at least 120 yd"),
+    messages: ["`max` can be `best` or `worst`: say which.", "`lowest` can be `worst` or `best`: say which."],
+    fixed: goals("best carry at least 150 yd", "worst carry at least 120 yd"),
+  },
+  {
+    name: "a statistic that there is not, or is counted",
+    text: goals(
+      "«variance» of carry at most 5 yd",
+      "«p90» of carry at least 150 yd",
+      "«90. percentile» of carry at least 150 yd",
+    ),
+    messages: [
+      "`variance` cannot be asked of a metric. What can be are `average`, `median`, `spread`, `best`, `worst`, and percentiles such as `90th percentile`.",
+      "Percentiles are counted: `90th percentile`.",
+      "Percentiles are counted: `90th percentile`.",
+    ],
+    fixed: goals(
+      "variance of carry at most 5 yd",
+      "90th percentile of carry at least 150 yd",
+      "90th percentile of carry at least 150 yd",
+    ),
+  },
 ];

@@ -59,4 +59,9 @@ export const SLIPS: readonly Slip[] = [
     text: block("10 shots", "target shape is push or «strike» is toe"),
     messages: [`${FURTHER}. Declare a \`window\` for what stands there, and write \`or inside "…"\`.`],
   },
+  {
+    name: "a name that must not be",
+    text: block("10 shots", "target shape is «not hook»"),
+    messages: ["What must not be is said with the names that may be: `shape is … or …`."],
+  },
 ];

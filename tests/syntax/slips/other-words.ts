@@ -247,4 +247,24 @@ session "Lesson" {
     fixed:
       'curriculum "Irons" {\n  step "A"\n  step "B" after "A"\n}\n\nfinding "F" {\n  when average carry at least 3 yd\n  suspect "The grip"\n}\n',
   },
+  {
+    name: "a confidence in brackets, behind a comma, or half said",
+    text: block(
+      "10 shots",
+      "success {",
+      "  average carry at least 150 yd «(80 % confidence)»",
+      "  average carry at least 150 yd«, 80 % confidence»",
+      "  average carry at least 150 yd «at 80 %»",
+      "  average carry at least 150 yd «at confidence 80 %»",
+      "  average carry at least 150 yd «80 % confident»",
+      "}",
+    ),
+    messages: Array.from({ length: 5 }, () => "How sure it must be is written `at 80 % confidence`."),
+    fixed: block(
+      "10 shots",
+      "success {",
+      ...Array.from({ length: 5 }, () => "  average carry at least 150 yd at 80 % confidence"),
+      "}",
+    ),
+  },
 ];

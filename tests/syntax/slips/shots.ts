@@ -8,6 +8,9 @@ const MISS =
 const ON_TARGET = "Shots that do what the targets ask are `on target`.";
 const inARow = (text: string) => `Shots one after the other are \`${text}\`.`;
 
+const effort = (percent: number) =>
+  `How hard the swings are is a share of a full one: \`at ${percent} % effort\`.`;
+
 const goals = (...lines: string[]) =>
   block("10 shots", "success {", ...lines.map((line) => `  ${line}`), "}");
 
@@ -122,5 +125,82 @@ export const SLIPS: readonly Slip[] = [
     messages: [
       "Found `rest`. A statement in a `block` starts with `at`, a number, `time`, `caution`, `change`, `cue`, `target`, `require`, `leave` or `success`.",
     ],
+  },
+  {
+    name: "all of so many shots",
+    text: goals("«all 10 shots» on target", "«every shot» on target"),
+    messages: [
+      "How many shots is said as a number: `at least 10 of 10 shots`.",
+      "How many shots is said as a number: `at least 100 % of shots`.",
+    ],
+    fixed: goals("at least 10 of 10 shots on target", "at least 100 % of shots on target"),
+  },
+  {
+    name: "a share of shots that are not named, or counted as well",
+    text: goals(
+      "at least 70 % «on» target",
+      "at least 70 % «shots» on target",
+      "at least 70 % of «10» shots on target",
+    ),
+    messages: [
+      "A share is one `of shots`.",
+      "A share is one `of shots`.",
+      "A share is one of all shots of the block: take `10` out.",
+    ],
+    fixed: goals(
+      "at least 70 % of shots on target",
+      "at least 70 % of shots on target",
+      "at least 70 % of shots on target",
+    ),
+  },
+  {
+    name: "a number of shots that is not certain, or stands behind a colon",
+    text: block("«about» 10 shots", "«shots: 10»", "10 «putts» with putter"),
+    messages: [
+      "A block asks for one number of shots, so that it is known when it is over.",
+      "The number stands first: `10 shots`.",
+      "`putts` is `shots` here.",
+    ],
+    fixed: block("10 shots", "10 shots", "10 shots with putter"),
+  },
+  {
+    name: "a word before the shots that is like no other",
+    text: block("10 «easy» shots"),
+    messages: ["Found `easy` where `shots` or `shot` was expected."],
+  },
+  {
+    name: "a club before its shots",
+    text: block("10 «7-iron shots»"),
+    messages: ["The club stands behind `with`."],
+    fixed: block("10 shots with 7-iron"),
+  },
+  {
+    name: "a club behind the effort",
+    text: block("10 shots «at 60 % effort with 7-iron»"),
+    messages: ["The club stands before the effort: `with 7-iron at 60 % effort`."],
+    fixed: block("10 shots with 7-iron at 60 % effort"),
+  },
+  {
+    name: "two clubs for one number of shots",
+    text: block("10 shots with 7-iron «and driver»"),
+    messages: ["Each club has a line of its own, with its number of shots: `… shots with driver`."],
+  },
+  {
+    name: "how hard the swings are, in other words",
+    text: block(
+      "10 shots «at half effort»",
+      "10 shots «at 60 %»",
+      "10 shots with 7-iron «effort 60 %»",
+      "10 shots with 7-iron «60 % effort»",
+      "5 shots with driver «at full speed»",
+    ),
+    messages: [effort(50), effort(60), effort(60), effort(60), effort(100)],
+    fixed: block(
+      "10 shots at 50 % effort",
+      "10 shots at 60 % effort",
+      "10 shots with 7-iron at 60 % effort",
+      "10 shots with 7-iron at 60 % effort",
+      "5 shots with driver at 100 % effort",
+    ),
   },
 ];
