@@ -58,11 +58,16 @@ export class LateImports {
     };
   }
 
+  /** Whether a part is that of a late module. @param entryPoint of the part, as the bundler names it */
+  isLate(entryPoint: string | undefined): boolean {
+    return entryPoint !== undefined && this.called.has(this.nameOf(resolve(this.root, entryPoint)));
+  }
+
   /** The text of a part in which late modules are not awaited but called for: who calls them cannot wait. */
   requiredIn(text: string, { outputs }: Metafile): string {
     let required = text;
     for (const [path, { entryPoint }] of Object.entries(outputs)) {
-      if (entryPoint === undefined || !this.called.has(this.nameOf(resolve(this.root, entryPoint)))) continue;
+      if (!this.isLate(entryPoint)) continue;
       const name = JSON.stringify(`./${basename(path)}`);
       required = required.replaceAll(`import(${name})`, `require(${name})`);
     }

@@ -9,9 +9,13 @@ import { basename, join } from "node:path";
 import { type BuildOptions, build, type Metafile, transform } from "esbuild";
 import { LateImports, type LateNames } from "./late-imports.ts";
 
+/** How the file ends that holds the parts which may never be loaded, beside that of all others. */
+const LATE = ".late.cjs";
+
 /**
- * Writes a script that is a function, to be called with what a CommonJS module is given: `requireCompiled` does.
- * @param options for one entry point
+ * Writes two scripts, each a function to be called with what a CommonJS module is given: `requireCompiled` does. The second
+ * holds what the first loads late.
+ * @param options for one entry point, with an `outfile` that ends in `.cjs`
  * @throws Error where a late import is not there, or a module exports what changes
  */
 export async function buildInParts(
@@ -51,7 +55,12 @@ export async function buildInParts(
   });
   late.assertFound();
   assertConstantExports(metafile, root);
-  const parts = await Promise.all(
+  const [entry = ""] = Object.keys(metafile.outputs).filter(
+    (path) => metafile.outputs[path]?.entryPoint === entryPoints[0],
+  );
+  const early = reachedFrom(entry, metafile, (path) => late.isLate(metafile.outputs[path]?.entryPoint));
+  const parts: Record<"early" | "late", string[]> = { early: [], late: [] };
+  await Promise.all(
     outputFiles.map(async ({ path, text }) => {
       const body = linked(late.requiredIn(text, metafile));
       const { code } = await transform(body, {
@@ -61,14 +70,32 @@ export async function buildInParts(
         minify: true,
         logLevel: "error",
       });
-      return `${JSON.stringify(basename(path))}: (require, later) => {${code}}`;
+      const name = basename(path);
+      parts[early.has(name) ? "early" : "late"].push(
+        `${JSON.stringify(name)}: (require, later) => {${code}}`,
+      );
     }),
   );
-  const [entry = ""] = Object.keys(metafile.outputs).filter(
-    (path) => metafile.outputs[path]?.entryPoint === entryPoints[0],
-  );
-  writeFileSync(outfile, withId(asAscii(script(parts, basename(entry)))));
+  const lateFile = outfile.replace(/\.cjs$/, LATE);
+  writeScript(outfile, script(parts.early.sort(), basename(entry), basename(lateFile)));
+  writeScript(lateFile, lateScript(parts.late.sort()));
   return metafile;
+}
+
+/** The names of the parts that can be loaded without those that are late. */
+function reachedFrom(entry: string, { outputs }: Metafile, isLate: (path: string) => boolean): Set<string> {
+  const reached = [entry];
+  // The list grows while it is walked.
+  for (const part of reached) {
+    for (const { path } of outputs[part]?.imports ?? []) {
+      if (path in outputs && !isLate(path) && !reached.includes(path)) reached.push(path);
+    }
+  }
+  return new Set(reached.map((path) => basename(path)));
+}
+
+function writeScript(file: string, text: string): void {
+  writeFileSync(file, withId(asAscii(text)));
 }
 
 /**
@@ -108,20 +135,21 @@ function withId(text: string): string {
   return `/*${createHash("sha256").update(text).digest("hex").slice(0, 16)}*/${text}`;
 }
 
-function script(parts: readonly string[], entry: string): string {
+/** A script exports its parts, and the names of those that were run: `requireCompiled` asks for them. */
+function script(parts: readonly string[], entry: string, lateFile: string): string {
   return `(function (exports, require, module, __filename, __dirname) {
 "use strict";
-const parts = {
-${parts.join(",\n")}
-};
+${exportsOf(parts)}
 const loaded = {};
 const load = (name) => {
   const part = name.slice("./".length);
-  if (!Object.hasOwn(parts, part)) return require(name);
   if (loaded[part] === null) throw new Error("The part " + part + " needs itself.");
   if (loaded[part] === undefined) {
+    const home = Object.hasOwn(exports.parts, part) ? exports : part.endsWith(".js") ? require("./${lateFile}") : undefined;
+    if (home === undefined) return require(name);
+    home.used.push(part);
     loaded[part] = null;
-    loaded[part] = parts[part](load, later) ?? {};
+    loaded[part] = home.parts[part](load, later) ?? {};
   }
   return loaded[part];
 };
@@ -129,6 +157,18 @@ const later = async (name) => load(name);
 load("./${entry}");
 })
 `;
+}
+
+function lateScript(parts: readonly string[]): string {
+  return `(function (exports) {
+"use strict";
+${exportsOf(parts)}
+})
+`;
+}
+
+function exportsOf(parts: readonly string[]): string {
+  return `exports.used = [];\nexports.parts = {\n${parts.join(",\n")}\n};`;
 }
 
 /** Text of ASCII alone is read faster. Where the bundler leaves other characters, in regular expressions, these escapes mean the same. */

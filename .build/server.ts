@@ -64,7 +64,7 @@ const [, commandLine, , languageServer, worker] = await Promise.all([
   }),
 ]);
 chmodSync(join(root, "dist/cli/drillwright.cjs"), 0o755);
-for (const file of ["lsp.cjs", "server.cjs"]) {
+for (const file of ["lsp.cjs", "server.cjs", "server.late.cjs"]) {
   copyFileSync(join(root, "dist/extension/server", file), join(root, "dist/cli", file));
 }
 

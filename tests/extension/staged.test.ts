@@ -33,6 +33,7 @@ test("the package holds these files and no others", () => {
     "server/lsp.browser.js",
     "server/lsp.cjs",
     "server/server.cjs",
+    "server/server.late.cjs",
     "server/third-party-notices.txt",
     "third-party-notices.txt",
   ]);

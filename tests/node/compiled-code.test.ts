@@ -2,7 +2,7 @@
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterEach, beforeEach, expect, test } from "vitest";
 
@@ -36,7 +36,10 @@ function run(purpose = "check", env: Record<string, string> = {}): string {
 /** The files that hold the script's code. */
 function kept(): string[] {
   const names = readdirSync(join(folder, "cache"), { recursive: true, encoding: "utf8" });
-  return names.filter((name) => name.includes("script.cjs")).map((name) => join(folder, "cache", name));
+  return names
+    .filter((name) => /script(\.late)?\.cjs/.test(name))
+    .sort()
+    .map((name) => join(folder, "cache", name));
 }
 
 const SAID = "true true\n";
@@ -53,6 +56,41 @@ test("code that was kept is used, and not written again", () => {
   expect(run()).toBe(SAID);
   expect(kept()).toEqual([file]);
   expect(statSync(file).mtimeMs).toBe(mtimeMs);
+});
+
+test("what is loaded late is kept by itself", () => {
+  const path = join(folder, "script.cjs");
+  writeFileSync(
+    join(folder, "script.late.cjs"),
+    "/*aaaaaaaaaaaaaaaa*/(function (exports, require, module) { module.exports = () => console.log('late'); })",
+  );
+  writeFileSync(
+    path,
+    readFileSync(path, "utf8").replace("console.log(", 'require("./script.late.cjs")(); console.log('),
+  );
+  expect(run()).toBe(`late\n${SAID}`);
+  expect(kept().map((file) => basename(file).split("-")[0])).toEqual(["script.cjs", "script.late.cjs"]);
+  expect(run()).toBe(`late\n${SAID}`);
+});
+
+test("code is kept anew where a run used parts of the script that none before it did", () => {
+  const path = join(folder, "script.cjs");
+  writeFileSync(
+    path,
+    readFileSync(path, "utf8").replace(
+      "console.log(",
+      "exports.used = process.env.USED.split(' '); console.log(",
+    ),
+  );
+  const isKeptAnew = (used: string) => {
+    const before = kept().map((file) => statSync(file).mtimeMs);
+    expect(run("check", { USED: used })).toBe(SAID);
+    return kept().some((file, place) => statSync(file).mtimeMs !== before[place]);
+  };
+  run("check", { USED: "one two" });
+  expect(isKeptAnew("two")).toBe(false);
+  expect(isKeptAnew("two three")).toBe(true);
+  expect(isKeptAnew("one three")).toBe(false);
 });
 
 test("each purpose keeps its own", () => {
