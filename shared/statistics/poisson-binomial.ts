@@ -45,7 +45,7 @@ function certainty(chances: readonly number[], k: number): 0 | 1 | undefined {
     variance += chance * (1 - chance);
   }
   const distance = Math.abs(k - mean);
-  const isCertain = distance >= 1 && distance * distance > 80 * (variance + distance / 3);
+  const isCertain = distance * distance > 80 * (variance + distance / 3);
   if (!isCertain) return undefined;
   return mean > k ? 1 : 0;
 }

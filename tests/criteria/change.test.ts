@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { evaluate, metricsReadBy, sentence } from "../../language/criteria/criteria.ts";
 import { earlier, HERE, judge, now, YARD } from "./changes.ts";
-import { measured, usual } from "./measured-shots.ts";
+import { measured, otherShots, usual } from "./measured-shots.ts";
 import { criterion } from "./words.ts";
 
 describe("of the shots hit", () => {
@@ -275,6 +275,22 @@ describe("of the shots hit", () => {
     expect(evaluate(criterion("change", `carry gains 5 yd against ${HERE}`), shots).cautions).toEqual([
       `These shots were hit with 7-iron, those in ${HERE} with 8-iron: the clubs have a part in the change.`,
     ]);
+  });
+
+  test("but not where it is not known with which club a shot was hit", () => {
+    const gains = criterion("change", `carry gains 5 yd against ${HERE}`);
+    const known = measured({ carry: [150, 150] }, { club: "7-iron" });
+    const partly = { ...known, clubs: ["7-iron", null] };
+    const unknown = { ...known, clubs: [null, null] };
+    for (const [after, before] of [
+      [known, partly],
+      [partly, known],
+      [known, unknown],
+      [unknown, known],
+    ] as const) {
+      const shots = { ...after, against: () => otherShots(HERE, before) };
+      expect(evaluate(gains, shots).cautions).toEqual([]);
+    }
   });
 
   test("its metric is read", () => {

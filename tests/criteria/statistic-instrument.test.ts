@@ -76,6 +76,15 @@ describe("an average of the shots hit", () => {
     expect(judge(1.5, 0.9).verdict).toBe("met");
   });
 
+  test.each([
+    // 1.645 · 0.6 / √4 is 0.49, and 1.645 · 0.3 the same.
+    ["each by itself", { random: 0.6, systematic: 0 }],
+    ["all together", { random: 0, systematic: 0.3 }],
+  ])("may be off because readings are, %s", (_, stated) => {
+    const shots = measured({ "club-path": [1, 1, 3, 1] }, { uncertainty: { "club-path": stated } });
+    expect(evaluate(path, shots).interval?.text).toBe("1.01° to 1.99° in-to-out");
+  });
+
   test("is held against its limits where the readings are exact", () => {
     const exact = { random: 0, systematic: 0 };
     const shots = measured({ "club-path": [1.9, 2.1] }, { uncertainty: { "club-path": exact } });

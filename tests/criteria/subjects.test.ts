@@ -15,6 +15,17 @@ function counting(condition: Condition): CountCriterion {
 const window: Condition = {
   anyOf: [{ allOf: [{ kind: "window", window: "Neutral path", inside: true, variants: [] }] }],
 };
+const windowAndShape: Condition = {
+  anyOf: [
+    {
+      allOf: [
+        { kind: "window", window: "Neutral path", inside: true, variants: [] },
+        { kind: "category", metric: "shape", categories: ["draw"] },
+      ],
+    },
+  ],
+};
+const windows: Condition = { anyOf: [window, { ...window }].flatMap(({ anyOf }) => anyOf) };
 const shape: Condition = {
   anyOf: [{ allOf: [{ kind: "category", metric: "shape", categories: ["draw", "straight"] }] }],
 };
@@ -22,6 +33,16 @@ const shape: Condition = {
 test.each([
   [condition("carry at least 150 yd"), "with carry at least 150 yd", "has carry at least 150 yd"],
   [window, 'inside "Neutral path"', 'is inside "Neutral path"'],
+  [
+    windowAndShape,
+    'with inside "Neutral path" and shape is draw',
+    'is such that inside "Neutral path" and shape is draw',
+  ],
+  [
+    windows,
+    'with inside "Neutral path" or inside "Neutral path"',
+    'is such that inside "Neutral path" or inside "Neutral path"',
+  ],
   [shape, "with shape is draw or straight", "is such that shape is draw or straight"],
 ])("%j", (subject, afterShots, predicate) => {
   const goal = counting(subject);
