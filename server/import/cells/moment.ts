@@ -1,6 +1,6 @@
 /** Times of day and dates with a time, as tables write them: enough to tell which came first. */
 
-const CLOCK = String.raw`(?<hours>\d{1,2}):(?<minutes>\d{2})(?::(?<seconds>\d{2})(?:[.,](?<fraction>\d+))?)?(?:\s?(?<half>[ap])\.?m\.?)?`;
+const CLOCK = String.raw`(?<hours>\d{1,2}):(?<minutes>\d{2})(?::(?<seconds>\d{2})(?:[.,](?<fraction>\d+))?)?(?:\s?(?:(?<half>[ap])\.?m\.?|uhr|h))?`;
 const YEAR_FIRST = String.raw`(?<year>\d{4})-(?<month>\d{1,2})-(?<day>\d{1,2})`;
 const DAY_FIRST = String.raw`(?<day>\d{1,2})\.(?<month>\d{1,2})\.(?<year>\d{4})`;
 const SLASHES = String.raw`(?<one>\d{1,2})\/(?<two>\d{1,2})\/(?<year>\d{4})`;
@@ -12,7 +12,7 @@ const MOMENTS = [YEAR_FIRST, DAY_FIRST, SLASHES].map(
   (date) => new RegExp(`^${date}(?:t|,?\\s+)${CLOCK}${OFFSET}$`, "i"),
 );
 
-/** Milliseconds since midnight of `10:42`, `10:42:07.25`, `1:05 PM`; undefined where the text is no time of day. */
+/** Milliseconds since midnight of `10:42`, `10:42:07.25`, `1:05 PM`, `10:42 Uhr`; undefined where the text is no time of day. */
 export function timeOfDay(text: string): number | undefined {
   const found = TIME_OF_DAY.exec(text.trim())?.groups;
   return found === undefined ? undefined : clock(found);

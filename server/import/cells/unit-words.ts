@@ -27,6 +27,14 @@ const SPELLINGS: Readonly<Record<string, readonly string[]>> = {
     "revolutions/minute",
   ],
   "°/s": ["deg/s", "deg/sec"],
+  // No reading can be given in these: they are known so that none is taken for another.
+  "ft/s": ["fps", "feet/s", "feet/second", "ft/sec"],
+  kn: ["kt", "kts", "knot", "knots"],
+  km: ["kilometre", "kilometres", "kilometer", "kilometers"],
+  mi: ["mile", "miles"],
+  "rev/s": ["rps", "hz", "1/s", "u/s"],
+  krpm: [],
+  "rad/s": [],
   "%": ["pct", "percent", "per cent"],
 };
 

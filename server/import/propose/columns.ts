@@ -283,9 +283,9 @@ function handedWords({ directions }: Metric): string {
 
 /** The texts of a yes-or-no column that mean that a shot does not count. */
 function excluding(header: string, { texts }: Profile): string[] {
-  const isNegative = /excl|ignor|mis|out|discard|bad/i.test(header);
-  const no = new Set("n no false 0 - x bad invalid mishit".split(" "));
-  const yes = new Set("y yes true 1 x".split(" "));
+  const isNegative = /excl|ignor|mis|out|discard|bad|delet|inval|ungültig|gelöscht/i.test(header);
+  const no = new Set("n no false 0 - x bad invalid mishit nein falsch".split(" "));
+  const yes = new Set("y yes true 1 x j ja wahr".split(" "));
   return [...texts.keys()].filter((text) => (isNegative ? yes : no).has(text.toLowerCase()));
 }
 

@@ -253,7 +253,7 @@ function whyNothing(text: string, form: Form | undefined): string {
   const why = text.includes("\0") ? whyBinary(text) : whyNoTable(text);
   if (why !== undefined) return why;
   if (/^\s*[[{]/.test(text) && (form === undefined || form.separator !== null))
-    return "This looks like JSON, but holds no list of shots. Expected is an array of objects, or one object on each line, in which every reading has a name, or one with equally long lists of readings, each with a name.";
+    return "This looks like JSON, but holds no list of shots. Expected is an array of objects, or one object on each line, in which every reading has a name; one with equally long lists of readings, each with a name; or a list of names, and under it a list for each shot.";
   if (form === undefined)
     return "This is no table of text: no line looks like column names with rows under it. Export the shots as CSV and name that file.";
   const { headerRow, names } = form;
@@ -261,7 +261,9 @@ function whyNothing(text: string, form: Form | undefined): string {
   if (cells.filter((cell) => /^\s*[-+]?\d/.test(cell)).length >= 0.5 * cells.length)
     return `Line ${headerRow} holds readings, and no line above it names the columns. Write a line of names above them, such as Club, Carry (yd), Club path (°).`;
   const parting =
-    names.length === 1 ? " Neither comma, semicolon, tab nor | seems to stand between the cells." : "";
+    names.length === 1 && form.separator !== null
+      ? " Neither comma, semicolon, tab nor | seems to stand between the cells."
+      : "";
   return `No column is known to mean anything. The column names were taken from line ${headerRow}: ${names
     .slice(0, 12)
     .map(quote)

@@ -17,12 +17,14 @@ const SPEEDS: ReadonlySet<string | undefined> = new Set(["mph", "km/h", "m/s"]);
 
 /** What stands further behind in a header says nothing. */
 const LONGEST = 200;
+/** Raised figures behind a word refer to a footnote; those of units stand behind a letter or two, or a raised minus. */
+const FOOTNOTES = /(?<=\p{L}{3})[¹²³⁴⁵]+(?!\p{L})/gu;
 const BRACKETS = /[([{]([^)\]}]*)[)\]}]/g;
 
 /** Reads headers such as `Club Speed (mph)`, `clubSpeed_mph`, `Path [deg, + = right]`, `Carry in m`, `Offline L-/R+`. */
 export function parseHeader(header: string): ParsedHeader {
   // The compatibility form of the ordinal sign, which people type for degrees, is the letter o.
-  const text = header.slice(0, LONGEST).replaceAll("º", "°").normalize("NFKC").trim();
+  const text = header.slice(0, LONGEST).replaceAll("º", "°").replace(FOOTNOTES, "").normalize("NFKC").trim();
   const inBrackets = [...text.matchAll(BRACKETS)].map(([, content = ""]) => remarkOf(content));
   const outside = text.replace(BRACKETS, " ");
   const [name = "", ...rest] = outside.split(/[,;:]/);

@@ -9,6 +9,7 @@ import { symbolOf } from "../cells/unit-words.ts";
 import { type ParsedHeader, parseHeader } from "./header.ts";
 import { OTHER_QUANTITIES, OTHER_WORDS, UNREAD_WORDS } from "./header-words.ts";
 import type { Profile } from "./profile.ts";
+import { directionOf } from "./signs.ts";
 import { isTypical, isUsual, shareInside } from "./value-ranges.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 import { fold, type Phrase, phraseOf, wordScore } from "./word-score.ts";
@@ -42,6 +43,12 @@ interface Entry {
 
 /** From here on the words of a name alone tell what it is. */
 const NAMED = 0.85;
+
+/** What cells can add to words that do not tell alone. */
+const LESS_THAN_NAMED = 0.84;
+
+/** What a column comes to whose unit its metric cannot have: what it may well be besides goes before. */
+const UNREADABLE = 0.6;
 
 /** No column's name is longer. */
 const LONGEST_NAME = 80;
@@ -115,13 +122,17 @@ export class Meanings {
     if (profile.stated > 0 && profile.read < 0.5 * profile.stated) return [];
     const reasons = [byWords(words)];
     const choice = this.#unitOf(metric, symbol, profile);
-    if (choice === undefined) return [];
+    if (choice === undefined) {
+      const reason = `it would be ${metric.name}, which cannot be in ${symbol}`;
+      return words >= NAMED ? [{ meaning: { kind: "unread" }, score: UNREADABLE, reasons: [reason] }] : [];
+    }
     const { unit, isStated, units } = choice;
     const inside = shareInside(metric, unit, profile);
     if (isStated) reasons.push(`its unit is ${unit.symbol === "" ? "one" : unit.symbol}`);
     if (inside < 0.5) return [];
     if (inside < 0.95) reasons.push(`${Math.round(100 * (1 - inside))} % of the values are implausible`);
-    const score = words * (isStated ? 1 : 0.97) * (inside < 0.95 ? 0.6 : 1);
+    const named = words < NAMED ? Math.min(LESS_THAN_NAMED, words * bySides(metric, profile)) : words;
+    const score = named * (isStated ? 1 : 0.97) * (inside < 0.95 ? 0.6 : 1);
     return [{ meaning: { kind: "metric", metric, unit, isUnitStated: isStated, units }, score, reasons }];
   }
 
@@ -180,15 +191,19 @@ export class Meanings {
       date: () => (share((text) => parseDate(text) !== undefined) >= 0.5 ? 1 : 0),
       time: () => (share((text) => clockOf(text) !== undefined) >= 0.5 ? 1 : 0),
       exclusion: () => (unit === undefined && texts.size <= 6 ? 1 : 0),
-      order: () => (unit === undefined && read >= 0.5 * stated && texts.size >= 0.5 * stated ? 1 : 0.2),
+      order: () =>
+        sided > 0 ? 0 : unit === undefined && read >= 0.5 * stated && texts.size >= 0.5 * stated ? 1 : 0.2,
       unread: () => 1.01, // what is listed as something else is that, though its words hold a metric's
     }[kind]();
     return fit === 0 ? [] : [{ meaning: { kind }, score: words * fit, reasons }];
   }
 
   /** What the cells alone tell: clubs, dates and times need no name. */
-  #byCells({ texts, stated, read }: Profile, named: readonly Candidate[]): Candidate[] {
-    if (stated < 3 || named.some(({ score }) => score >= 0.6)) return [];
+  #byCells({ texts, stated, read, numbers }: Profile, named: readonly Candidate[]): Candidate[] {
+    if (stated < 3) return [];
+    if (areCounted(numbers) && named.every(({ score }) => score < NAMED))
+      return [{ meaning: { kind: "order" }, score: NAMED, reasons: ["its cells count the rows"] }];
+    if (named.some(({ score }) => score >= 0.6)) return [];
     const all = [...texts.keys()];
     const share = (test: (text: string) => boolean) => all.filter(test).length / all.length;
     const found = (kind: OtherKind, what: string): Candidate[] => [
@@ -201,6 +216,27 @@ export class Meanings {
     if (share((text) => clockOf(text) !== undefined) >= 0.9) return found("time", "times of day");
     return [];
   }
+}
+
+/** Whether numbers count row by row, up or down: `1, 2, 3`. They may begin anew now and then, and skip what was left out. */
+function areCounted(numbers: Profile["numbers"]): boolean {
+  const stated = numbers.filter((number) => number !== undefined);
+  if (
+    stated.length < 5 ||
+    stated.length < numbers.length ||
+    !stated.every((number) => Number.isInteger(number))
+  )
+    return false;
+  const steps = stated.slice(1).map((number, at) => number - (stated[at] ?? 0));
+  return [1, -1].some((step) => steps.filter((each) => each === step).length >= 0.8 * steps.length);
+}
+
+/** How much likelier the words beside the numbers make a metric: they are its sides, or others. */
+function bySides({ directions }: Metric, { sides, sided, read }: Profile): number {
+  if (directions.length === 0 || sided < 0.5 * read) return 1;
+  const words = new Set(sides.filter((side) => side !== ""));
+  if (words.size !== 2) return 1;
+  return [...words].every((word) => directionOf(word, directions) !== undefined) ? 1.5 : 0.7;
 }
 
 function byWords(score: number): string {

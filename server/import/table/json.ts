@@ -20,23 +20,24 @@ export interface BrokenJson {
   readonly why?: string;
 }
 
-/** Whether a text is JSON rather than a delimited table: a list of objects, or an object, begins it. */
+/** Whether a text is JSON rather than a delimited table: a list of objects or of lists, or an object, begins it. */
 export function looksLikeJson(text: string): boolean {
-  return /^\s*(?:\[\s*[{\]]|\{\s*["}])/.test(text);
+  return /^\s*(?:\[\s*[{[\]]|\{\s*["}])/.test(text);
 }
 
 /** How much text is held at most: one object around all shots is. */
 const MOST_HELD = 16 * LONGEST_RECORD;
 
-const [LINE_FEED, QUOTE, BRACKET, BACKSLASH, BRACE] = [10, 34, 91, 92, 123];
+const [LINE_FEED, QUOTE, BRACKET, BACKSLASH, BRACE] = [10, 34, 91, 92, 123] as const;
 
 /** How deep keys are joined; what lies deeper, or is a list, is one text. */
 const DEEPEST = 6;
 
 /**
  * Reads an array of objects, lines of one object each (JSON Lines), one object in which the only list of objects holds the
- * shots, or one with a list for each column. A record is given out when its last brace has arrived; `names` grows as new keys are met, and cells stand in
- * its order. Numbers are written with the decimal mark given. Linear; holds one piece and one record, but for one object
+ * shots, or one with a list for each column. A shot may be a list, too, where a list of names stands above it or beside its
+ * like. A record is given out when its last bracket has arrived; `names` grows as new keys are met, and cells stand in its
+ * order. Numbers are written with the decimal mark given. Linear; holds one piece and one record, but for one object
  * around the shots or the columns, which is held as a whole.
  */
 export class JsonReader {
@@ -56,6 +57,8 @@ export class JsonReader {
   #around = 1;
   #start = -1;
   #startLine = 1;
+  /** What a record begins with: a brace, or the bracket of a list; not known yet where undefined. */
+  #first: typeof BRACE | typeof BRACKET | undefined;
   /** What was found out about a text that begins with an object: lines of objects, or one object; not yet, where undefined. */
   #isLines: boolean | undefined;
 
@@ -119,8 +122,15 @@ export class JsonReader {
   #takeWhole(): void {
     const value = parsed(this.#text);
     const around = isObject(value) ? aroundShots(value) : undefined;
+    const lists = isObject(value) && around === undefined ? aroundLists(value) : undefined;
     if (around !== undefined) {
       this.#around = around;
+      this.#first = BRACE;
+      this.#scan();
+    } else if (lists !== undefined) {
+      this.#around = lists.around;
+      this.#first = BRACKET;
+      this.names.push(...lists.names);
       this.#scan();
     } else if (isObject(value)) {
       const columns = columnsOf(value);
@@ -140,7 +150,7 @@ export class JsonReader {
     }
   }
 
-  /** Finds the objects that stand in a list with so many brackets around them. */
+  /** Finds the objects, or the lists, that stand in a list with so many brackets around them. */
   #scan(): void {
     const text = this.#text;
     for (; this.#at < text.length; this.#at++) {
@@ -161,8 +171,13 @@ export class JsonReader {
     if (this.#start >= 0) this.#start = 0;
   }
 
-  #openAt(code: number): void {
-    if (code === BRACE && this.#open.length === this.#around && this.#open.at(-1) === BRACKET) {
+  #openAt(code: typeof BRACE | typeof BRACKET): void {
+    if (this.#open.length === this.#around && this.#open.at(-1) === BRACKET) {
+      this.#first ??= code;
+      if (code !== this.#first) {
+        this.#open.push(code);
+        return;
+      }
       this.#start = this.#at;
       this.#startLine = this.#line;
     }
@@ -178,6 +193,10 @@ export class JsonReader {
   }
 
   #give(value: unknown, line: number, text: string): void {
+    if (Array.isArray(value) && this.#first === BRACKET) {
+      this.#giveList(value, line, text);
+      return;
+    }
     if (!isObject(value)) {
       this.#sink.unreadable(line, text);
       return;
@@ -186,6 +205,18 @@ export class JsonReader {
     this.#fill(cells, value, "", 0);
     for (let place = 0; place < cells.length; place++) cells[place] ??= "";
     this.#sink.record({ line, cells });
+  }
+
+  /** The first list holds the names where no others are known. One that is longer than the names says nothing of itself. */
+  #giveList(items: readonly unknown[], line: number, text: string): void {
+    if (this.names.length === 0) {
+      if (areNames(items)) this.names.push(...items);
+      else this.broken = { line, why: "nothing names what stands in its lists" };
+    } else if (items.length > this.names.length) this.#sink.unreadable(line, text);
+    else {
+      const cells = this.names.map((_, place) => this.#written(items[place] ?? null));
+      this.#sink.record({ line, cells });
+    }
   }
 
   #fill(cells: string[], value: object, prefix: string, depth: number): void {
@@ -233,7 +264,8 @@ function areLines(text: string, isLast: boolean): boolean | undefined {
   const first = parsed(feed < 0 ? beginning : beginning.slice(0, feed));
   if (!isObject(first)) return false;
   // One object around a list of shots, or of columns, may stand on one line: then no other follows.
-  if (aroundShots(first) === undefined && columnsOf(first) === undefined) return true;
+  const isTable = [aroundShots, aroundLists, columnsOf].some((find) => find(first) !== undefined);
+  if (!isTable) return true;
   const isAlone = feed < 0 || beginning.slice(feed).trim() === "";
   return isAlone ? (isLast ? false : undefined) : true;
 }
@@ -245,4 +277,35 @@ function aroundShots(value: object, depth = 1): number | undefined {
     return isObject(member) && depth < 2 ? (aroundShots(member, depth + 1) ?? []) : [];
   });
   return found.length === 1 ? found[0] : undefined;
+}
+
+/**
+ * The names, and how many brackets stand around each list, where shots are lists: in the only list of lists, with as many
+ * names in the only list that fits it, or with the names first.
+ */
+function aroundLists(value: object): { names: readonly string[]; around: number } | undefined {
+  const lists = listsIn(value, 1);
+  const rows = lists.filter(({ items }) => items.length > 0 && items.every((item) => Array.isArray(item)));
+  const [only] = rows;
+  const first: unknown = only?.items[0];
+  if (only === undefined || rows.length > 1 || !Array.isArray(first)) return undefined;
+  const named = lists.flatMap(({ items }) =>
+    items.length === first.length && areNames(items) ? [items] : [],
+  );
+  const [names] = named;
+  if (named.length > 1 || (names === undefined && !areNames(first))) return undefined;
+  return { names: names ?? [], around: only.around };
+}
+
+function listsIn(value: object, depth: number): { items: readonly unknown[]; around: number }[] {
+  return Object.values(value).flatMap((member: unknown) => {
+    if (Array.isArray(member)) return [{ items: member, around: depth + 1 }];
+    return isObject(member) && depth < 2 ? listsIn(member, depth + 1) : [];
+  });
+}
+
+/** Whether a list holds nothing but texts, of which one or more are words. */
+function areNames(items: readonly unknown[]): items is readonly string[] {
+  const texts = items.filter((item) => typeof item === "string");
+  return texts.length === items.length && texts.some((text) => /\p{L}/u.test(text));
 }

@@ -99,7 +99,9 @@ const AROUND_STATISTICS =
   /^(?:\d+|of|the|for|by|per|all|over|last|best|total|overall|club|group|set|session|today|shots|balls|n|p|m|ft|yds?|deg|mph|rpm|\p{L}\d{1,2}|\d{1,2}\p{L}{1,2}|dr|[apgslw]w|irons?|woods?|hybrid|wedge|driver|eisen|holz|fer|bois)$/u;
 /** Words that head a statistic when they stand beside one of those; alone they may be anything. */
 const BESIDE_STATISTICS = new Set(
-  "min minimum max maximum range sum total count variance deviation best worst".split(" "),
+  "min minimum max maximum range sum total count variance deviation best worst summe spannweite varianz streuung anzahl bester schlechtester".split(
+    " ",
+  ),
 );
 
 const LONGEST_WORD = 32;

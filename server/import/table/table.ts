@@ -226,7 +226,7 @@ export class TableReader {
           severity: "warning",
           line,
           text,
-          message: `Line ${line} holds no JSON object, so there is no shot to read: ${quote(text)}.`,
+          message: `Line ${line} holds no shot as JSON has one there, an object or a list as long as the names, so there is none to read: ${quote(text)}.`,
         }),
     };
     return new JsonReader(text, this.#source.decimal, sink, from);
