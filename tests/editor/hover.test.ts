@@ -73,7 +73,7 @@ Source: geometry, angle between the club head's velocity, seen from above, and t
 
   test("a club and its other spellings", async () => {
     expect(await hoverOver(line("8 shots with 9-<|>iron"))).toContain(
-      "Tables also spell it `9i`, `i9`, `iron 9` and `eisen 9`.",
+      "Tables also spell it `9i`, `i9`, `iron 9`, `eisen 9`, `9er eisen`, `9 eisen` and `e9`.",
     );
   });
 

@@ -93,3 +93,8 @@ test.each([
 ])("%s is what people mean by it", (header, cells, name) => {
   expect(taken(header, cells).name).toBe(name);
 });
+
+test.each(["E7", "7er Eisen", "7 Eisen", "Eisen 7", "i7", "Iron 7"])("%j is a club that is known", (text) => {
+  const { name, column } = taken("Schläger", [text, text, text]);
+  expect([name, column?.settle]).toEqual(["club", []]);
+});

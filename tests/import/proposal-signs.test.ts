@@ -296,3 +296,59 @@ describe("amounts whose side stands in another column", () => {
     expect(text(rows)).not.toContain(WARNING);
   });
 });
+
+describe("where no side is known, one answer tells the others", () => {
+  const question = (content: string, header: string) =>
+    propose([{ path: "shots.csv", content }], { vocabulary }).columns.find(
+      (column) => column.header === header,
+    )?.settle[0];
+
+  test("and the question says how", () => {
+    const content = table(
+      [
+        ["Path", "club-path", plain(1)],
+        ["Face", "face-angle", plain(-1)],
+        ["F2P", "face-to-path", plain(1)],
+      ],
+      4,
+    );
+    expect(question(content, "Path")).toContain("The table does not tell.");
+    expect(question(content, "Face")).toBe(
+      'Which way is positive? It follows from column "Path": positive left where that is positive right, positive right where that is positive left, since face to path is face minus path only so. Keep one of these lines; where the sign turns for left-handers, say open or closed.',
+    );
+  });
+
+  test("rightly, however columns are signed, over forty tables", () => {
+    const names = [
+      "club-path",
+      "face-angle",
+      "face-to-path",
+      "start-direction",
+      "spin-axis",
+      "curve",
+      "offline",
+    ];
+    let linked = 0;
+    for (let seed = 1; seed <= 40; seed++) {
+      const next = random(seed);
+      const signs = new Map(names.map((name) => [name, next() < 0.5 ? -1 : 1] as const));
+      const content = table(
+        [
+          ...names.map((name): Written => [name, name, plain(signs.get(name) ?? 1)]),
+          ["Carry (m)", "carry", plain(1)],
+        ],
+        seed,
+      );
+      for (const name of names) {
+        const found = /It follows from column "(.+)": positive (\w+) where that is positive right/.exec(
+          question(content, name) ?? "",
+        );
+        if (found === null) continue;
+        const isSame = signs.get(name) === signs.get(found[1] ?? "");
+        expect([seed, name, found[2]]).toEqual([seed, name, isSame ? "right" : "left"]);
+        linked++;
+      }
+    }
+    expect(linked).toBeGreaterThan(100);
+  });
+});

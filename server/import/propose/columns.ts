@@ -9,9 +9,9 @@ import type { Form } from "./form.ts";
 import { parseHeader } from "./header.ts";
 import { type Meaning, Meanings, type OtherKind } from "./meanings.ts";
 import { type Minus, type Profile, profileOf } from "./profile.ts";
-import { evidenceOf, type Reading, settleSigns } from "./relations.ts";
+import { evidenceOf, linkedSigns, type Reading, settleSigns } from "./relations.ts";
 import { areAmounts, sideColumns } from "./side-columns.ts";
-import { sidesOf, signFor, statedDirection, unknownSides } from "./signs.ts";
+import { linkText, sidesOf, signFor, statedDirection, unknownSides } from "./signs.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
 export type Confidence = "sure" | "likely" | "doubtful";
@@ -71,9 +71,10 @@ export function proposeColumns(form: Form, vocabulary: Vocabulary, hand: Hand | 
   const readings = readingsOf(drafts, hand);
   const evidence = evidenceOf(readings);
   settleSigns(readings);
+  const follows = followers(readings, drafts);
   const [sides] = sideColumns(form);
   return drafts.map((draft) => {
-    const column = proposed(draft, readings, evidence, vocabulary, sides);
+    const column = proposed(draft, { readings, follows, evidence, vocabulary, sides });
     return repeated.has(draft.header) && column.meaning !== null
       ? {
           ...column,
@@ -113,13 +114,35 @@ function readingsOf(drafts: readonly Draft[], hand: Hand | null): Map<string, Re
   return readings;
 }
 
-function proposed(
-  draft: Draft,
-  readings: ReadonlyMap<string, Reading>,
-  evidence: ReturnType<typeof evidenceOf>,
-  vocabulary: Vocabulary,
-  sides: string | undefined,
-): ProposedColumn {
+/** For each metric whose sign follows from that of another column, what to say of it. */
+function followers(readings: ReadonlyMap<string, Reading>, drafts: readonly Draft[]): Map<string, string> {
+  const headers = new Map(
+    drafts.flatMap(({ chosen, header }) =>
+      chosen?.meaning.kind === "metric" ? [[chosen.meaning.metric.name, header]] : [],
+    ),
+  );
+  return new Map(
+    [...linkedSigns(readings)].flatMap(([name, link]) => {
+      const [metric, leader] = [readings.get(name)?.metric, readings.get(link.leader)?.metric];
+      if (metric === undefined || leader === undefined) return [];
+      return [[name, linkText(metric, link, leader, headers.get(link.leader) ?? leader.name)]];
+    }),
+  );
+}
+
+/** What columns say about each other. */
+interface TableFacts {
+  readonly readings: ReadonlyMap<string, Reading>;
+  /** By metric. */
+  readonly follows: ReadonlyMap<string, string>;
+  readonly evidence: ReturnType<typeof evidenceOf>;
+  readonly vocabulary: Vocabulary;
+  /** The header of a column that holds nothing but sides. */
+  readonly sides: string | undefined;
+}
+
+function proposed(draft: Draft, table: TableFacts): ProposedColumn {
+  const { evidence, vocabulary } = table;
   const { header, chosen, profile, taken } = draft;
   const base = {
     header,
@@ -147,7 +170,7 @@ function proposed(
         `Is this ${meaning.metric.name}? ${sentence(own.filter(({ supports }) => !supports).map(({ text }) => text))}`,
       );
     } else if (own.some(({ supports }) => supports)) score = Math.min(1, score + 0.1);
-    return metricColumn(draft, meaning, { base, reasons, settle, score }, readings, sides);
+    return metricColumn(draft, meaning, { base, reasons, settle, score }, table);
   }
   if (meaning.kind === "category") {
     return {
@@ -210,8 +233,7 @@ function metricColumn(
     settle: string[];
     score: number;
   },
-  readings: ReadonlyMap<string, Reading>,
-  sides: string | undefined,
+  { readings, follows, sides }: TableFacts,
 ): ProposedColumn {
   if (score < LIKELY && settle.length === 0) settle.push(`Is this ${metric.name}?`);
   let confidence: Confidence = score >= SURE ? "sure" : score >= LIKELY ? "likely" : "doubtful";
@@ -245,7 +267,7 @@ function metricColumn(
     settle.push(
       sideTexts.length > 0
         ? `Which sides are ${sideTexts.map(quote).join(" and ")}? Keep one of these lines.`
-        : `Which way is positive? The table does not tell. Keep one of these lines${metric.directions.some(({ handed }) => handed) ? `; where the sign turns for left-handers, say ${handedWords(metric)}` : ""}.`,
+        : `Which way is positive? ${follows.get(metric.name) ?? "The table does not tell."} Keep one of these lines${metric.directions.some(({ handed }) => handed) ? `; where the sign turns for left-handers, say ${handedWords(metric)}` : ""}.`,
     );
   }
   return {

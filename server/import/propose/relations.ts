@@ -120,6 +120,40 @@ export function settleSigns(readings: Readings): void {
   }
 }
 
+/** That an open sign follows from another open one: the same, or the opposite one in the frame. */
+export interface Link {
+  readonly leader: string;
+  readonly sign: 1 | -1;
+  readonly why: string;
+}
+
+/**
+ * Which open signs follow from which, by what settles signs: whoever knows one of them knows the others. By metric; the
+ * leader itself, the first of its like, is not in it.
+ */
+export function linkedSigns(readings: Readings): Map<string, Link> {
+  const links = new Map<string, Link>();
+  for (const [leader, { sign }] of readings) {
+    if (sign !== 0 || links.has(leader)) continue;
+    const mirrored = settledWith(leader, -1, readings);
+    for (const [metric, { sign, why }] of settledWith(leader, 1, readings)) {
+      const isOpen = readings.get(metric)?.sign === 0 && metric !== leader && !links.has(metric);
+      if (isOpen && sign !== 0 && mirrored.get(metric)?.sign === -sign)
+        links.set(metric, { leader, sign, why });
+    }
+  }
+  return links;
+}
+
+/** The readings as they would be settled if one of them were signed so. */
+function settledWith(metric: string, sign: 1 | -1, readings: Readings): Map<string, Reading> {
+  const tried = new Map([...readings].map(([name, reading]) => [name, { ...reading }]));
+  const reading = tried.get(metric);
+  if (reading !== undefined) settle(reading, sign, "");
+  settleSigns(tried);
+  return tried;
+}
+
 function openCount(readings: Readings): number {
   return [...readings.values()].filter(({ sign }) => sign === 0).length;
 }

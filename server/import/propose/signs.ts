@@ -1,9 +1,10 @@
 /** Which way a column is signed, as far as its name, its cells and other columns tell. */
 import { oppositeOf } from "../../../shared/interval.ts";
 import type { Direction, Metric } from "../../../shared/plan-model.ts";
+import { quote } from "../finding.ts";
 import type { ParsedHeader } from "./header.ts";
 import type { Profile } from "./profile.ts";
-import type { Reading } from "./relations.ts";
+import type { Link, Reading } from "./relations.ts";
 import type { StatedSide } from "./stated-side.ts";
 
 /** The direction that a word in a header or a cell means, written out or cut short; undefined where that is not clear. */
@@ -63,11 +64,24 @@ export function signFor(
   const stated = statedDirection(header, directions);
   if (stated !== undefined && profile.sided === 0)
     return { positive: stated.word, signs: [], why: "its name says which way is positive" };
-  const plain = (sign: number) =>
-    directions.find((direction) => !direction.handed && direction.sign === sign)?.word;
+  const plain = (sign: number) => sideWord(directions, sign);
   const proven =
     reading !== undefined && reading.sign !== 0 && profile.sided === 0 ? plain(reading.sign) : undefined;
   if (proven !== undefined) return { positive: proven, signs: [], why: reading?.why ?? "" };
   const words = [plain(1), plain(-1)].filter((word) => word !== undefined);
   return { positive: null, signs: words.length > 0 ? words : directions.map(({ word }) => word), why: "" };
+}
+
+/** The word of the frame for a side. */
+function sideWord(directions: readonly Direction[], sign: number): string | undefined {
+  return directions.find((direction) => !direction.handed && direction.sign === sign)?.word;
+}
+
+/** What follows for an open sign from that of another column. */
+export function linkText(metric: Metric, { sign, why }: Link, leader: Metric, leaderHeader: string): string {
+  const ways = [1, -1].map(
+    (side) =>
+      `positive ${sideWord(metric.directions, side * sign)} where that is positive ${sideWord(leader.directions, side)}`,
+  );
+  return `It follows from column ${quote(leaderHeader)}: ${ways.join(", ")}, since ${why}.`;
 }
