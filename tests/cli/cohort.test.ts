@@ -2,7 +2,7 @@
 import { expect, test } from "vitest";
 import { LESSON } from "../report/lesson.ts";
 import { drillwright } from "./command-line.ts";
-import { POOR, practice, session } from "./practice.ts";
+import { PLAN, POOR, practice, session } from "./practice.ts";
 
 const OTHER = session("Tuesday", "../data/tuesday.csv").replace('player "P-01"', 'player "P-02"');
 const TWO = {
@@ -46,6 +46,44 @@ test("the latest session of each counts", async () => {
   expect(shown).toEqual([
     ["P-07", 2, "Second visit"],
     ["P-12", 1, "First visit, left"],
+  ]);
+});
+
+test("without dates the last session counts, and one with a date before those without", async () => {
+  const undated = (name: string) => session(name, "../data/monday.csv").replace(/ {2}date .*\n/, "");
+  const latest = async (files: Readonly<Record<string, string>>) => {
+    const { stdout } = await drillwright({ ...practice(), ...files }, ["cohort", "--format", "json"]);
+    return JSON.parse(stdout).players.map(({ latest: { name } }: { latest: { name: string } }) => name);
+  };
+  expect(await latest({ "sessions/a.drill": undated("A") })).toEqual(["Monday"]);
+  expect(await latest({ "sessions/z.drill": undated("Z") })).toEqual(["Monday"]);
+  expect(
+    await latest({ "sessions/monday.drill": undated("Monday"), "sessions/z.drill": undated("Z") }),
+  ).toEqual(["Z"]);
+});
+
+test("a goal of two blocks is one of each", async () => {
+  const again = `  block "Gate again" test {
+    5 shots
+    target start-direction within ±2°
+    success {
+      at least 3 of 5 shots on target
+    }
+  }
+}
+`;
+  const files = {
+    ...practice(),
+    "plans/irons.drill": `${PLAN.slice(0, -2)}${again}`,
+    "data/monday.csv": `${practice()["data/monday.csv"]}${"Gate again,9,150,1.35\n".repeat(5)}`,
+  };
+  const { stdout } = await drillwright(files, ["cohort", "--format", "json"]);
+  const { players, goals: shown } = JSON.parse(stdout);
+  expect(shown.map(({ block }: { block: string }) => block)).toEqual(["Gate", "Gate", "Gate again"]);
+  expect(players[0].results.map(({ brief }: { brief: string }) => brief)).toEqual([
+    "4 of 5",
+    "154 yd",
+    "0 of 5",
   ]);
 });
 

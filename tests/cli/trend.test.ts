@@ -2,7 +2,7 @@
 import { expect, test } from "vitest";
 import { LESSON } from "../report/lesson.ts";
 import { drillwright } from "./command-line.ts";
-import { POOR, practice, session } from "./practice.ts";
+import { PLAN, POOR, practice, session } from "./practice.ts";
 
 const TWO = {
   ...practice(POOR),
@@ -42,6 +42,22 @@ test("a player of several, in the words of their hand", async () => {
   const { stdout } = await drillwright(LESSON, ["trend", "--player", "P-07"]);
   expect(stdout).toMatch(/^P-07 in "From cut to start line"\n {2}2026-10-05 {2}First visit/);
   expect(stdout).toMatch(/Gate: club-path\n {2}2026-10-05 {2}.*out-to-in.*\n {2}2026-10-12 {2}.*in-to-out/);
+});
+
+test("of one session, and of three the goals of the latest", async () => {
+  const first = async (files: Readonly<Record<string, string | Uint8Array>>) =>
+    (await drillwright(files, ["trend"])).stdout.match(/^Gate: at least .*(?:\n {2}\d.*)+/m)?.[0];
+  expect(await first(practice())).toBe("Gate: at least 3 of 5 shots on target\n  2026-10-12  ✓ met  4 of 5");
+  const dated = (day: string) => session(`On ${day}`, "../data/monday.csv").replace("2026-10-12", day);
+  const three = {
+    ...practice(),
+    "sessions/b.drill": dated("2026-10-14"),
+    "sessions/a.drill": dated("2026-10-16").replace("plans/irons", "plans/new"),
+    "plans/new.drill": PLAN.replace("at least 3 of 5", "at least 2 of 5"),
+  };
+  expect(await first(three)).toMatch(
+    /^Gate: at least 2 of 5 shots on target\n(.*\n)* {2}2026-10-16 {2}✓ met +4 of 5$/,
+  );
 });
 
 test("a table in which nothing is a formula", async () => {

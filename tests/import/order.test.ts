@@ -41,6 +41,7 @@ describe("shots stand in the order", () => {
 
   test("of the row above where there is nothing to go by", () => {
     expect(orderOf("", "3", "", "1", "-")).toEqual([[1, 4, 5, 2, 3], []]);
+    expect(orderOf("", "", "-", "3", "1")).toEqual([[1, 2, 3, 5, 4], []]);
   });
 
   test("of the row above where a cell is not like the others, which is reported", () => {

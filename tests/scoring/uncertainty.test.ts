@@ -97,6 +97,21 @@ describe("a count", () => {
     expect(linesOf(result.evidence.rows)).toEqual([4]);
   });
 
+  test("of every verdict there are the shots that made it", () => {
+    const rows = (success: string, ...degrees: number[]) => {
+      const result = criterionOn({ shots: 4, success }, paths(...degrees), { instrument: unit });
+      return [result.verdict, linesOf(result.evidence.rows)];
+    };
+    const least = "at least 3 of 4 shots with club-path within ±2°";
+    const most = "at most 1 of 4 shots with club-path at least 2° right";
+    // The table begins on line 2. A fifth shot is beyond the four that count.
+    expect(rows(least, 0, 9, 0, 0)).toEqual(["met", [2, 4, 5]]);
+    expect(rows(least, 9, 0, 9, 0)).toEqual(["missed", [2, 4]]);
+    expect(rows(most, 0, 9, 0, 0)).toEqual(["met", [2, 4, 5]]);
+    expect(rows(most, 9, 0, 9, 0)).toEqual(["missed", [2, 4]]);
+    expect(rows(least, 1.9, 0, 0, 9, 1.9)).toEqual(["undecided", [2]]);
+  });
+
   test("is as before where every shot is far from its limits", () => {
     const sharp = instrument("club-path 0.1 random");
     expect(criterionOn(words, paths(0, 0.1, 0.2, 9), { instrument: sharp }).evidence.observed).toBe(
@@ -150,6 +165,17 @@ describe("which accuracy", () => {
       criterionOn(words, table(`club-path club\n1.7 ${club}`), { instrument: unit }).verdict;
     expect(verdict("7-iron")).toBe("met");
     expect(verdict("driver")).toBe("undecided");
+  });
+
+  test("a shot with a club of which nothing is stated is exact beside others that are not", () => {
+    const average = { shots: 4, success: "average club-path within ±2°" };
+    const shots = table("club-path club\n1.5 driver\n1.5 7-iron\n1.5 7-iron\n1.5 7-iron");
+    const judge = (unit: ReturnType<typeof instrument>) =>
+      criterionOn(average, shots, { instrument: unit }).evidence.interval?.low;
+    // Of the mean: √(0.8² / 4²) = 0.2 where one of four may be off by 0.8; all of them 0.4. Times 1.645: 0.33 and 0.66.
+    const DEGREE = Math.PI / 180;
+    expect(judge(instrument("club-path 0.8 random for driver"))).toBeCloseTo(1.171 * DEGREE, 4);
+    expect(judge(instrument("club-path 0.8 random"))).toBeCloseTo(0.842 * DEGREE, 4);
   });
 
   test("a metric of which nothing is stated is exact, and a note says so", () => {

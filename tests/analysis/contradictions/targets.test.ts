@@ -499,6 +499,16 @@ plan "Plan" {
     right: `10 shots at 50 % effort
       target carry at least 90 yd`,
   },
+  "an effort that none of the shots is hit at": {
+    wrong: `5 shots at 50 % effort
+      5 shots at 70 % effort
+      «leave out shots where effort below 80 %»`,
+    code: "effort-should-fit-the-shots",
+    says: ["50 % and 70 % effort", "leaves all of them out"],
+    right: `5 shots at 50 % effort
+      5 shots
+      leave out shots where effort below 80 %`,
+  },
   "what a window at one level asks for is said in numbers": {
     wrong: `
 window "Junior" {
