@@ -3,17 +3,17 @@ import { distance } from "fastest-levenshtein";
 
 /** How many changed letters still count as a slip, for a name of this length. */
 function mostChanges(length: number): number {
-  if (length <= 4) return 1;
+  if (length <= 3) return 1;
   return length <= 7 ? 2 : 3;
 }
 
 /**
  * The candidates that differ from `name` by a slip, case and surrounding space aside: the nearest, and all that are as near, in their order.
- * Cost: candidates times the square of a name's length.
+ * `atMost`: how many changed letters count as a slip, where that is fewer than usual. Cost: candidates times the square of a name's length.
  */
-export function nearest(name: string, candidates: Iterable<string>): string[] {
+export function nearest(name: string, candidates: Iterable<string>, atMost = Infinity): string[] {
   const wanted = name.trim().toLowerCase();
-  const most = Math.min(mostChanges(wanted.length), wanted.length - 1);
+  const most = Math.min(mostChanges(wanted.length), wanted.length - 1, atMost);
   const near: { readonly candidate: string; readonly changes: number }[] = [];
   for (const candidate of new Set(candidates)) {
     if (Math.abs(candidate.length - wanted.length) > most) continue;

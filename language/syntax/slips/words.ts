@@ -114,7 +114,9 @@ export const misspelt: Recogniser = (misfit) => {
 };
 
 function slipsOf(text: string, group: readonly string[]): string[] {
-  return [...nearest(text, group.filter(isWord)), ...begunBy(text, group)];
+  // Of four letters two others make another word: `easy` is no `least`.
+  const most = text.length <= 4 ? 1 : undefined;
+  return [...nearest(text, group.filter(isWord), most), ...begunBy(text, group)];
 }
 
 /** `targ`, while `target` is being typed. */
