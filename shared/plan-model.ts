@@ -268,7 +268,7 @@ export const LoadCriterion = z.object({
   ...criterion,
   bound: z.enum(["least", "most"]),
   count: z.number(),
-  /** Only swings at full effort: 90 % or more, or where no effort is stated or measured. */
+  /** Only swings at full effort: 90 % or more, or where no effort is stated or measured; not putts. */
   fullEffort: z.boolean(),
   over: z.enum(["block", "session"]),
 });

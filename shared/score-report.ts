@@ -106,7 +106,7 @@ export type FindingResult = z.infer<typeof FindingResult>;
 /** Swings made, and the limits that they are held against. */
 export const Load = z.object({
   swings: z.number(),
-  /** Swings at 90 % effort or more, those of unknown effort included. */
+  /** Swings at 90 % effort or more, those of unknown effort included, putts not. */
   fullEffort: z.number(),
   limits: z.array(
     z.object({

@@ -1,7 +1,6 @@
-import { isBlock, isPlanTime, type PlanTime } from "../generated/tree/ast.ts";
-import { worthOf } from "../types/units.ts";
+import { isBlock, isPlanTime } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
-import { statedIn } from "./practice.ts";
+import { secondsOf, statedIn } from "./practice.ts";
 
 /** Blocks that take longer than their plan. */
 export const check = defineCheck({
@@ -9,7 +8,7 @@ export const check = defineCheck({
   reason: "What does not fit is left out on the range, and mostly it is the test at the end.",
   run({ statements }, { report }) {
     const time = statements.find(isPlanTime);
-    const whole = time && secondsOf(time);
+    const whole = secondsOf(time);
     if (time === undefined || whole === undefined) return;
     const parts = statements
       .filter(isBlock)
@@ -17,7 +16,7 @@ export const check = defineCheck({
     const sum = parts.reduce((total, seconds) => total + seconds, 0);
     if (sum <= whole) return;
     report({
-      message: `The blocks take ${Math.round(sum / 60)} min together, and the plan has ${Math.round(whole / 60)} min. Give it more time, or the blocks less.`,
+      message: `The blocks take ${Math.ceil(sum / 60)} min together, and the plan has ${Math.floor(whole / 60)} min. Give it more time, or the blocks less.`,
       node: time,
     });
   },
@@ -46,7 +45,3 @@ plan "Gate" {
   }
 }`,
 });
-
-function secondsOf(time: PlanTime | undefined): number | undefined {
-  return time?.quantity && worthOf(time.quantity);
-}

@@ -20,8 +20,8 @@ export const check = defineCheck({
         ? baselineBefore(block, plan.statements.filter(isBlock))
         : undefined;
     if (other === undefined) return;
-    const here = clubsOf(block, plan);
-    const there = clubsOf(other, plan);
+    const here = clubsOf(block);
+    const there = clubsOf(other);
     if (here.size === 0 || there.size === 0 || [...here].every((club) => there.has(club))) return;
     report({
       message: `Here ${listed([...here], "and")} is hit, and in ${quoted(other.name)} ${listed([...there], "and")}. Compare shots with one club.`,

@@ -18,7 +18,7 @@ import { type Bindings, bindingsIn, NO_BINDINGS, numberOf } from "../types/param
 import { type AskedShots, shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
 import { rangeOf, replace } from "./edits.ts";
-import { isEffortKnown, isFullEffort, isRead, swingsOf } from "./practice.ts";
+import { asksForFullEffort, isEffortKnown, isRead, swingsOf } from "./practice.ts";
 import { code, quoted, shots } from "./wording.ts";
 
 /** Goals of a drill that its block, or what the block says of its parameters, leaves too few shots for. */
@@ -183,7 +183,7 @@ function excessOfSwings(
   const wanted = numberOf(count, bindings);
   const isKnown = !session && (!fullEffort || isEffortKnown(block));
   if (wanted === undefined || !isKnown) return undefined;
-  const swings = swingsOf(block, fullEffort ? isFullEffort : undefined);
+  const swings = swingsOf(block, fullEffort ? asksForFullEffort : undefined);
   if (bound === "most" ? swings <= wanted : open || swings >= wanted) return undefined;
   const what = plural(swings, fullEffort ? "full-effort swing" : "swing");
   const by = fullEffort ? `${SHOTS} or their effort` : SHOTS;

@@ -1,9 +1,10 @@
+import { hasEffort } from "../../shared/full-effort.ts";
 import { type Block, isShots, type Shots } from "../generated/tree/ast.ts";
 import { kindOf } from "../types/kinds.ts";
 import { numberOf } from "../types/parameters.ts";
 import { type CheckContext, defineCheck, type TextEdit } from "./check.ts";
 import { cstOf, insertAfter, rangeOf, replace } from "./edits.ts";
-import { statedIn } from "./practice.ts";
+import { clubOf, statedIn } from "./practice.ts";
 
 /** The most that a first swing should be, in percent of a full one. */
 const EASY = 80;
@@ -22,7 +23,7 @@ export const check = defineCheck({
     reportJumps(lines, block, report);
     const [first] = lines;
     if (first === undefined || first.$container !== block) return;
-    const effort = effortOf(first);
+    const effort = effortOf(first, block);
     if (effort === undefined || effort <= EASY) return;
     report({
       message: "This warm-up begins with full swings. Begin with little effort, such as 50 %.",
@@ -61,14 +62,17 @@ plan "Gate" {
     8 shots at 60 % effort
     4 shots
   }
+  block "Roll" warm-up {
+    6 shots with putter
+  }
 }`,
 });
 
 function reportJumps(lines: readonly Shots[], block: Block, report: CheckContext["report"]): void {
   for (const [index, line] of lines.entries()) {
     const before = lines[index - 1];
-    const effort = effortOf(line);
-    const earlier = before && effortOf(before);
+    const effort = effortOf(line, block);
+    const earlier = before && effortOf(before, block);
     if (effort === undefined || earlier === undefined || effort - earlier <= STEP) continue;
     if (line.$container !== block) continue;
     const between = Math.round((earlier + effort) / 2 / 5) * 5;
@@ -85,9 +89,10 @@ function reportJumps(lines: readonly Shots[], block: Block, report: CheckContext
   }
 }
 
-/** In percent of a full swing; a full one where it is not stated. */
-function effortOf({ effort }: Shots): number | undefined {
-  return effort === undefined ? 100 : numberOf(effort);
+/** In percent of a full swing: a full one where it is not stated, except of a putt. */
+function effortOf(line: Shots, block: Block): number | undefined {
+  if (line.effort !== undefined) return numberOf(line.effort);
+  return hasEffort(clubOf(line, block)) ? 100 : undefined;
 }
 
 /** Writes how much of a full swing a line of shots is hit at, in percent. */

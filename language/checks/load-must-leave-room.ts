@@ -1,11 +1,12 @@
 import { AstUtils } from "langium";
+import { FULL_EFFORT } from "../../shared/full-effort.ts";
 import { isBlock, isPlan } from "../generated/tree/ast.ts";
 import { numberOf } from "../types/parameters.ts";
 import { shotsOf } from "../types/shots.ts";
 import { defineCheck } from "./check.ts";
 import { cstOf } from "./edits.ts";
 import { writeNumber } from "./numbers.ts";
-import { FULL, isEffortKnown, isFullEffort, swingsOf } from "./practice.ts";
+import { asksForFullEffort, isEffortKnown, swingsOf } from "./practice.ts";
 
 /** A number of swings that the shots asked for never keep to. */
 export const check = defineCheck({
@@ -24,7 +25,7 @@ export const check = defineCheck({
     const asked = blocks.map(shotsOf);
     if (asked.includes(undefined)) return;
     const planned = blocks.reduce(
-      (sum, at) => sum + swingsOf(at, criterion.fullEffort ? isFullEffort : undefined),
+      (sum, at) => sum + swingsOf(at, criterion.fullEffort ? asksForFullEffort : undefined),
       0,
     );
     const isOpen = asked.some((shots) => shots?.open);
@@ -33,7 +34,7 @@ export const check = defineCheck({
     if (!isMost && planned === 0) {
       const who = criterion.session ? "No block of the plan" : "No line of the block";
       report({
-        message: `${who} asks for swings at ${FULL} % effort or more, which is full effort. Ask for more effort, or take this out.`,
+        message: `${who} asks for swings at ${FULL_EFFORT} % effort or more, which is full effort. Ask for more effort, or take this out.`,
         node: criterion,
         cst,
       });

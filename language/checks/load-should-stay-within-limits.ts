@@ -1,6 +1,6 @@
 import { isBlock, isLoadLimit, isPlan, isSessionPlan, isSessionPlayer } from "../generated/tree/ast.ts";
 import { defineCheck } from "./check.ts";
-import { isFullEffort, swingsOf } from "./practice.ts";
+import { asksForFullEffort, swingsOf } from "./practice.ts";
 import { quoted } from "./wording.ts";
 
 /** More swings than are good. */
@@ -15,7 +15,7 @@ export const check = defineCheck({
     const holder = isPlan(node) ? node : player;
     if (plan === undefined || holder === undefined || isBroken(plan)) return;
     for (const limit of holder.statements.filter(isLoadLimit)) {
-      const isCounted = limit.fullEffort ? isFullEffort : () => true;
+      const isCounted = limit.fullEffort ? asksForFullEffort : () => true;
       const planned = plan.statements
         .filter(isBlock)
         .reduce((sum, block) => sum + swingsOf(block, isCounted), 0);

@@ -1,21 +1,23 @@
 /** What a plan makes a player do, for the checks of practice design. */
 import { AstUtils } from "langium";
+import { isFullEffort } from "../../shared/full-effort.ts";
 import {
   type Block,
   type BlockStatement,
   type Drill,
   isBlock,
   isClub,
+  isClubValue,
   isForClubs,
+  isParameter,
   isShots,
-  type Plan,
+  type PlanTime,
+  type Quantity,
   type Shots,
 } from "../generated/tree/ast.ts";
-import { type Bindings, bindingsOf, NO_BINDINGS, numberOf } from "../types/parameters.ts";
+import { argumentOf, bindingsOf, numberOf } from "../types/parameters.ts";
+import { dimensionOfUnit, TIME, worthOf } from "../types/units.ts";
 import type { CheckContext } from "./check.ts";
-
-/** From this share of a full swing on, in percent, a swing counts as one at full effort; so does one that states none. */
-export const FULL = 90;
 
 /** Whether all that a drill says could be read. */
 export function isRead(
@@ -52,28 +54,50 @@ export function statedIn<T extends BlockStatement>(
 }
 
 /** The clubs that a block is hit with, by name; none where one is not known. */
-export function clubsOf(block: Block, plan: Plan): Set<string> {
-  const first = plan.statements.find(isForClubs)?.clubs[0]?.ref?.name;
-  const clubs = statedIn(block, isShots).map(({ club }) =>
-    club === undefined ? first : isClub(club.ref) ? club.ref.name : undefined,
-  );
+export function clubsOf(block: Block): Set<string> {
+  const clubs = statedIn(block, isShots).map((line) => clubOf(line, block));
   return clubs.includes(undefined) ? new Set() : new Set(clubs as string[]);
 }
 
-/** Whether a line asks for swings at full effort. */
-export function isFullEffort({ effort }: Shots, bindings: Bindings = NO_BINDINGS): boolean {
-  return effort === undefined || (numberOf(effort, bindings) ?? 0) >= FULL;
+/** The club of a line, by name: the plan's first where it states none. Undefined where it is not known. */
+export function clubOf({ club }: Shots, block: Block | Drill): string | undefined {
+  const named = club?.ref;
+  if (isClub(named)) return named.name;
+  if (isParameter(named)) {
+    const argument = argumentOf(named, bindingsOf(block));
+    return isClubValue(argument) ? argument.club.ref?.name : undefined;
+  }
+  if (club !== undefined || !isBlock(block)) return undefined;
+  return block.$container.statements.find(isForClubs)?.clubs[0]?.ref?.name;
+}
+
+/** Whether a line of a block asks for swings at full effort. */
+export function asksForFullEffort(line: Shots, block: Block | Drill): boolean {
+  const { effort } = line;
+  return isFullEffort(
+    effort === undefined ? undefined : (numberOf(effort, bindingsOf(block)) ?? 0),
+    clubOf(line, block),
+  );
 }
 
 /** The swings of a block or a drill, all or those at full effort. */
 export function swingsOf(
   block: Block | Drill,
-  isCounted: (line: Shots, bindings: Bindings) => boolean = () => true,
+  isCounted: (line: Shots, block: Block | Drill) => boolean = () => true,
 ): number {
   const bindings = bindingsOf(block);
   return statedIn(block, isShots)
-    .filter((line) => isCounted(line, bindings))
+    .filter((line) => isCounted(line, block))
     .reduce((sum, { count }) => sum + (numberOf(count, bindings) ?? 0), 0);
+}
+
+/** How long it takes, in seconds; undefined where that is not known. */
+export function secondsOf(time: PlanTime | undefined): number | undefined {
+  const quantity = time?.quantity;
+  const unit = quantity?.unit?.ref;
+  return unit !== undefined && dimensionOfUnit(unit).name === TIME
+    ? worthOf(quantity as Quantity)
+    : undefined;
 }
 
 /** Whether a number stands for each effort that a block or a drill asks for. */

@@ -1,9 +1,8 @@
 import { isBlock, isShots } from "../generated/tree/ast.ts";
 import { kindOf } from "../types/kinds.ts";
-import { bindingsIn } from "../types/parameters.ts";
 import { defineCheck } from "./check.ts";
 import { insertBefore, rangeOf } from "./edits.ts";
-import { isFullEffort, statedIn, swingsOf } from "./practice.ts";
+import { asksForFullEffort, statedIn, swingsOf } from "./practice.ts";
 import { code } from "./wording.ts";
 
 /** A plan that short is one exercise of a longer practice. */
@@ -18,7 +17,7 @@ export const check = defineCheck({
     const blocks = plan.statements.filter(isBlock);
     if (blocks.some(isBroken) || blocks.reduce((sum, block) => sum + swingsOf(block), 0) < LONG) return;
     const first = blocks.find((block) =>
-      statedIn(block, isShots).some((line) => isFullEffort(line, bindingsIn(block.use))),
+      statedIn(block, isShots).some((line) => asksForFullEffort(line, block)),
     );
     if (first === undefined || kindOf(first) === "warm-up") return;
     if (blocks.slice(0, blocks.indexOf(first)).some((block) => kindOf(block) === "warm-up")) return;
@@ -62,6 +61,14 @@ plan "Gate" {
   block "Start" test {
     30 shots
     success 3 in a row with carry at least 150 yd
+  }
+}
+
+plan "Putts" {
+  for putter
+  block "Ladder" test {
+    30 shots
+    success 3 in a row with total at least 3 m
   }
 }`,
 });

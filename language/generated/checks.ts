@@ -93,6 +93,7 @@ import { check as shareMustBeWithinReach } from "../checks/share-must-be-within-
 import { check as shareMustNotExceed100 } from "../checks/share-must-not-exceed-100.ts";
 import { check as shotsCouldDecideMoreOften } from "../checks/shots-could-decide-more-often.ts";
 import { check as shotsCouldSuitThePlayer } from "../checks/shots-could-suit-the-player.ts";
+import { check as shotsShouldFitTheTime } from "../checks/shots-should-fit-the-time.ts";
 import { check as spellingMustBeStatedOnce } from "../checks/spelling-must-be-stated-once.ts";
 import { check as statementMustBeStatedOnce } from "../checks/statement-must-be-stated-once.ts";
 import { check as statementMustFitItsMetric } from "../checks/statement-must-fit-its-metric.ts";
@@ -224,6 +225,7 @@ export const CHECKS = {
   "share-must-not-exceed-100": shareMustNotExceed100,
   "shots-could-decide-more-often": shotsCouldDecideMoreOften,
   "shots-could-suit-the-player": shotsCouldSuitThePlayer,
+  "shots-should-fit-the-time": shotsShouldFitTheTime,
   "spelling-must-be-stated-once": spellingMustBeStatedOnce,
   "statement-must-be-stated-once": statementMustBeStatedOnce,
   "statement-must-fit-its-metric": statementMustFitItsMetric,

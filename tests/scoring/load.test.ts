@@ -64,6 +64,19 @@ describe("swings", () => {
     expect(loadOf(planWith([line(1, 0.5), line(1, 1)]), shots).fullEffort).toBe(1);
   });
 
+  test("with the putter are none at full effort, and nothing is missing of theirs", () => {
+    const lines = [line(2, null, "putter"), line(1, null, "driver")];
+    const shots = table("carry club\n5 putter\n250 driver");
+    const report = score(planWith(lines, "at most 1 full-effort swing"), shots);
+    expect(report.load).toMatchObject({ swings: 2, fullEffort: 1 });
+    expect(report.blocks[0]?.criteria[0]).toMatchObject({
+      verdict: "met",
+      evidence: {
+        cautions: ["The effort of 1 swing is neither measured nor stated: it is counted as full."],
+      },
+    });
+  });
+
   test("whose effort was measured are what was measured", () => {
     const shots = swings(2).map((shot, index) => ({ ...shot, values: { effort: index === 0 ? 0.6 : 0.95 } }));
     expect(loadOf(planWith([line(2, 0.5)]), shots).fullEffort).toBe(1);

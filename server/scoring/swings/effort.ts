@@ -1,13 +1,11 @@
 /** How many swings were made, and how many of them at full effort. Every shot was a swing, whether it counts or not. */
 import { reading } from "../../../language/criteria/condition.ts";
 import type { Effort, Swings } from "../../../language/criteria/criterion.ts";
+import { hasEffort, isFullEffort } from "../../../shared/full-effort.ts";
 import type { Shots } from "../../../shared/plan-model.ts";
 import type { SessionData, Shot } from "../../../shared/session-data.ts";
 import type { BlockShots, SortedShots } from "../set-aside.ts";
 import { linesOf } from "./lines.ts";
-
-/** From this share of a full swing on a swing is at full effort. */
-const FULL = 0.9;
 
 /** The metric that says how hard a swing was meant. */
 const EFFORT = "effort";
@@ -17,7 +15,7 @@ function swingsOfBlock(block: BlockShots): Swings {
   return total(
     linesOf(block).map(({ line, shots, toCome }) => ({
       ...swingsAmong(shots, line),
-      toCome: { all: toCome, fullEffort: isFull(line?.effort) ? toCome : 0 },
+      toCome: { all: toCome, fullEffort: line !== null && isFull(line.effort, line.club) ? toCome : 0 },
     })),
   );
 }
@@ -36,16 +34,20 @@ export function swingsOfSession(
 const NONE: Effort = { all: 0, fullEffort: 0 };
 
 function swingsAmong(shots: readonly Shot[], line: Shots | null): Omit<Swings, "toCome"> {
-  const efforts = shots.map(({ values }) => reading(values, EFFORT) ?? line?.effort);
+  const swings = shots.map(({ values, club }) => ({
+    effort: reading(values, EFFORT) ?? line?.effort ?? null,
+    club: club ?? line?.club ?? null,
+  }));
   return {
     all: shots.length,
-    fullEffort: efforts.filter(isFull).length,
-    unknownEffort: efforts.filter((effort) => effort === null || effort === undefined).length,
+    fullEffort: swings.filter(({ effort, club }) => isFull(effort, club)).length,
+    unknownEffort: swings.filter(({ effort, club }) => effort === null && hasEffort(club)).length,
   };
 }
 
-function isFull(effort: number | null | undefined): boolean {
-  return (effort ?? 1) >= FULL - 1e-9;
+/** `effort`: as a share of a full swing, 0 to 1. */
+function isFull(effort: number | null, club: string | null): boolean {
+  return isFullEffort(effort === null ? undefined : effort * 100, club);
 }
 
 function total(parts: readonly Swings[]): Swings {
