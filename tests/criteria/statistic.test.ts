@@ -239,6 +239,7 @@ describe("of the shots hit", () => {
         settles: "the 2 shots not hit yet and the one that could not be judged",
         deciding: [1],
       });
+      expect(judge("best carry at least 150 yd", [120, 130], 3).settles).toBe("the shot not hit yet");
       expect(judge("best offline at most 10 yd left", [-12, 30], 3).verdict).toBe("undecided");
       expect(judge("worst offline at most 10 yd left", [12, -3], 3).verdict).toBe("undecided");
       expect(judge("best carry between 140 yd and 150 yd", [145, 130], 3).verdict).toBe("undecided");

@@ -92,6 +92,16 @@ describe("from the side and from above", () => {
     expect(z / x).toBeCloseTo((first?.landing?.z ?? 9) / (first?.landing?.x ?? 1), 2);
   });
 
+  test("nothing is drawn beyond its edges, the key not either", () => {
+    const [width = 0, height = 0] = (/viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg)?.slice(1) ?? []).map(Number);
+    const parts = [...svg.matchAll(/<g transform="translate\(([\d.]+) ([\d.]+)\)">/g)];
+    expect(parts.length).toBeGreaterThan(3);
+    for (const [, x, y] of parts) {
+      expect(Number(x)).toBeLessThan(width);
+      expect(Number(y)).toBeLessThan(height);
+    }
+  });
+
   test("all coordinates are numbers with a digit", () => {
     const numbers = svg.replace(/stroke-opacity="[^"]*"/g, "");
     expect(numbers).not.toMatch(/NaN|Infinity|\d\.\d\d/);

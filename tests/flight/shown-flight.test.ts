@@ -75,6 +75,12 @@ describe("what is not known is not shown", () => {
     });
   });
 
+  test("without a carry that was measured there is no landing", () => {
+    const without = IRON.replace(/carry [^,]+, /, "");
+    expect(shownFlight(shot(`${without}, offline 7 yd`), WINDY).landing).toBeNull();
+    expect(shownFlight(shot(`${IRON}, offline 7 yd`, ["carry"]), WINDY).landing).toBeNull();
+  });
+
   test("without a side there is no landing, and the way is the model's own", () => {
     const { path, landing, standard } = shownFlight(shot(IRON), WINDY);
     expect([landing, standard]).toEqual([null, null]);

@@ -101,6 +101,12 @@ describe("a result lies between the least and the most that its parts allow", ()
     }
   });
 
+  test("of exact parts it is exact", () => {
+    const expression = { kind: "operation", operator: "-", left: named("a"), right: named("b") } as const;
+    const found = (c: number) => disagreements({ a: 6, b: 2, c }, {}, [{ name: "c", expression }]).length;
+    expect([found(4), found(4.001), found(3.999)]).toEqual([0, 1, 1]);
+  });
+
   test.each(["0 ± 0", "1 ± 1", "-1 ± 1", "1 ± 2"])("but a quotient by %s may be anything", (by) => {
     const [b = "", off = ""] = by.split(" ± ");
     const expression = { kind: "operation", operator: "/", left: named("a"), right: named("b") } as const;

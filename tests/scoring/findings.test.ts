@@ -78,6 +78,22 @@ describe("a finding", () => {
     expect(stronger?.strength).toBe(0.999);
   });
 
+  test("that needs so many of its parts is as strong as the last one that it needs", () => {
+    const strengthOf = (needed: string) => {
+      const parts = [
+        "average face-to-path at least 2° closed",
+        "average club-path at least 0.9° out-to-in",
+        "average face-to-path at least 2° open",
+      ];
+      const [only] = found(finding("Some", [`${needed} of { ${parts.join(" / ")} }`], ["7-iron"]));
+      return only?.strength;
+    };
+    expect(strengthOf("1")).toBe(0.999);
+    expect(strengthOf("any")).toBe(0.999);
+    expect(strengthOf("2")).toBeCloseTo(0.748, 2);
+    expect(strengthOf("3")).toBeNull(); // it is not met
+  });
+
   test("about the shots hit alone has no strength", () => {
     const best = finding("Best", ["best face-to-path at least 1° open"], ["7-iron"]);
     const some = finding("Some", ["at least 3 of 6 shots with face-to-path at least 1° open"], ["7-iron"]);

@@ -168,6 +168,16 @@ describe("readings that do not fit what the model makes of the others", () => {
     );
   });
 
+  test("are told of the shots that have such a reading", async () => {
+    const half = stretched(1.6, (shot) => shot % 2 === 0);
+    const [head, ...rows] = half.split("\n");
+    const fewer = rows.map((row, shot) => (shot % 6 === 1 ? row.replace(/,[^,]+$/, ",") : row));
+    const { findings } = await report(PLAN, [head, ...fewer].join("\n"));
+    expect(findings.map(({ message }) => message)).toContainEqual(
+      expect.stringMatching(/^carry does not fit the other readings at 15 of 25 shots, /),
+    );
+  });
+
   test("are none of a range ball that carries as short as the session says", async () => {
     const short = stretched(0.75, () => true);
     expect((await report(PLAN, short)).findings).toHaveLength(1);
