@@ -85,6 +85,26 @@ test("spreads are without what readings scatter by themselves", () => {
   }
 });
 
+test("the limits of spreads are without what readings scatter by themselves", () => {
+  const limits = (amount: string, unit: number) => {
+    const falls = criterion(
+      "change",
+      `spread of carry falls by at least ${amount} against ${HERE} at 80 % confidence`,
+    );
+    const was = earlier({ carry: [140, 150, 160, 150] }, { uncertainty });
+    const { interval } = evaluate(falls, now({ carry: [148, 150, 152, 150] }, was, { uncertainty }));
+    return [(interval?.low ?? Number.NaN) / unit, (interval?.high ?? Number.NaN) / unit];
+  };
+  // χ² with 3 degrees of freedom is 0.584374 at 10 % and 6.251389 at 90 %. The variances 200/3 and 8/3 yd² are at least
+  // 31.993 and 1.280, at most 342.25 and 13.690; less 1 yd² of the readings that is 5.567 to 18.473 yd, and 0.529 to 3.562.
+  const [least, most] = limits("1 yd", YARD);
+  expect(least).toBeCloseTo(0.529 - 18.473, 3);
+  expect(most).toBeCloseTo(3.562 - 5.567, 3);
+  const [low, high] = limits("20 %", 1);
+  expect(low).toBeCloseTo(0.529 / 18.473 - 1, 4);
+  expect(high).toBeCloseTo(3.562 / 5.567 - 1, 4);
+});
+
 test("spreads of readings that are hardly off have the limits of exact ones", () => {
   const falls = criterion(
     "change",

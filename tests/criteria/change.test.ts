@@ -293,6 +293,21 @@ describe("of the shots hit", () => {
     }
   });
 
+  test("that spreads of few shots are rough is said of the shots hit, and of ability what its limits rely on", () => {
+    const shots = now({ carry: [149, 151, 150] }, earlier({ carry: [145, 155, 150] }));
+    const cautions = (confidence: string) =>
+      evaluate(
+        criterion("change", `spread of carry falls by at least 1 yd against ${HERE}${confidence}`),
+        shots,
+      ).cautions;
+    expect(cautions("")).toEqual([
+      "A spread over 3 shots is rough: luck alone often makes it a third smaller or larger.",
+    ]);
+    expect(cautions(" at 80 % confidence")).toEqual([
+      "The limits rely on shots that are normally distributed, which cannot be seen in fewer than 5 shots.",
+    ]);
+  });
+
   test("its metric is read", () => {
     expect(metricsReadBy(criterion("change", `carry gains 5 yd against ${HERE}`))).toEqual(["carry"]);
   });

@@ -151,6 +151,21 @@ describe("by the starts in the session", () => {
     expect(result.runs).toBe("Gate 3, Test 2");
   });
 
+  test("a block starts at a time with the first shot at that time or later", () => {
+    const described = [37_800, 37_860, 37_920, 37_980].map((time) => ({ time }));
+    const runsFrom = (gate: number, test: number) =>
+      assigned(described, {
+        blocks: gateAndTest,
+        stated: [
+          { block: "Gate", time: gate },
+          { block: "Test", time: test },
+        ],
+      }).runs;
+    expect(runsFrom(37_800, 37_920)).toBe("Gate 2, Test 2");
+    expect(runsFrom(36_000, 37_861)).toBe("Gate 2, Test 2");
+    expect(runsFrom(37_801, 37_980)).toBe("none 1, Gate 2, Test 1");
+  });
+
   test("a row past the last shot is pointed out", () => {
     const result = assigned(shots(2), {
       blocks: gateAndTest,

@@ -106,6 +106,8 @@ describe("the last session", () => {
       otherSession("Today", "2026-10-12", 2, ofAfter("1\n2")),
       otherSession("Another plan", "2026-10-08", 2, { ...ofAfter("1\n2"), plan: "Wedges" }),
       otherSession("Another player", "2026-10-08", 2, { ...ofAfter("1\n2"), player: "P-12" }),
+      otherSession("Of another file", "2026-10-08", 2, { ...ofAfter("1\n2"), planFile: "old.drill" }),
+      otherSession("A namesake", "2026-10-08", 2, { ...ofAfter("1\n2"), playerFile: "others.drill" }),
       otherSession("Undated", null, 2, ofAfter("1\n2")),
     ];
     const found = ['the last session ("Wednesday" of 2026-10-07)', 135, 136, false];

@@ -122,6 +122,11 @@ describe("readings that cannot all be true", () => {
   test("are those that no ball can do, not those that are rare", () => {
     expect(findings({ "ball-speed": 32, "club-speed": 36 })).toEqual([]);
     expect(findings({ total: 97, carry: 100 })).toEqual([]);
+    // The limits: half of the club's speed, and nine tenths of the carry.
+    expect(findings({ "ball-speed": 20, "club-speed": 40 })).toEqual([]);
+    expect(findings({ "ball-speed": 19.9, "club-speed": 40 })).toHaveLength(1);
+    expect(findings({ total: 90, carry: 100 })).toEqual([]);
+    expect(findings({ total: 89.9, carry: 100 })).toHaveLength(1);
     expect(findings({ carry: 100 })).toEqual([]);
     expect(findings({ total: 80, carry: 100 }, ["total"])).toEqual([]);
   });

@@ -9,6 +9,9 @@ export interface More {
   readonly player?: string;
   /** The plan that was practised, by name. */
   readonly plan?: string;
+  /** Where that plan and that player are declared, by path: where those of the session are, unless stated otherwise. */
+  readonly planFile?: string;
+  readonly playerFile?: string;
   readonly blocks?: readonly BlockWords[];
   readonly shots?: readonly Shot[];
   readonly stated?: Stated;
@@ -29,8 +32,8 @@ export function otherSession(
       name,
       date,
       file: somewhere.file,
-      plan: { file: somewhere.file, name: practised.name },
-      player: { file: somewhere.file, name: player },
+      plan: { file: more.planFile ?? somewhere.file, name: practised.name },
+      player: { file: more.playerFile ?? somewhere.file, name: player },
       read: async () => "is read already",
     },
     read: { input: input(practised, more.stated), data: data(shots) },
