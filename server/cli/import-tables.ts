@@ -1,5 +1,5 @@
 /** From tables on disk to a proposal, and to the files that were asked for. */
-import { closeSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
+import { closeSync, openSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, extname, relative, resolve, sep } from "node:path";
 import { plural } from "../../shared/plural.ts";
 import { list } from "../import/finding.ts";
@@ -7,14 +7,15 @@ import { CodedCopy } from "../import/people/coded-copy.ts";
 import type { Watcher } from "../import/pieces.ts";
 import { type Proposal, type ProposalOptions, ProposalReader } from "../import/propose/propose.ts";
 import { PathError } from "../node/path-error.ts";
-import { nameOfPath, pathOfName } from "../node/path-names.ts";
+import { isSameFile, nameOfPath, pathOfName } from "../node/path-names.ts";
 import { keyPlace, readKey, writeKey } from "../node/player-key.ts";
 import { libraryVocabulary } from "../node/vocabulary.ts";
+import { unfinished, writeWhole, writing } from "../node/writing.ts";
 import { givenTable } from "./given-table.ts";
 import type { Io } from "./io.ts";
 import { knownDeclarations } from "./known-declarations.ts";
 import { progressOn } from "./progress.ts";
-import { assertFree, writeWhole } from "./write-output.ts";
+import { assertFree } from "./write-output.ts";
 
 export interface ImportOptions {
   readonly output: string | undefined;
@@ -78,7 +79,7 @@ function assertNewProposal(path: string, tables: readonly string[], force: boole
 
 /** @throws PathError */
 function assertNewFile(path: string, tables: readonly string[], force: boolean, cwd: string): void {
-  if (tables.includes(path))
+  if (tables.some((table) => isSameFile(table, path)))
     throw new PathError(
       `${nameOfPath(path, cwd)} is the table itself, which is never changed. Give another name.`,
     );
@@ -133,7 +134,7 @@ async function codedCopies(
     }
     tables.push({ path, copy, table });
   }
-  writeKey(place, codes); // first: a copy without its key is worth nothing
+  writeKey(place, codes, cwd); // first: a copy without its key is worth nothing
   for (const { path, copy, table } of tables) {
     const coded = new CodedCopy(table.form, table.columns, codes);
     await writeCopy(path, copy, coded, cwd, watcher);
@@ -167,16 +168,21 @@ async function writeCopy(
   cwd: string,
   watcher: Watcher,
 ): Promise<void> {
-  const half = `${copy}.unfinished`;
-  const file = openSync(half, "w");
+  const half = unfinished(copy);
+  const clear = () => rmSync(half, { force: true });
+  const file = writing(copy, cwd, () => openSync(half, "w"));
+  const write = (text: string) => writing(copy, cwd, () => writeFileSync(file, text)); // all of it, as no single call promises
+  process.once("exit", clear); // an interruption leaves no half of a copy either
   try {
-    for await (const bytes of givenTable(path, cwd, watcher)) writeSync(file, coded.push(bytes));
-    writeSync(file, coded.end());
-  } catch (error) {
-    closeSync(file);
-    rmSync(half, { force: true });
-    throw error;
+    try {
+      for await (const bytes of givenTable(path, cwd, watcher)) write(coded.push(bytes));
+      write(coded.end());
+    } finally {
+      closeSync(file);
+    }
+    writing(copy, cwd, () => renameSync(half, copy));
+  } finally {
+    clear();
+    process.off("exit", clear);
   }
-  closeSync(file);
-  renameSync(half, copy);
 }

@@ -1,9 +1,8 @@
 /** Results that may go to a file. */
-import { existsSync, statSync, writeFileSync } from "node:fs";
-import { dirname } from "node:path";
+import { existsSync, statSync } from "node:fs";
 import { PathError } from "../node/path-error.ts";
-import { nameOfPath, pathOfName } from "../node/path-names.ts";
-import { isMissing, reasonOf } from "../node/system-errors.ts";
+import { isSameFile, nameOfPath, pathOfName } from "../node/path-names.ts";
+import { writeWhole } from "../node/writing.ts";
 import { UsageError } from "./command.ts";
 import type { Io } from "./io.ts";
 
@@ -56,24 +55,11 @@ export function writeOutput(text: string, { output }: OutputChoice, read: readon
   }
   const path = pathOfName(output, io.cwd);
   const name = nameOfPath(path, io.cwd);
-  if (read.some((each) => pathOfName(each, io.cwd) === path)) {
+  if (read.some((each) => isSameFile(pathOfName(each, io.cwd), path))) {
     throw new PathError(
       `${name} is one of the files that were read, which are never changed. Give another name.`,
     );
   }
   writeWhole(path, text, io.cwd);
   io.stderr.write(`Written to ${name}.\n`);
-}
-
-/** @throws PathError */
-export function writeWhole(path: string, text: string, cwd: string): void {
-  try {
-    writeFileSync(path, text);
-  } catch (error) {
-    const name = nameOfPath(path, cwd);
-    const reason = isMissing(error)
-      ? `there is no folder ${nameOfPath(dirname(path), cwd)}. Create it, or give another name`
-      : reasonOf(error);
-    throw new PathError(`${name} cannot be written: ${reason}.`);
-  }
 }

@@ -1,12 +1,13 @@
 /** The file that tells which code stands for which player: it stays on this machine and out of the repository. */
 import { execFileSync } from "node:child_process";
-import { appendFileSync, existsSync, readFileSync, writeFileSync } from "node:fs";
+import { appendFileSync, existsSync, readFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
 import { csvLine } from "../../shared/csv.ts";
 import { KEY_HEADER, PlayerCodes } from "../import/people/codes.ts";
 import { PathError } from "./path-error.ts";
 import { nameOfPath, pathOfName } from "./path-names.ts";
 import { isMissing, reasonOf } from "./system-errors.ts";
+import { writeWhole, writing } from "./writing.ts";
 
 /** Where the key is, and whether it is safe there. */
 export interface KeyPlace {
@@ -46,20 +47,22 @@ export function readKey({ path }: KeyPlace, cwd: string): PlayerCodes {
   }
 }
 
-/** Writes the key for its owner alone, after it was made sure that git passes it over. */
-export function writeKey(place: KeyPlace, codes: PlayerCodes): void {
-  if (place.repository !== undefined) ignore(place.path, place.repository);
+/** Writes the key for its owner alone, after it was made sure that git passes it over. @throws PathError */
+export function writeKey({ path, repository }: KeyPlace, codes: PlayerCodes, cwd: string): void {
+  if (repository !== undefined) ignore(path, repository, cwd);
   const lines = [KEY_HEADER, ...codes.rows()].map((cells) => csvLine(cells));
-  writeFileSync(place.path, `${lines.join("\n")}\n`, { mode: 0o600 });
+  writeWhole(path, `${lines.join("\n")}\n`, cwd, 0o600);
 }
 
-function ignore(path: string, repository: string): void {
+function ignore(path: string, repository: string, cwd: string): void {
   if (git(repository, ["check-ignore", "-q", "--", path]) === true) return;
   const rule = `/${relative(repository, path).split(sep).join("/")}`;
   const file = join(repository, ".gitignore");
-  const text = existsSync(file) ? readFileSync(file, "utf8") : "";
-  if (text.split(/\r?\n/).includes(rule)) return;
-  appendFileSync(file, `${text === "" || text.endsWith("\n") ? "" : "\n"}${rule}\n`);
+  writing(file, cwd, () => {
+    const text = existsSync(file) ? readFileSync(file, "utf8") : "";
+    if (text.split(/\r?\n/).includes(rule)) return;
+    appendFileSync(file, `${text === "" || text.endsWith("\n") ? "" : "\n"}${rule}\n`);
+  });
 }
 
 function repositoryOf(folder: string): string | undefined {

@@ -26,6 +26,7 @@ const REASONS: Readonly<Record<string, string>> = {
   EMFILE: "too many files are open",
   ELOOP: "its symbolic links go round in a circle",
   ENAMETOOLONG: "its name is too long",
+  EFBIG: "it is too large",
   ERR_FS_FILE_TOO_LARGE: "it is too large",
 };
 

@@ -1,6 +1,7 @@
 /** The bundled command line as a process: streams, signals and exit codes. */
 import { type ChildProcessWithoutNullStreams, execFileSync, spawn } from "node:child_process";
-import { existsSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { beforeAll, expect, test } from "vitest";
 import { type Answer, folderWith } from "./command-line.ts";
@@ -95,6 +96,25 @@ test.runIf(process.platform === "linux")("a full disk is no fault of the program
     "drillwright: Standard output cannot be written: no space is left on the disk.\nanswered 2\n",
   );
 });
+
+test.skipIf(process.platform === "win32")(
+  "a disk without room for the new text takes no old one away",
+  () => {
+    const long = `plan "A"{${" time 5 min // as long as it takes\n".repeat(100)}}`;
+    const folder = folderWith({ "a.drill": long, "players.csv": "Player,Carry (m)\nAnna Berg,120\n" });
+    const said = execFileSync(
+      "bash",
+      ["-c", `ulimit -f 1; "${process.execPath}" "${PROGRAM}" format 2>&1; echo $?`],
+      {
+        cwd: folder,
+        encoding: "utf8",
+      },
+    );
+    expect(said).toBe("drillwright: a.drill cannot be written: it is too large.\n2\n");
+    expect(readFileSync(join(folder, "a.drill"), "utf8")).toBe(long);
+    expect(readdirSync(folder)).toEqual(["a.drill", "players.csv"]);
+  },
+);
 
 test("an interruption answers 130 and says nothing", async () => {
   const child = start(folderWith({}), ["check", "-"]);

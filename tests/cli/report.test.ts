@@ -1,5 +1,5 @@
 /** `drillwright report`. */
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync, symlinkSync } from "node:fs";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { drillwright, folderWith } from "./command-line.ts";
@@ -38,6 +38,16 @@ test.each(["data/monday.csv", "plans/irons.drill"])("%s was read and is never ch
   expect(code).toBe(2);
   expect(stderr).toContain(`${output} is one of the files that were read`);
   expect(readFileSync(join(folder, output), "utf8")).toBe(before);
+});
+
+test("a link to what was read is not written through either", async () => {
+  const folder = folderWith(practice());
+  symlinkSync("data/monday.csv", join(folder, "monday.html"));
+  const before = readFileSync(join(folder, "data/monday.csv"), "utf8");
+  const { code, stderr } = await drillwright(folder, ["report", "--force", "--output", "monday.html"]);
+  expect(code).toBe(2);
+  expect(stderr).toContain("monday.html is one of the files that were read");
+  expect(readFileSync(join(folder, "data/monday.csv"), "utf8")).toBe(before);
 });
 
 test("--force alone is a mistake", async () => {

@@ -1,6 +1,6 @@
 import { EXIT_CODES } from "../../../shared/exit-codes.ts";
 import { plural } from "../../../shared/plural.ts";
-import { defineCommand } from "../command.ts";
+import { defineCommand, UsageError } from "../command.ts";
 import { STDIN, STDIN_FILENAME } from "../stdin.ts";
 
 export const format = defineCommand({
@@ -20,6 +20,11 @@ export const format = defineCommand({
     ["format -", "what an editor pipes in"],
   ],
   async run({ operands, options, palette }, io) {
+    if (operands.includes(STDIN) && operands.some((operand) => operand !== STDIN) && !options.check) {
+      throw new UsageError(
+        "`-` writes to standard output and files are rewritten: lay out one or the other.",
+      );
+    }
     const { openProject } = await import("../open-project.ts");
     const project = await openProject(operands, io, { stdinFilename: options["stdin-filename"] });
     const files = project.files
@@ -41,11 +46,11 @@ export const format = defineCommand({
       return unreadable.length > 0 ? EXIT_CODES.planErrors.code : EXIT_CODES.ok.code;
     }
     const changed = files.filter(({ text, laidOut }) => text !== laidOut);
-    if (!options.check && changed.length > 0) {
-      const { writeWhole } = await import("../write-output.ts");
-      for (const { document, laidOut } of changed) writeWhole(document.uri.fsPath, laidOut, io.cwd);
+    const { writeWhole } = await import("../../node/writing.ts");
+    for (const { name, document, laidOut } of changed) {
+      if (!options.check) writeWhole(document.uri.fsPath, laidOut, io.cwd);
+      io.stdout.write(`${name}\n`);
     }
-    for (const { name } of changed) io.stdout.write(`${name}\n`);
     if (files.length === 0) return EXIT_CODES.planErrors.code; // none could be read, as was said
     const what = options.check ? "not laid out" : "laid out anew";
     io.stdout.write(
