@@ -128,4 +128,7 @@ test("of medians and others it is a caution", () => {
   expect(evaluate(median, shots).cautions).toEqual([
     "How far readings of carry may be off is not in the change of the median: it is judged as if they were exact.",
   ]);
+  const shared = { carry: { random: 0, systematic: 3 } };
+  const before = earlier({ carry: [150] }, { uncertainty: shared });
+  expect(evaluate(median, now({ carry: [152] }, before)).cautions).toHaveLength(1);
 });

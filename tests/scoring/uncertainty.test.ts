@@ -1,7 +1,16 @@
 /** Readings that may be off: what an instrument's accuracy does to verdicts on counts, shares and runs. */
 import { describe, expect, test } from "vitest";
 import { numberIn, numbersIn, oracleRows } from "../support/oracle.ts";
-import { type BlockWords, criterionOn, instrument, linesOf, plan, score, table } from "./practice.ts";
+import {
+  type BlockWords,
+  criterionOn,
+  instrument,
+  linesOf,
+  plan,
+  score,
+  scoreBlock,
+  table,
+} from "./practice.ts";
 
 function paths(...degrees: readonly number[]) {
   return table(`club-path\n${degrees.join("\n")}`);
@@ -205,6 +214,25 @@ describe("a share as ability", () => {
     expect(criterionOn(words, ten(3, 3, 3, 3, 3, 3), { instrument: unit }).verdict).toBe("missed");
     expect(criterionOn(words, ten(3, 3, 3, 3, 2.1), { instrument: unit }).verdict).toBe("undecided");
   });
+});
+
+test("goals of one block are judged as each would be alone", () => {
+  const goals = [
+    "at least 2 of 3 shots on target",
+    "at least 2 of 3 shots with club-path within ±1°",
+    "at least 2 of 3 shots with face-to-path within ±2°",
+    "at most 1 of 3 shots on target",
+    "at most 1 of 3 shots with club-path at least 1° right",
+    "2 in a row on target",
+    "2 in a row with face-to-path within ±2°",
+  ];
+  const unit = instrument("club-path 0.4 random 0.1 systematic", "face-to-path 0.3 random");
+  const shots = table("club-path face-to-path\n0 2.1\n1.2 0\n1.9 4");
+  const judge = (success: string | readonly string[]) =>
+    scoreBlock({ shots: 3, target: "club-path within ±2°", success }, shots, {
+      instrument: unit,
+    }).criteria.map(({ verdict, evidence: { observed } }) => [verdict, observed]);
+  expect(judge(goals)).toEqual(goals.flatMap(judge));
 });
 
 describe("conditions over several metrics", () => {

@@ -198,6 +198,48 @@ expectCases({
         average face-to-path at most 5° closed
       }`,
   },
+  "a median is one of an odd number of shots, and as many are on either side": {
+    wrong: `11 shots
+      success {
+        median carry at most 150 yd
+        «at least 6 of 11 shots with carry at least 151 yd»
+      }`,
+    code: CODE,
+    says: ["needs 6 with carry at most 150 yd"],
+    right: `11 shots
+      success {
+        median carry at most 150 yd
+        at least 5 of 11 shots with carry at least 151 yd
+      }`,
+  },
+  "beyond the ninetieth percentile of eleven there is one shot": {
+    wrong: `11 shots
+      success {
+        90th percentile of carry at most 150 yd
+        «at least 2 of 11 shots with carry at least 151 yd»
+      }`,
+    code: CODE,
+    says: ["needs 10 with carry at most 150 yd"],
+    right: `11 shots
+      success {
+        90th percentile of carry at most 150 yd
+        at least 1 of 11 shots with carry at least 151 yd
+      }`,
+  },
+  "and below the tenth": {
+    wrong: `11 shots
+      success {
+        10th percentile of carry at least 150 yd
+        «at least 2 of 11 shots with carry at most 149 yd»
+      }`,
+    code: CODE,
+    says: ["needs 10 with carry at least 150 yd"],
+    right: `11 shots
+      success {
+        10th percentile of carry at least 150 yd
+        at least 1 of 11 shots with carry at most 149 yd
+      }`,
+  },
   "a median above the ninetieth percentile": {
     wrong: `10 shots
       success {
