@@ -260,6 +260,13 @@ describe("rows that are no shots", () => {
     ]);
   });
 
+  test("a text alone is a shot that was not measured where its column is read", () => {
+    const where = column("Where", { kind: "block" });
+    const read = importTable("Where;Carry\nGate;150\nNote: windy;\n", { columns: [where, carry] });
+    expect(readings(read, "carry")).toEqual([150, undefined]);
+    expect(outline(read.findings)).toContain("warning block-unknown line 3 Where");
+  });
+
   test("what stands under other column names is another table's, until the header is repeated", () => {
     const read = data(
       "Club;Carry;Side\n7i;150;3\n\nClub;Shots;Mean side\n7i;20;150\nDr;20;200\nClub;Carry;Side\n;m;m\n7i;151;4\n",
