@@ -49,7 +49,7 @@ function whyNone(all: readonly ChosenSession[], choice: SessionChoice): string {
     ...new Set(all.map(({ session }) => planName(session)).filter((name) => name !== undefined)),
   ];
   if (choice.plan !== undefined && !plans.includes(choice.plan)) {
-    return `No session of the files given practised a plan "${choice.plan}".${didYouMean(choice.plan, plans)}`;
+    return `No session of the files given practised a plan "${choice.plan}".${didYouMean(choice.plan, plans)}${thereAre(plans)}`;
   }
   return `No session has the name "${choice.session}" and practised the plan "${choice.plan}".`;
 }

@@ -8,11 +8,12 @@ import { findFiles } from "../node/find-files.ts";
 import { PathError } from "../node/path-error.ts";
 import { planText } from "../node/plan-text.ts";
 import { projectDeclarations } from "../node/project-declarations.ts";
+import { isSystemError } from "../node/system-errors.ts";
 import { UsageError } from "./command.ts";
 import { didYouMean, thereAre } from "./parse-arguments.ts";
 
 /**
- * What the proposal at `output` can refer to. Files that cannot be read are passed over: a proposal is no check.
+ * What the proposal at `output` can refer to. Files and folders that cannot be read are passed over: a proposal is no check.
  * @throws UsageError where a name is given that none declares
  */
 export function knownDeclarations(
@@ -43,15 +44,26 @@ function declarationsIn(cwd: string, proposal: URI): ProjectDeclarations {
   if (paths.length === 0) return NOTHING_DECLARED;
   const { LangiumDocumentFactory } = createCoreServices(EmptyFileSystem).shared.workspace;
   const files = paths.flatMap((path) => {
-    const read = planText(readFileSync(path));
-    return "text" in read ? LangiumDocumentFactory.fromString<Document>(read.text, URI.file(path)) : [];
+    const text = textOf(path);
+    return text === undefined ? [] : LangiumDocumentFactory.fromString<Document>(text, URI.file(path));
   });
   return projectDeclarations(files, proposal);
 }
 
+/** Undefined where it cannot be read. */
+function textOf(path: string): string | undefined {
+  try {
+    const read = planText(readFileSync(path));
+    return "text" in read ? read.text : undefined;
+  } catch (error) {
+    if (isSystemError(error)) return undefined;
+    throw error;
+  }
+}
+
 function filesIn(cwd: string): string[] {
   try {
-    return findFiles(["."], cwd);
+    return findFiles(["."], cwd, "passed over");
   } catch (error) {
     if (error instanceof PathError) return []; // there are none
     throw error;

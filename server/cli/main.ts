@@ -43,8 +43,8 @@ function outputOf(descriptor: 1 | 2): Output {
     return stream;
   };
   const fail = (error: unknown) => {
-    if (codeOf(error) === "EPIPE") return;
-    if (descriptor === 2 || !isSystemError(error)) throw error;
+    if (!isSystemError(error)) throw error;
+    if (codeOf(error) === "EPIPE" || descriptor === 2) return; // of what standard error does not take, nobody can be told
     io.stderr.write(`drillwright: Standard output cannot be written: ${reasonOf(error)}.\n`);
     process.exit(EXIT_CODES.usage.code);
   };

@@ -1,6 +1,6 @@
 /** From the operands of a command to a loaded project. */
 import type { Severity } from "../../language/checks/check.ts";
-import { findFiles } from "../node/find-files.ts";
+import { assertEnding, findFiles } from "../node/find-files.ts";
 import { type GivenText, loadProject, type Project } from "../node/load-project.ts";
 import { pathOfName } from "../node/path-names.ts";
 import type { Io } from "./io.ts";
@@ -25,6 +25,7 @@ export async function openProject(
   const paths = operands.filter((operand) => operand !== STDIN);
   const files: (string | GivenText)[] = [];
   if (operands.includes(STDIN)) {
+    assertEnding(stdinFilename, "Give --stdin-filename the path of one, whether it is there or not.");
     files.push({ path: pathOfName(stdinFilename, io.cwd), bytes: await readStdin(io) });
   }
   if (paths.length > 0 || operands.length === 0) {

@@ -1,5 +1,6 @@
 /** A file as a commit has it. */
 import { execFile } from "node:child_process";
+import { assertEnding } from "../node/find-files.ts";
 import type { GivenText } from "../node/load-project.ts";
 import { pathOfName } from "../node/path-names.ts";
 import { UsageError } from "./command.ts";
@@ -14,7 +15,8 @@ export function isRevision(operand: string): boolean {
 
 /**
  * The text, taken to stand where the file stands now: what it uses is read from the working folder. Git runs no program
- * that the repository names for it: blobs are printed as they are stored. @throws UsageError
+ * that the repository names for it: blobs are printed as they are stored. @throws UsageError,
+ * PathError
  */
 export async function revisionText(operand: string, cwd: string): Promise<GivenText> {
   const [, revision = "", path = ""] = /^git:([^:]+):(.+)$/s.exec(operand) ?? [];
@@ -23,10 +25,11 @@ export async function revisionText(operand: string, cwd: string): Promise<GivenT
       `${operand} is not a file of a commit. Write git:REVISION:PATH, as in git:HEAD~1:plans/irons.drill.`,
     );
   }
+  assertEnding(path, "Give the path of one.");
   const bytes = await blob(`${revision}:./${path}`, cwd);
   if (bytes === undefined) {
     throw new UsageError(
-      `Git has no file ${path} in ${revision}. Check both with \`git log --oneline -- ${path}\`; paths count from the working folder.`,
+      `Git has no file ${path} in ${revision}, or the working folder is in no repository. Check both with \`git log --oneline -- ${path}\`; paths count from the working folder.`,
     );
   }
   return { path: pathOfName(path, cwd), bytes };

@@ -29,6 +29,12 @@ describe("wrong words answer 2 and say what would be right", () => {
     ["lsp", "start it as `drillwright lsp --stdio`"],
     ["schema plan-modle", "There is no schema plan-modle. Did you mean plan-model?"],
     ["check -", "`-` reads what is piped in, and nothing is."],
+    [
+      "check - --stdin-filename notes.txt",
+      "notes.txt is no .drill file. Give --stdin-filename the path of one",
+    ],
+    ["format - a.drill", "`-` writes to standard output and files are rewritten"],
+    ["card a.drill --plan Irons", 'a.drill declares no plan "Irons". There is "Start line".'],
     ["check b.drill", "There is no file or folder b.drill."],
     ["check a.drill/b.drill", "There is no file or folder a.drill/b.drill."],
     ["check data.csv", "There is no file or folder data.csv."],

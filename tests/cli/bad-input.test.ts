@@ -72,6 +72,7 @@ describe("as a plan", () => {
     const folder = folderWith({ "a.drill": PLAN, "deep/b.drill": PLAN });
     symlinkSync("nowhere", join(folder, "gone.drill"));
     symlinkSync("..", join(folder, "deep", "up"));
+    symlinkSync("round.drill", join(folder, "round.drill"));
     expect(await drillwright(folder, ["check"])).toMatchObject({
       stdout: "2 files checked, nothing found.\n",
     });

@@ -108,7 +108,8 @@ describe("a file of a commit", () => {
   });
 
   test.each([
-    ["git:HEAD:plans/none.drill", "Git has no file plans/none.drill in HEAD."],
+    ["git:HEAD:plans/none.drill", "Git has no file plans/none.drill in HEAD"],
+    ["git:HEAD:README.md", "README.md is no .drill file."],
     ["git:--help:x", "git:--help:x is not a file of a commit."],
     ["git:HEAD", "Write git:REVISION:PATH"],
   ])("%s", async (operand, message) => {

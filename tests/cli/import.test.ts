@@ -1,7 +1,7 @@
 /** `drillwright import`. */
 
 import { execFileSync } from "node:child_process";
-import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, statSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import { describe, expect, test } from "vitest";
@@ -206,6 +206,16 @@ describe("what is there is not overwritten", () => {
     expect(readFileSync(join(folder, "tuesday.csv"), "utf8")).toBe(TABLE);
   });
 });
+
+test.runIf(process.platform === "linux")(
+  "what cannot be read in the working folder is passed over",
+  async () => {
+    const folder = folderWith({ "monday.csv": TABLE, "plans.drill": 'plan "Irons" {\n}\n' });
+    symlinkSync("/proc/self/mem", join(folder, "odd.drill")); // a file that nobody can read from its beginning
+    const answer = await drillwright(folder, ["import", "monday.csv", "--plan", "Irons"]);
+    expect(answer).toMatchObject({ code: 0, stdout: expect.stringContaining('plan "Irons"') });
+  },
+);
 
 test.each([
   [["import", "lost.csv"], 2, "There is no file lost.csv"],

@@ -2,7 +2,7 @@
 import { expect, test } from "vitest";
 import { LESSON } from "../report/lesson.ts";
 import { drillwright } from "./command-line.ts";
-import { PLAN, POOR, practice, session } from "./practice.ts";
+import { PLAN, POOR, practice, session, table } from "./practice.ts";
 
 const TWO = {
   ...practice(POOR),
@@ -58,6 +58,11 @@ test("of one session, and of three the goals of the latest", async () => {
   expect(await first(three)).toMatch(
     /^Gate: at least 2 of 5 shots on target\n(.*\n)* {2}2026-10-16 {2}✓ met +4 of 5$/,
   );
+});
+
+test("a single shot has an average and no interval", async () => {
+  const { stdout } = await drillwright(practice(table([0, 150, 1.4])), ["trend"]);
+  expect(stdout).toContain("Gate: carry\n  2026-10-12  150 yd  too few shots for an interval  1 shot\n");
 });
 
 test("a table in which nothing is a formula", async () => {

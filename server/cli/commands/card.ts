@@ -24,15 +24,12 @@ export const card = defineCommand({
     const declared = opened.model.plans.filter(({ location }) => location.file === opened.file);
     const plans = declared.filter(({ name }) => options.plan === undefined || name === options.plan);
     if (plans.length === 0) {
-      const { didYouMean } = await import("../parse-arguments.ts");
-      const guess = didYouMean(
-        options.plan ?? "",
-        declared.map(({ name }) => name),
-      );
+      const { didYouMean, thereAre } = await import("../parse-arguments.ts");
+      const names = declared.map(({ name }) => name);
       throw new UsageError(
         options.plan === undefined
           ? `${opened.file} declares no plan. Give the file of a plan: plan "Name" { … }.`
-          : `${opened.file} declares no plan "${options.plan}".${guess}`,
+          : `${opened.file} declares no plan "${options.plan}".${didYouMean(options.plan, names)}${thereAre(names)}`,
       );
     }
     const { cardsHtml } = await import("../../report/card/card.ts");

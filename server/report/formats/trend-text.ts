@@ -2,6 +2,7 @@
 
 import { CAUTION } from "../../../shared/care.ts";
 import type { Hand, Metric } from "../../../shared/plan-model.ts";
+import { plural } from "../../../shared/plural.ts";
 import { formatRange, formatReading } from "../../../shared/quantity.ts";
 import type { Trend } from "../overview/trend.ts";
 import type { Palette } from "../palette.ts";
@@ -67,5 +68,5 @@ function pointCells(
   const { average, low, high, shots } = point;
   const range =
     low === null || high === null ? "too few shots for an interval" : formatRange(low, high, metric, hand);
-  return [formatReading(average, metric, hand), range, `${shots} shots`];
+  return [formatReading(average, metric, hand), range, plural(shots, "shot")];
 }
