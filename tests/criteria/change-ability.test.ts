@@ -1,6 +1,8 @@
 /** Changes as ability: how the player's true number moved. */
 import { describe, expect, test } from "vitest";
+import { meanRatioLimits } from "../../language/criteria/change/methods/mean-ratio.ts";
 import { evaluate } from "../../language/criteria/criteria.ts";
+import type { Sample } from "../../shared/statistics/summary.ts";
 import { expectNear, numberIn, numbersIn, oracleRows } from "../support/oracle.ts";
 import { earlier, HERE, judge, now, YARD } from "./changes.ts";
 import { criterion } from "./words.ts";
@@ -75,6 +77,15 @@ test("spreads in %: the reference table of the ratio", () => {
     const { interval } = at("rises by at least 0 %");
     expectNear(1 + (interval?.low ?? Number.NaN), numberIn(row.lower_each_side_C), { relative: 1e-9 }, row);
     expectNear(1 + (interval?.high ?? Number.NaN), numberIn(row.upper_each_side_C), { relative: 1e-9 }, row);
+  }
+});
+
+test("averages in %: there is no share of what is not above zero, nor one that is not", () => {
+  const [some, none, less] = [150, 0, -1].map((mean) => ({ n: 5, mean, sd: 4 })) as [Sample, Sample, Sample];
+  const limits = (before: Sample, now: Sample) => meanRatioLimits(before, now, 0.9, () => 0);
+  expect(limits(some, some)).toBeDefined();
+  for (const other of [none, less]) {
+    expect([limits(other, some), limits(some, other)]).toEqual([undefined, undefined]);
   }
 });
 

@@ -89,6 +89,17 @@ describe("swings", () => {
       evidence: { observed: "1 full-effort swing; 1 more planned" },
     });
   });
+
+  test("swings beyond what a line plans do not stand for those of another line", () => {
+    const lines = [line(1, 1, "driver"), line(2, 1, "wedge")];
+    const shots = table("carry club\n250 driver\n251 driver\n252 driver");
+    expect(
+      score(planWith(lines, "at most 4 full-effort swings"), shots).blocks[0]?.criteria[0],
+    ).toMatchObject({
+      verdict: "undecided",
+      evidence: { observed: "3 full-effort swings; 2 more planned" },
+    });
+  });
 });
 
 describe("limits", () => {
@@ -138,6 +149,30 @@ describe("limits", () => {
     expect(report(16).cautions).toEqual([
       "Many more swings than the week before: 16 in the seven days up to 2026-10-12, 1.6 times the 10 of the seven days before that, by the sessions that were read. Build up slowly.",
     ]);
+  });
+
+  test("the week before is the seven days before the seven that end today, to the day", () => {
+    const ratios = (date: string) => {
+      const others = [otherSession("Before", "2026-10-03", 10), otherSession("Other", date, 10)];
+      const { cautions } = score(plan({ shots: 40 }), swings(40), {}, { others });
+      return cautions.map((caution) =>
+        caution
+          .match(/: (\d+) in .* the (\d+) of/)
+          ?.slice(1)
+          .map(Number),
+      );
+    };
+    expect(ratios("2026-10-06")).toEqual([[50, 10]]);
+    expect(ratios("2026-10-05")).toEqual([[40, 20]]);
+    expect(ratios("2026-09-29")).toEqual([[40, 20]]);
+    expect(ratios("2026-09-28")).toEqual([[40, 10]]);
+    const lost = (date: string) => {
+      const unread = { ...otherSession("Lost", date, 0), read: "there are errors in plan.drill" };
+      return score(plan({ shots: 1 }), swings(1), {}, { others: [unread] }).notes.some((note) =>
+        note.includes("Lost"),
+      );
+    };
+    expect([lost("2026-09-28"), lost("2026-09-29")]).toEqual([false, true]);
   });
 
   test("what cannot be counted is said", () => {
