@@ -1,7 +1,10 @@
 /** What a change is worth. */
 import { describe, expect, test } from "vitest";
+import { COEFFICIENTS } from "../../server/flight/coefficients.ts";
 import { DEGREE, RPM } from "../../server/flight/constants.ts";
-import type { ClubDelivery } from "../../server/flight/impact.ts";
+import { type Flight, fly } from "../../server/flight/fly.ts";
+import { type ClubDelivery, launchOf, strikeOf } from "../../server/flight/impact.ts";
+import type { Launch } from "../../server/flight/launch.ts";
 import { REFERENCE } from "../../server/flight/surroundings.ts";
 import { type Effect, USUAL_CHANGES, whatIfClub, whatIfLaunch } from "../../server/flight/what-if.ts";
 import { launch } from "./balls.ts";
@@ -44,6 +47,29 @@ describe("at the club", () => {
     expect((path.curve ?? 9) + (face.curve ?? 9)).toBeCloseTo(0, 0);
     expect((path.offline ?? 9) + (face.offline ?? 9)).toBeCloseTo(yards165(), 0);
   });
+
+  test.each([
+    ["face-angle", "faceAngle"],
+    ["club-path", "clubPath"],
+    ["attack-angle", "attackAngle"],
+    ["dynamic-loft", "dynamicLoft"],
+  ] as const)(
+    "two degrees of %s are worth the flight of the other strike, laid on the strike's own",
+    (metric, name) => {
+      const delivery = { ...SQUARE, faceAngle: DEGREE, clubPath: -2 * DEGREE };
+      const [before, now] = [delivery, { ...delivery, [name]: delivery[name] + 2 * DEGREE }].map((each) =>
+        launchOf(strikeOf(each), 38),
+      ) as [Launch, Launch];
+      const [one, other] = [before, now].map((each) => fly(each, REFERENCE, COEFFICIENTS.ss94_flat)) as [
+        Flight,
+        Flight,
+      ];
+      const effect = whatIfClub(before, delivery, { metric, by: 2 * DEGREE });
+      for (const of of ["carry", "offline", "curve"] as const) {
+        expect(estimateOf(effect[of]).value).toBeCloseTo(other[of] - one[of], 2);
+      }
+    },
+  );
 
   test("steeper with the same loft spins more and carries less", () => {
     const { carry } = yards(whatIfClub(IRON, SQUARE, { metric: "attack-angle", by: -2 * DEGREE }));
