@@ -53,6 +53,29 @@ test("medians: the reference table of the shift by ranks", () => {
   }
 });
 
+test("medians: ranks reach a little more than is asked for, and it is said how much, never more", () => {
+  const columns = ["n_first", "n_second", "confidence", "confidence_reached_each_side"] as const;
+  const rows = oracleRows(
+    "statistics/rank_sum_ranks.csv",
+    columns,
+    (row) => row.confidence_reached_each_side !== "",
+  );
+  for (const row of rows) {
+    const [before, after] = [row.n_first, row.n_second].map((n) =>
+      Array.from({ length: numberIn(n) }, (_, shot) => 150 + shot),
+    ) as [number[], number[]];
+    const gains = criterion("change", `median carry gains 1 yd against ${HERE}`);
+    const { interval } = evaluate(
+      { ...gains, confidence: numberIn(row.confidence) },
+      now({ carry: after }, earlier({ carry: before })),
+    );
+    const said = Number(/ by ranks, which reach ([\d.]+) %$/.exec(interval?.method ?? "")?.[1]);
+    const reached = 100 * numberIn(row.confidence_reached_each_side);
+    expect(said, JSON.stringify(row)).toBeLessThanOrEqual(reached + 1e-9);
+    expect(said, JSON.stringify(row)).toBeGreaterThan(reached - 0.1);
+  }
+});
+
 test("spreads in %: the reference table of the ratio", () => {
   const columns = [
     "baseline",

@@ -245,6 +245,23 @@ describe("a spread as ability", () => {
     }
   });
 
+  test("of shots that do not look normal there are sturdier limits, as in the table", () => {
+    const columns = ["data", "confidence", "bonett_lower", "bonett_upper"] as const;
+    const spread = criterion("statistic", "spread of smash-factor at most 5");
+    let compared = 0;
+    for (const row of oracleRows("statistics/sd_intervals.csv", columns)) {
+      const claim = { ...spread, confidence: numberIn(row.confidence) };
+      const { cautions } = evaluate(claim, shotsWith("smash-factor", numbersIn(row.data)));
+      const caution = cautions.find((text) => text.startsWith("The shots do not look normally distributed"));
+      if (caution === undefined) continue;
+      const [, low, high] = / Sturdier limits \(Bonett\): ([\d.]+) to ([\d.]+)\.$/.exec(caution) ?? [];
+      expectNear(Number(low), numberIn(row.bonett_lower), { absolute: 0.05 }, row);
+      expectNear(Number(high), numberIn(row.bonett_upper), { absolute: 0.05 }, row);
+      compared++;
+    }
+    expect(compared).toBeGreaterThan(0);
+  });
+
   test("10 shots need 4.08 yd to show that the spread is under 6 yd", () => {
     const spread = criterion("statistic", "spread of carry at most 6 yd at 90 % confidence");
     const shots = (factor: number) =>
