@@ -50,6 +50,28 @@ plan "Gate" {
   ]);
 });
 
+test("with goals go those that they are at odds with, not they themselves", async () => {
+  const plan = `plan "Gate" {
+  block "Start" test {
+    20 shots
+    success {
+      worst carry at least 150 yd
+      average carry at most 145 yd
+    }
+  }
+}
+`;
+  const said = await withChecked(plan, {}, ({ document }) =>
+    (document.diagnostics ?? [])
+      .filter(({ code }) => code === "goals-must-hold-together")
+      .map(({ range, relatedInformation = [] }) => [
+        range.start.line + 1,
+        ...relatedInformation.map(({ location }) => location.range.start.line + 1),
+      ]),
+  );
+  expect(said).toEqual([[6, 5]]);
+});
+
 test("what is wrong with a drill itself is said in its file, and not where it is used", async () => {
   const drills = `drill "Length" (longest: length = 140 yd) {
   10 shots

@@ -14,6 +14,16 @@ expectCases({
       target start-direction within ±2°
       target start-direction at most 1° right`,
   },
+  "of two targets that are one in other words the later one": {
+    wrong: `10 shots
+      target start-direction within ±2°
+      «target start-direction between 2° left and 2° right»`,
+    code: CODE,
+    says: ["line 5", "meets this line too"],
+    right: `10 shots
+      target start-direction within ±2°
+      target start-direction between 3° left and 1° right`,
+  },
   "a target that a requirement brings with it": {
     wrong: `10 shots
       «target total at least 140 yd»

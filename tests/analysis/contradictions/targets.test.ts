@@ -509,6 +509,72 @@ plan "Plan" {
       5 shots
       leave out shots where effort below 80 %`,
   },
+  "an effort that a warm-up is not hit at": {
+    wrong: `5 shots at 50 % effort
+      «require effort at least 80 %»`,
+    code: "effort-should-fit-the-shots",
+    says: ["50 % effort", "asks for another effort"],
+    right: `5 shots at 50 % effort
+      5 shots
+      require effort at least 80 %`,
+  },
+  "a window that says nothing for one of the clubs": {
+    wrong: `
+window "Long" {
+  for 7-iron is carry at least 140 yd
+}
+
+plan "Gate" {
+  block "Start" {
+    5 shots with 7-iron
+    5 shots with driver
+    «target inside "Long"»
+  }
+}`,
+    code: "window-should-fit-the-clubs",
+    says: ["nothing for driver, so that no shot with it can be judged", "or one for this club"],
+    right: `
+window "Long" {
+  for 7-iron, driver is carry at least 140 yd
+}
+
+plan "Gate" {
+  block "Start" {
+    5 shots with 7-iron
+    5 shots with driver
+    target inside "Long"
+  }
+}`,
+  },
+  "a window that says nothing for several of the clubs": {
+    wrong: `
+window "Long" {
+  for 7-iron is carry at least 140 yd
+}
+
+plan "Gate" {
+  block "Start" {
+    5 shots with 8-iron
+    5 shots with driver
+    «target inside "Long"»
+  }
+}`,
+    code: "window-should-fit-the-clubs",
+    says: [/so that no shot with them can be judged/, "or one for these"],
+    right: `
+window "Long" {
+  is carry at least 120 yd
+  for 7-iron is carry at least 140 yd
+}
+
+plan "Gate" {
+  block "Start" {
+    5 shots with 8-iron
+    5 shots with driver
+    target inside "Long"
+  }
+}`,
+  },
   "what a window at one level asks for is said in numbers": {
     wrong: `
 window "Junior" {
