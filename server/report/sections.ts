@@ -8,6 +8,7 @@ import { nextSection } from "./sections/next.ts";
 import { sessionSection } from "./sections/session.ts";
 import { setAsideSection } from "./sections/set-aside.ts";
 import { swingsSection } from "./sections/swings.ts";
+import { hasShots } from "./summary.ts";
 
 export interface Limits {
   /** Most rows that are named in one place, and most findings about the data that are listed. */
@@ -21,9 +22,8 @@ export const COMPLETE: Limits = { rows: Infinity, findings: Infinity };
 /** All of it. */
 export function sectionsOf(session: ReportedSession, limits: Limits): Section[] {
   const { report } = session;
-  const hasShots = report.data.some(({ shots }) => shots > 0);
-  const blocks = hasShots ? report.blocks : []; // a page of "not measured" would say no more
-  const next = hasShots ? nextSection(report) : null;
+  const blocks = hasShots(report) ? report.blocks : []; // a page of "not measured" would say no more
+  const next = hasShots(report) ? nextSection(report) : null;
   return [
     sessionSection(report),
     ...blocks.map((block) => blockSection(block, session, limits.rows)),
@@ -36,7 +36,7 @@ export function sectionsOf(session: ReportedSession, limits: Limits): Section[] 
 export function sectionsAfterBlocks(session: ReportedSession, limits: Limits): Section[] {
   const { report } = session;
   return [
-    swingsSection(report),
+    hasShots(report) ? swingsSection(report) : null,
     remarks("Bear in mind", report.cautions),
     setAsideSection(report, limits.rows),
     conditionsSection(session),

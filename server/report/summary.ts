@@ -33,6 +33,11 @@ export function sessionTitle({ session: { name, date } }: ScoreReport): string {
   return date === null ? name : `${name}, ${date}`;
 }
 
+/** Whether a shot was read. Where none was, nothing is known: neither of goals nor of swings. */
+export function hasShots({ data }: ScoreReport): boolean {
+  return data.some(({ shots }) => shots > 0);
+}
+
 /** `3 goals met · 1 missed` */
 export function goalSummary({ blocks }: ScoreReport): string {
   const verdicts = blocks.flatMap(({ criteria }) => criteria.map(({ verdict }) => verdict));

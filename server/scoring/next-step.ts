@@ -1,6 +1,7 @@
 /** What the plan says comes next, after these verdicts. */
 
 import type { NextStep, NextTest, Plan } from "../../shared/plan-model.ts";
+import { plural } from "../../shared/plural.ts";
 import type { BlockResult, Recommendation, Verdict } from "../../shared/score-report.ts";
 import { inWords } from "../../shared/verdict.ts";
 
@@ -42,7 +43,7 @@ function reason({ goals, verdicts }: NextTest, blocks: readonly BlockResult[]): 
   const wanted = verdicts.map(inWords).join(" or ");
   if (goals.kind === "every") return `every goal is ${wanted} (${all.length} of ${all.length})`;
   const found = all.filter((verdict) => verdicts.includes(verdict)).length;
-  return `${found} of ${all.length} goals ${found === 1 ? "is" : "are"} ${wanted}`;
+  return `${found} of ${plural(all.length, "goal")} ${found === 1 ? "is" : "are"} ${wanted}`;
 }
 
 const ORDER: readonly Verdict[] = ["met", "missed", "undecided", "not-measured"];

@@ -106,6 +106,9 @@ describe("as data", () => {
     const { stdout } = await drillwright(practice(""), ["score"]);
     expect(stdout).toContain("no shots, so nothing is scored");
     expect(stdout).not.toContain("at least 3 of 5");
+    expect(stdout).not.toContain("0 swings");
+    const { stdout: page } = await drillwright(practice(""), ["report"]);
+    expect(page).toContain("<p>No shots were read, so nothing is scored.</p>");
     expect(stdout).toMatch(/✗ error +The file is empty\. Export the shots again.*\(data\/monday\.csv\)/);
   });
 

@@ -32,6 +32,14 @@ describe("Markdown", () => {
   });
 });
 
+/** A report on a session whose table is not there. */
+async function withoutTable() {
+  const { report } = await secondVisit();
+  const message = 'There is no file "data/lost 1.csv".';
+  const unread = { code: "file-missing", severity: "error", line: null, column: null, text: null } as const;
+  return { ...report, findings: [{ ...unread, file: "data/lost 1.csv", message }] };
+}
+
 describe("JUnit XML", () => {
   test("a whole report", async () => {
     const text = reportsJunit([(await secondVisit()).report], []);
@@ -60,6 +68,15 @@ describe("JUnit XML", () => {
     expect(text.match(/<testcase /g)).toHaveLength(Number(tests));
     expect(text.match(/<failure /g) ?? []).toHaveLength(Number(failures));
     expect(text.match(/<skipped /g)).toHaveLength(Number(skipped));
+  });
+
+  test("a table that could not be read is an error beside the goals", async () => {
+    const text = reportsJunit([await withoutTable()], []);
+    assertWellFormed(text);
+    expect(text).toContain('tests="9" failures="0" errors="1"');
+    expect(text).toContain(
+      '<testcase classname="data/lost 1.csv" name="is read">\n<error type="file-missing" message="There is no file &quot;data/lost 1.csv&quot;.">data/lost 1.csv</error>',
+    );
   });
 
   test("a session that is not scored is an error; what XML cannot hold is replaced", () => {
@@ -109,5 +126,19 @@ describe("SARIF", () => {
     const [{ level, locations }] = invocations[0].toolExecutionNotifications;
     expect(level).toBe("error");
     expect(locations[0].physicalLocation.artifactLocation.uri).toBe("sessions/a%20b%3Ac.drill");
+  });
+
+  test("so is a table that could not be read", async () => {
+    const [{ invocations }] = log(reportsSarif([await withoutTable()], [], "test")).runs;
+    expect(invocations[0]).toEqual({
+      executionSuccessful: false,
+      toolExecutionNotifications: [
+        {
+          level: "error",
+          message: { text: 'There is no file "data/lost 1.csv".' },
+          locations: [{ physicalLocation: { artifactLocation: { uri: "data/lost%201.csv" } } }],
+        },
+      ],
+    });
   });
 });

@@ -35,6 +35,9 @@ describe("what comes next", () => {
       plan: null,
       reason: "1 of 2 goals is missed.",
     });
+    expect(next(steps, { ...block, success: goal(170) })).toMatchObject({
+      reason: "1 of 1 goal is missed.",
+    });
   });
 
   test("may hang on one block, and on several tests", () => {

@@ -1,9 +1,10 @@
 /**
  * Score reports as JUnit XML, for programs that collect test results: a suite a session, a case a goal. Missed is a
- * failure; undecided and not measured are skipped, with the reason. No duration is told: none was measured.
+ * failure; undecided and not measured are skipped, with the reason; data that could not be read is an error. No duration is told: none was measured.
  */
 import { plural } from "../../../shared/plural.ts";
 import type { BlockResult, CriterionResult, ScoreReport } from "../../../shared/score-report.ts";
+import type { DataFinding } from "../../../shared/session-data.ts";
 import { inWords } from "../../../shared/verdict.ts";
 import { type Content, html, type Markup } from "../html/markup.ts";
 import { placeOf, rowsText } from "../places.ts";
@@ -22,12 +23,13 @@ ${suites}</testsuites>`}\n`;
 function suite(report: ScoreReport): Markup {
   const { plan, player, session, blocks } = report;
   const goals = blocks.flatMap(({ criteria }) => criteria);
+  const unread = report.findings.filter(({ severity }) => severity === "error");
   const count = (...verdicts: readonly CriterionResult["verdict"][]) =>
     goals.filter(({ verdict }) => verdicts.includes(verdict)).length;
-  return html`<testsuite name="${`${plan.name}: ${sessionTitle(report)}`}" tests="${goals.length}" failures="${count("missed")}" errors="0" skipped="${count("undecided", "not-measured")}"${session.date === null ? null : html` timestamp="${session.date}T00:00:00"`}>
+  return html`<testsuite name="${`${plan.name}: ${sessionTitle(report)}`}" tests="${goals.length + unread.length}" failures="${count("missed")}" errors="${unread.length}" skipped="${count("undecided", "not-measured")}"${session.date === null ? null : html` timestamp="${session.date}T00:00:00"`}>
 <properties>
 ${property("plan", placeOf(plan.location))}${property("player", player.name)}${property("plan sha256", plan.sha256)}${property("plan revision", plan.revision)}${report.data.map(({ file, sha256 }) => property(`data ${file}`, sha256))}</properties>
-${blocks.map((block) => block.criteria.map((goal) => goalCase(goal, block, plan.name)))}</testsuite>
+${blocks.map((block) => block.criteria.map((goal) => goalCase(goal, block, plan.name)))}${unread.map(unreadCase)}</testsuite>
 `;
 }
 
@@ -42,6 +44,13 @@ function goalCase(goal: CriterionResult, block: BlockResult, plan: string): Mark
   const lines = evidenceLines(goal, placeOf(location));
   return html`<testcase classname="${plan}.${block.name}" name="${goal.text}">
 ${verdict === "missed" ? html`<failure type="missed" message="${expected}">${lines}</failure>` : verdict === "met" ? html`<system-out>${lines}</system-out>` : html`<skipped message="${reason}"/><system-out>${lines}</system-out>`}
+</testcase>
+`;
+}
+
+function unreadCase({ code, file, line, message }: DataFinding): Markup {
+  return html`<testcase classname="${file}" name="is read">
+<error type="${code}" message="${message}">${line === null ? file : `${file}:${line}`}</error>
 </testcase>
 `;
 }

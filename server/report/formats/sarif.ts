@@ -4,7 +4,7 @@
  */
 import type { Location } from "../../../shared/plan-model.ts";
 import type { CriterionResult, ScoreReport, Verdict } from "../../../shared/score-report.ts";
-import type { Row } from "../../../shared/session-data.ts";
+import type { DataFinding, Row } from "../../../shared/session-data.ts";
 import { inWords } from "../../../shared/verdict.ts";
 import type { NotScored } from "../score-output.ts";
 import { seen } from "../sections/goal.ts";
@@ -35,17 +35,19 @@ export function reportsSarif(
   notScored: readonly NotScored[],
   version: string,
 ): string {
+  const problems = [
+    ...notScored.map(({ session, message, location }) =>
+      notification(`Session "${session}" is not scored. ${message}`, placeOf(location)),
+    ),
+    ...reports.flatMap(({ findings }) => findings.filter(({ severity }) => severity === "error").map(unread)),
+  ];
   const run = {
     tool: { driver: { name: "drillwright", version, rules: VERDICTS.map(rule) } },
     columnKind: "utf16CodeUnits",
     invocations: [
       {
-        executionSuccessful: notScored.length === 0,
-        toolExecutionNotifications: notScored.map(({ session, message, location }) => ({
-          level: "error",
-          message: { text: `Session "${session}" is not scored. ${message}` },
-          locations: [placeOf(location)],
-        })),
+        executionSuccessful: problems.length === 0,
+        toolExecutionNotifications: problems,
       },
     ],
     results: reports.flatMap((report) =>
@@ -58,6 +60,16 @@ export function reportsSarif(
     runs: [run],
   };
   return `${JSON.stringify(log, null, 2)}\n`;
+}
+
+function notification(text: string, place: object) {
+  return { level: "error", message: { text }, locations: [place] };
+}
+
+/** Data that could not be read. */
+function unread({ message, file, line }: DataFinding) {
+  const region = line === null ? {} : { region: { startLine: line } };
+  return notification(message, { physicalLocation: { artifactLocation: { uri: uriOf(file) }, ...region } });
 }
 
 function rule(verdict: Verdict) {

@@ -6,6 +6,7 @@ import type { CriterionResult, Verdict } from "../../../shared/score-report.ts";
 import type { ReportedSession } from "../reported-session.ts";
 import { groupHead } from "../sections/goal.ts";
 import { nextWords } from "../sections/next.ts";
+import { hasShots } from "../summary.ts";
 import { html, type Markup, said } from "./markup.ts";
 import { badge } from "./parts.ts";
 
@@ -17,7 +18,7 @@ export function inShort({ report, input }: ReportedSession): Markup {
 <h3>What was the goal?</h3>
 <p>${said(intent ?? name)}</p>
 <h3>What happened?</h3>
-<p>${happened(report.load.swings, goals)}</p>
+<p>${hasShots(report) ? happened(report.load.swings, goals) : "No shots were read, so nothing is scored."}</p>
 ${LISTED.map((verdict) =>
   goalList(
     verdict,

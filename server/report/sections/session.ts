@@ -2,16 +2,15 @@
 import type { ScoreReport } from "../../../shared/score-report.ts";
 import { placeOf } from "../places.ts";
 import { type Detail, remark, type Section } from "../section.ts";
-import { goalSummary, sessionTitle } from "../summary.ts";
+import { goalSummary, hasShots, sessionTitle } from "../summary.ts";
 import { handInWords } from "../words.ts";
 import { shortHash } from "./data.ts";
 
 export function sessionSection(report: ScoreReport): Section {
-  const { plan, player, data, instrument } = report;
-  const shots = data.reduce((sum, file) => sum + file.shots, 0);
+  const { plan, player, instrument } = report;
   return {
     title: sessionTitle(report),
-    remark: shots === 0 ? "no shots, so nothing is scored" : goalSummary(report),
+    remark: hasShots(report) ? goalSummary(report) : "no shots, so nothing is scored",
     mark: report.verdict,
     entries: [
       remark(`plan "${plan.name}"`, placeOf(plan.location), planVersion(report)),
