@@ -1,5 +1,6 @@
 /** Readings that may be off: what an instrument's accuracy does to verdicts on counts, shares and runs. */
 import { describe, expect, test } from "vitest";
+import { uncertainShot } from "../../server/scoring/uncertainty/cells.ts";
 import { numberIn, numbersIn, oracleRows } from "../support/oracle.ts";
 import {
   type BlockWords,
@@ -214,6 +215,41 @@ describe("a share as ability", () => {
     expect(criterionOn(words, ten(3, 3, 3, 3, 3, 3), { instrument: unit }).verdict).toBe("missed");
     expect(criterionOn(words, ten(3, 3, 3, 3, 2.1), { instrument: unit }).verdict).toBe("undecided");
   });
+});
+
+describe("one shot, a standard uncertainty from its limit or on it", () => {
+  // Of the normal law 84.1 % lies below one standard deviation.
+  test.each([
+    ["at least 150 yd", 150, "50"],
+    ["at least 150 yd", 151, "84"],
+    ["at least 150 yd", 149, "16"],
+    ["at most 150 yd", 150, "50"],
+    ["at most 150 yd", 151, "16"],
+    ["at most 150 yd", 149, "84"],
+  ])(
+    "%s, read as %s: %s %%, whether each reading is off by itself or all of them together",
+    (limit, read, percent) => {
+      const words = { shots: 1, success: `at least 1 of 1 shots with carry ${limit}` };
+      for (const errors of ["1 random", "1 systematic", "0.6 random 0.8 systematic"]) {
+        const unit = instrument(`carry ${errors}`);
+        const { verdict, evidence } = criterionOn(words, table(`carry\n${read}`), { instrument: unit });
+        expect([verdict, / (\d+) %$/.exec(evidence.observed)?.[1]]).toEqual(["undecided", percent]);
+      }
+    },
+  );
+});
+
+test("of a shot with too many readings near their limits nothing is worked out", () => {
+  const readings = (count: number) =>
+    Array.from({ length: count }, (_, place) => ({
+      metrics: [`m${place}`],
+      value: 0,
+      errors: { random: 1, shared: new Map<string, number>() },
+      limits: [0.5],
+    }));
+  const shot = { values: {}, categories: {}, club: null };
+  expect(uncertainShot(shot, readings(12), () => true).answers).toHaveLength(4096);
+  expect(uncertainShot(shot, readings(13), () => true)).toEqual({ readings: [], answers: [undefined] });
 });
 
 test("goals of one block are judged as each would be alone", () => {
