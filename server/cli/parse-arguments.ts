@@ -127,9 +127,14 @@ function optionValue({ rawName, value, inlineValue }: OptionToken, option: Optio
         `${rawName} takes ${alternatives(option.choices)}, ${value === undefined ? "but nothing follows it" : `not \`${value}\``}.`,
       );
     case "text":
-      if (value !== undefined && value !== "" && (inlineValue || !value.startsWith("-"))) return value;
+      if (value !== undefined && value !== "" && (inlineValue || !looksLikeOption(value))) return value;
       throw new UsageError(`${rawName} needs a value: ${rawName}=${option.placeholder}.`);
   }
+}
+
+/** `--force`, `-h`, and not `-5 °C`: no option is a number. */
+function looksLikeOption(word: string): boolean {
+  return /^-(?![.\d])/.test(word);
 }
 
 function unknownOption(rawName: string, options: Options): UsageError {

@@ -4,7 +4,7 @@ export const LABEL =
   "An estimate of a flight model, not a measurement. It never overrules what was measured.";
 
 export const UNCERTAINTY =
-  "± is how far a second set of coefficients is from the first. New balls differ by about as much again: some 18 m on a drive.";
+  "± is how far a second set of coefficients is from the first. New balls differ by about as much again: some 18 m (20 yd) on a drive.";
 
 /** When not to trust it. Sentences. */
 export const LIMITS: readonly string[] = [

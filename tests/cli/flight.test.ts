@@ -65,6 +65,7 @@ describe("one launch", () => {
     expect((await carry("--wind", "4 m/s tail")) - still).toBeCloseTo(18.0, 1);
     expect((await carry("--temperature", "5 °C")) - still).toBeCloseTo(-4.7, 1);
     expect((await carry("--temperature", "41 °F")) - still).toBeCloseTo(-4.7, 1);
+    expect(await carry("--temperature", "-5 °C")).toBe(await carry("--temperature", "23 °F"));
     expect((await carry("--pressure", "845.6 hPa")) - still).toBeCloseTo(22.2, 1);
     expect((await carry("--altitude", "1500 m")) - still).toBeCloseTo(22.2, 0);
     const growing = await carry("--wind", "4 m/s head", "--wind-growth", "0.14");
