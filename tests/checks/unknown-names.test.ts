@@ -73,6 +73,36 @@ test.each([
     ["Write up", "Write down"],
   ],
   [
+    "a direction by another word",
+    block("target attack-angle at most 2° downward"),
+    "`downward` is no direction of `attack-angle`. Did you mean `down`?",
+    ["Write down"],
+  ],
+  [
+    "a direction that coaches shorten",
+    block("target club-path at most 2° inside-out"),
+    "`inside-out` is no direction of `club-path`. Did you mean `in-to-out`?",
+    ["Write in-to-out"],
+  ],
+  [
+    "what is straight, where an amount belongs",
+    block("target face-angle within 2° of square"),
+    "What is straight is said with `±`: `within ±2°`.",
+    ["Write within ±2°"],
+  ],
+  [
+    "a unit of an area in words",
+    block("success area of the 80 % ellipse of carry and offline at most 200 sq yd"),
+    "A square is part of its unit: `yd²`.",
+    ["Write yd²"],
+  ],
+  [
+    "a group of none",
+    block("success none of {", "  3 in a row with carry below 100 yd", "}"),
+    "A group has no `none of`. Write `all of`, and on each line what must hold instead.",
+    [],
+  ],
+  [
     "a direction of a time",
     'plan "Gate" {\n  time 40 min left\n  block "Start" {\n    10 shots\n  }\n}',
     "This amount has no direction. Take `left` out.",
@@ -89,6 +119,14 @@ test.each([
   expect(found.map(({ code }) => code)).toEqual(["name-must-be-known"]);
   expect(found[0]?.message.startsWith(message), found[0]?.message).toBe(true);
   expect(found[0]?.fixes.map(({ title }) => title)).toEqual(fixes);
+});
+
+test("a degree of the air has its sign, and so it is offered", async () => {
+  const [unit] = await check(
+    `${block()}\nplayer "P-1" {\n  right-handed\n}\nsource "Bay" {\n  column "Carry" is carry in m\n}\nsession "First" {\n  plan "Gate"\n  player "P-1"\n  data "a.csv" from "Bay"\n  temperature 18 C\n}`,
+  );
+  expect(unit?.message).toBe("`C` is no unit that is known here. Did you mean `°C`?");
+  expect(unit?.fixes.map(({ title }) => title)).toEqual(["Write °C"]);
 });
 
 test("one mistake, one message: what hangs on an unknown name waits for it", async () => {

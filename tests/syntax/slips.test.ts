@@ -10,6 +10,7 @@ import { SLIPS as NAMES } from "./slips/names.ts";
 import { SLIPS as NEXT } from "./slips/next.ts";
 import { SLIPS as OTHER_WORDS } from "./slips/other-words.ts";
 import { SLIPS as PHRASES } from "./slips/phrases.ts";
+import { SLIPS as RECORDS } from "./slips/records.ts";
 import { SLIPS as SHOTS } from "./slips/shots.ts";
 import { SLIPS as STATEMENTS } from "./slips/statements.ts";
 import { SLIPS as WORDS } from "./slips/words.ts";
@@ -25,6 +26,7 @@ const SLIPS = [
   ...NEXT,
   ...OTHER_WORDS,
   ...PHRASES,
+  ...RECORDS,
   ...SHOTS,
   ...STATEMENTS,
   ...WORDS,

@@ -19,11 +19,13 @@ import { type Explanation, type UnknownName, whatElse, write } from "./unknown-n
 
 export function unknownUnit(unknown: UnknownName): Explanation {
   const { name, container } = unknown;
-  const misplaced = isQuantity(container) ? directionBeforeUnit(unknown, container) : undefined;
+  const misplaced = isQuantity(container)
+    ? (directionBeforeUnit(unknown, container) ?? squareInWords(unknown, container))
+    : undefined;
   if (misplaced !== undefined) return misplaced;
   const fitting = fittingUnits(unknown);
   const spellings = fitting.map((unit) => unit.name);
-  const meant = nearest(name, spellings).slice(0, 3);
+  const meant = [...withItsSigns(name, spellings), ...nearest(name, spellings)].slice(0, 3);
   const dimensions = new Set(fitting.map(dimensionOfUnit));
   const [dimension] = dimensions;
   const advice =
@@ -35,6 +37,26 @@ export function unknownUnit(unknown: UnknownName): Explanation {
   return {
     message: `${code(name)} is no unit that is known here.${whatElse(unknown, UnitName.$type)} ${advice}`,
     fixes: meant.map((text) => write(unknown, text)),
+  };
+}
+
+/** `C` for `°C`. */
+function withItsSigns(name: string, spellings: readonly string[]): string[] {
+  return spellings.filter((spelling) => spelling.replace(/^[^\p{L}]+/u, "") === name && spelling !== name);
+}
+
+/** `sq yd` and `square yards`, where the unit was read as a direction. */
+function squareInWords({ name, names, document, cst }: UnknownName, { direction }: Quantity): Explanation {
+  const length = direction?.$refNode;
+  if (!/^(?:sq|square)$/i.test(name) || length === undefined) return undefined;
+  const [unit] = names.find(document, UnitName.$type, length.text);
+  if (unit?.$type !== UnitName.$type) return undefined;
+  const square = `${unit.$container.names[0]?.name}²`;
+  if (names.find(document, UnitName.$type, square).length === 0) return undefined;
+  const range = { start: cst.range.start, end: length.range.end };
+  return {
+    message: `A square is part of its unit: ${code(square)}.`,
+    fixes: [{ title: `Write ${square}`, edits: [replace(range, square)] }],
   };
 }
 
@@ -89,12 +111,36 @@ export function unknownDirection(unknown: UnknownName): Explanation {
     };
   }
   const words = [...new Set(directionsOf(metric).map((word) => word.name))];
-  const meant = nearest(name, words);
+  const [other] = words.filter((word) => word === OTHER_DIRECTIONS[name.toLowerCase()]);
+  const meant = other === undefined ? nearest(name, words) : [other];
+  const is = `${code(name)} is no direction of ${code(metric.name)}.`;
   return {
-    message: `${code(name)} is no direction of ${code(metric.name)}. Its directions are ${listed(words.map(code), "and")}.`,
+    message:
+      other === undefined
+        ? `${is} Its directions are ${listed(words.map(code), "and")}.`
+        : `${is} Did you mean ${code(other)}?`,
     fixes: (meant.length > 0 ? meant : words).map((text) => write(unknown, text)),
   };
 }
+
+/** Words that other people use for directions. */
+const OTHER_DIRECTIONS: Readonly<Record<string, string>> = {
+  "inside-out": "in-to-out",
+  "in-out": "in-to-out",
+  "outside-in": "out-to-in",
+  "out-in": "out-to-in",
+  shut: "closed",
+  upward: "up",
+  upwards: "up",
+  downward: "down",
+  downwards: "down",
+  rightward: "right",
+  rightwards: "right",
+  leftward: "left",
+  leftwards: "left",
+  slice: "fade",
+  hook: "draw",
+};
 
 /** Takes `positive left` out of a column. */
 function withoutPositive({ container, document, cst, name }: UnknownName): Fix {

@@ -1,7 +1,16 @@
 /** What is said of a name that belongs to a drill or to a metric, and is not one of theirs. */
 import { AstUtils } from "langium";
 import { nearest } from "../../../shared/nearest.ts";
-import { Club, isArgument, isCount, isDrill, isDrillUse, UnitName } from "../../generated/tree/ast.ts";
+import {
+  Club,
+  isArgument,
+  isCount,
+  isDrill,
+  isDrillUse,
+  isGroupCriterion,
+  isWithin,
+  UnitName,
+} from "../../generated/tree/ast.ts";
 import { metricAt } from "../../types/directions.ts";
 import { parametersAt } from "../../types/parameters.ts";
 import type { Fix } from "../check.ts";
@@ -30,6 +39,37 @@ const NUMBER_WORDS = [
   "twelve",
 ];
 
+/** `none of { … }`, which was read as a group of so many. */
+function noneOf({ container, name }: UnknownName): Explanation {
+  if (name !== "none" || !isGroupCriterion(container.$container)) return undefined;
+  return {
+    message: `A group has no ${code("none of")}. Write ${code("all of")}, and on each line what must hold instead.`,
+  };
+}
+
+/** `within 2° of square`: what has sides is straight in its middle. */
+function aroundStraight({ container, name, cst }: UnknownName): Explanation {
+  const within = container.$container;
+  if (!STRAIGHT.test(name) || !isWithin(within) || within.centre !== container) return undefined;
+  const tolerance = within.tolerance.$cstNode;
+  if (tolerance === undefined) return undefined;
+  const { start, end } = tolerance.range;
+  return {
+    message: `What is straight is said with ${code("±")}: ${code(`within ±${tolerance.text}`)}.`,
+    fixes: [
+      {
+        title: `Write within ±${tolerance.text}`,
+        edits: [
+          ...(within.symmetric ? [] : [{ range: { start, end: start }, newText: "±" }]),
+          { range: { start: end, end: cst.range.end }, newText: "" },
+        ],
+      },
+    ],
+  };
+}
+
+const STRAIGHT = /^(?:square|straight|zero|neutral|centre|center)$/;
+
 /** An argument that the drill has no parameter for, or a word where a number or an amount belongs. */
 export function unknownParameter(unknown: UnknownName): Explanation {
   const { container, name, names, document } = unknown;
@@ -43,6 +83,8 @@ export function unknownParameter(unknown: UnknownName): Explanation {
       message: `Numbers are written in digits: ${number}.`,
       fixes: [write(unknown, String(number)), ...fixes],
     };
+  const around = isCount(container) ? noneOf(unknown) : aroundStraight(unknown);
+  if (around !== undefined) return around;
   const what = isCount(container) ? "number" : "amount";
   const isUnit = names.find(document, UnitName.$type, name).length > 0;
   if (isUnit)

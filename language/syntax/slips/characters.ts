@@ -105,6 +105,30 @@ export const percentInWords: Recogniser = ({ token, expected }) => {
   };
 };
 
+/** `45º` and `45˚`: an ordinal and a ring for the sign of degrees. */
+export const degreeSign: Recogniser = ({ token }) => {
+  if (token === undefined || !/^[\u00BA\u02DA]$/.test(token.image)) return undefined;
+  const range = rangeOf(token);
+  return {
+    message: "This character only looks like the sign of degrees: write °.",
+    range,
+    fixes: [{ title: "Write °", edits: [{ range, newText: "°" }] }],
+  };
+};
+
+/** `from 10.30` for a time. */
+export const timeWithPoint: Recogniser = ({ token, expected }) => {
+  if (token === undefined || !expected.includes("TIME") || !/^\d{1,2}\.\d{2}$/.test(token.image))
+    return undefined;
+  const text = token.image.replace(".", ":");
+  const range = rangeOf(token);
+  return {
+    message: `A time has a colon: ${text}.`,
+    range,
+    fixes: [{ title: `Write ${text}`, edits: [{ range, newText: text }] }],
+  };
+};
+
 const POWERS: Readonly<Record<string, string>> = { "2": "²", "3": "³" };
 
 /** `yd^2`. */

@@ -1,6 +1,6 @@
 /** Limits in everyday words: `no more than 2 shots`, `carry 140 yd or more`, `carry is 60 yd ± 5 yd`, `every shot`. */
 import type { Explanation, Misfit, Recogniser } from "../slip.ts";
-import type { Token } from "../tokens.ts";
+import { firstOfLine, type Token } from "../tokens.ts";
 import {
   amountAt,
   asWritten,
@@ -146,7 +146,9 @@ export const everyShot: Recogniser = (misfit) => {
 export const valueToBeNear: Recogniser = (misfit) => {
   const { before, line } = nearby(misfit);
   const isBefore = before?.image === "is" && misfit.expected.includes("WORD");
-  if (!isBefore && !isBehindMetric(misfit)) return undefined;
+  if (line.length === 0 || (!isBefore && !isBehindMetric(misfit))) return undefined;
+  const { tokens } = misfit.slip;
+  if (tokens[firstOfLine(tokens, misfit.index)]?.image === "column") return undefined; // no limit stands there
   const all = isBefore && before !== undefined ? [before, ...line] : line;
   const place = EQUALS.has(all[0]?.image ?? "") ? 1 : 0;
   const value = amountAt(all, place);

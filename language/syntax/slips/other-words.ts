@@ -76,11 +76,14 @@ const OTHER_WORDS: readonly (readonly [said: string, ...meant: string[]])[] = [
   ["per", "a"],
   ["certainty", "confidence"],
   ["k =", "factor"],
+  ["possible cause", "suspect"],
+  ["likely cause", "suspect"],
   ["cause", "suspect"],
   ["because", "suspect"],
   ["reason", "suspect"],
   ["means", "suspect"],
   ["fix", "try"],
+  ["accuracy of", "reads"],
   ["accuracy", "reads"],
   ["precision", "reads"],
   ["goal", "success", "intent"],
@@ -116,8 +119,15 @@ const OTHER_WORDS: readonly (readonly [said: string, ...meant: string[]])[] = [
   ["prerequisite", "needs"],
   ["max", "limit", "best", "worst"],
   ["maximum", "limit", "best", "worst"],
+  ["swings/session", "swings a session"],
+  ["swings/day", "swings a day"],
+  ["swings/week", "swings a week"],
   ["shots", "swings"],
   ["shot", "swing"],
+  ["hand : left", "left-handed"],
+  ["hand : right", "right-handed"],
+  ["handed left", "left-handed"],
+  ["handed right", "right-handed"],
   ["hand left", "left-handed"],
   ["hand right", "right-handed"],
   ["left handed", "left-handed"],
@@ -146,7 +156,10 @@ const OTHER_WORDS: readonly (readonly [said: string, ...meant: string[]])[] = [
   ["else", "otherwise"],
   ["always", "otherwise"],
   ["every", "after"],
+  ["in", "after"],
   ["=", "is"],
+  ["→", "is"],
+  ["- >", "is"],
   ["&", "and"],
   ["as", "is"],
   ["source", "from"],
@@ -187,14 +200,21 @@ export const otherWord: Recogniser = (misfit) => {
       const fitting = meant.filter((text) => fits(misfit, text, tokens === line));
       const [first] = fitting;
       if (first === undefined || first === said) continue;
-      const range = rangeOf(tokens[0] as Token, tokens[words.length - 1]);
+      const [start, last, next] = [
+        tokens[0] as Token,
+        tokens[words.length - 1] as Token,
+        tokens[words.length],
+      ];
+      const range = rangeOf(start, last);
+      // Signs need no space around them, and words do.
+      const space = next !== undefined && touch(last, next) && /^[\p{L}\p{N}"]/u.test(next.image) ? " " : "";
       return {
         message:
           fitting.length === 1
             ? `\`${said}\` is \`${first}\` here.`
             : `\`${said}\` can be ${fitting.map((text) => `\`${text}\``).join(" or ")}: say which.`,
         range,
-        fixes: fitting.map((text) => ({ title: `Write ${text}`, edits: [{ range, newText: text }] })),
+        fixes: fitting.map((text) => ({ title: `Write ${text}`, edits: [{ range, newText: text + space }] })),
       };
     }
   }

@@ -22,7 +22,7 @@ export const missingQuotationMarks: Recogniser = ({ slip, token, index, expected
   if (token.image === "{" || token.image === "}") return undefined;
   const line = tokens.slice(index, lastOfLine(tokens, index) + 1);
   const brace = line.findIndex(({ image }) => image === "{");
-  const isHalfQuoted = line.some(({ image }) => image.includes('"'));
+  const isHalfQuoted = line.some((each) => each.image.includes('"') && nameOf(each.tokenType) !== "STRING");
   const end = brace >= 0 ? brace : isHalfQuoted ? line.length : endOfText(slip, line);
   const text = line.slice(0, end);
   const closing = text.findIndex(({ image }) => image.includes('"'));
@@ -33,7 +33,7 @@ export const missingQuotationMarks: Recogniser = ({ slip, token, index, expected
         ? text
         : text.filter((word, place) => place === 0 || !isKeyword(word));
   const last = words.at(-1);
-  if (last === undefined) return undefined;
+  if (last === undefined || words.some((word) => nameOf(word.tokenType) === "STRING")) return undefined;
   if (closing >= 0) return openingMissing(words, text[closing] as Token);
   const range = rangeOf(token, last);
   // `window Path: is …`: what other notations put behind a name goes with it.
