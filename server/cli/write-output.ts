@@ -1,8 +1,9 @@
 /** Results that may go to a file. */
 import { existsSync, statSync } from "node:fs";
+import { dirname } from "node:path";
 import { PathError } from "../node/path-error.ts";
 import { isSameFile, nameOfPath, pathOfName } from "../node/path-names.ts";
-import { writeWhole } from "../node/writing.ts";
+import { writeWhole, writing } from "../node/writing.ts";
 import { UsageError } from "./command.ts";
 import type { Io } from "./io.ts";
 
@@ -33,9 +34,12 @@ export function assertWritable({ output, force }: OutputChoice, io: Io): void {
   assertFree(pathOfName(output, io.cwd), force, io.cwd);
 }
 
-/** Says that a file must not be overwritten, or cannot be where a folder is. @throws PathError */
+/** Says that a file must not be overwritten, or cannot be where a folder is, or none is. @throws PathError */
 export function assertFree(path: string, force: boolean, cwd: string): void {
-  if (!existsSync(path)) return;
+  if (!existsSync(path)) {
+    writing(path, cwd, () => statSync(dirname(path)));
+    return;
+  }
   if (statSync(path).isDirectory())
     throw new PathError(`${nameOfPath(path, cwd)} is a folder. Give the name of a file in it.`);
   if (force) return;

@@ -275,6 +275,18 @@ describe("codes for players", () => {
     );
   });
 
+  test("are not given before it is clear that the proposal can be written", async () => {
+    const folder = repository();
+    const words = ["import", "data/season.csv", "--code-players", "--output", "sessions/season.drill"];
+    const { code, stderr } = await drillwright(folder, words);
+    expect([code, stderr]).toEqual([
+      2,
+      expect.stringContaining("sessions/season.drill cannot be written: there is no folder sessions."),
+    ]);
+    expect(existsSync(join(folder, "data/season-coded.csv"))).toBe(false);
+    expect(existsSync(join(folder, "player-key.csv"))).toBe(false);
+  });
+
   test("stand for names in any order of their words, and for parts of names where sessions are named; nothing else tells who it is", async () => {
     const table = `Golfer,E-mail,Phone,Lesson,Drill,Gadget,Carry (m)
 Ada Holt,ada@example.org,0151 2345678,Ada Monday,Gate,12.512345678,150
