@@ -513,6 +513,8 @@ export const ColumnContent = z.discriminatedUnion("kind", [
     positive: z.nullable(Direction),
     /** Texts that stand for a side, as `"R"` may stand for right. */
     sides: z.array(z.object({ text: z.string(), direction: Direction })),
+    /** Header of the column that names the side of each reading, or null where the cells themselves tell. */
+    sidesIn: z.nullable(z.string()),
   }),
   z.object({
     kind: z.literal("category"),

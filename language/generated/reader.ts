@@ -14,10 +14,10 @@ export class Reader extends TreeReader {
     };
     while (this.decideDocument1()) {
       switch (this.kinds[this.at]) {
-        case 10: case 12: case 16: case 40: case 46: case 55: case 69: case 71: case 73: case 91: case 118: case 120:
+        case 10: case 12: case 16: case 40: case 46: case 55: case 69: case 71: case 73: case 91: case 119: case 121:
           this.adoptOneOf(this.readDeclaration(this.open(reading, 4)), node, "declarations", node.declarations);
           break;
-        case 153:
+        case 154:
           this.adoptOneOf(this.readUse(this.open(reading, 2)), node, "uses", node.uses);
           break;
         default:
@@ -31,7 +31,7 @@ export class Reader extends TreeReader {
   private decideDocument1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 10: case 12: case 16: case 40: case 46: case 55: case 69: case 71: case 73: case 91: case 118: case 120: case 153:
+      case 10: case 12: case 16: case 40: case 46: case 55: case 69: case 71: case 73: case 91: case 119: case 121: case 154:
         return true;
       default:
         return false;
@@ -47,8 +47,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       path: undefined,
     };
-    this.take(153, reading, 6);
-    this.take(200, reading, 8);
+    this.take(154, reading, 6);
+    this.take(201, reading, 8);
     node.path = this.takenText();
     this.close(reading);
     return node;
@@ -87,10 +87,10 @@ export class Reader extends TreeReader {
       case 91:
         node = this.readDrill(this.open(reading, 14));
         break;
-      case 118:
+      case 119:
         node = this.readClub(this.open(reading, 12));
         break;
-      case 120:
+      case 121:
         node = this.readPlan(this.open(reading, 15));
         break;
       default:
@@ -116,16 +116,16 @@ export class Reader extends TreeReader {
     };
     this.take(16, reading, 23);
     node.name = this.readWord(this.open(reading, 25));
-    if (this.kinds[this.at] === 182 && !this.startsNameOnNewLine()) {
-      this.take(182, reading, 27);
+    if (this.kinds[this.at] === 183 && !this.startsNameOnNewLine()) {
+      this.take(183, reading, 27);
       node.left = this.reference(node, "left", (at = this.open(reading, 29)), this.readWord(at));
       switch (this.kinds[this.at]) {
-        case 183:
-          this.take(183, reading, 33);
+        case 184:
+          this.take(184, reading, 33);
           node.operator = this.taken();
           break;
-        case 184:
-          this.take(184, reading, 34);
+        case 185:
+          this.take(185, reading, 34);
           node.operator = this.taken();
           break;
         default:
@@ -133,11 +133,11 @@ export class Reader extends TreeReader {
       }
       node.right = this.reference(node, "right", (at = this.open(reading, 36)), this.readWord(at));
     }
-    this.take(185, reading, 38);
-    while (this.kinds[this.at] === 117) {
+    this.take(186, reading, 38);
+    while (this.kinds[this.at] === 118) {
       this.adoptOneOf(this.readUnit(this.open(reading, 40)), node, "units", node.units);
     }
-    this.take(186, reading, 41);
+    this.take(187, reading, 41);
     this.close(reading);
     return node;
   }
@@ -155,30 +155,30 @@ export class Reader extends TreeReader {
       base: undefined,
       zero: undefined,
     };
-    this.take(117, reading, 43);
+    this.take(118, reading, 43);
     switch (this.kinds[this.at]) {
-      case 62: case 122: case 158: case 171: case 189: case 196:
+      case 62: case 123: case 159: case 172: case 190: case 197:
         this.adoptOneOf(this.readUnitName(this.open(reading, 48)), node, "names", node.names);
-        while (this.kinds[this.at] === 168) {
-          this.take(168, reading, 50);
+        while (this.kinds[this.at] === 169) {
+          this.take(169, reading, 50);
           this.adoptOneOf(this.readUnitName(this.open(reading, 52)), node, "names", node.names);
         }
         break;
-      case 154:
-        this.take(154, reading, 45);
+      case 155:
+        this.take(155, reading, 45);
         break;
       default:
         throw GIVEN_UP;
     }
-    if (this.kinds[this.at] === 182 && !this.startsNameOnNewLine()) {
-      this.take(182, reading, 54);
-      this.take(199, reading, 56);
+    if (this.kinds[this.at] === 183 && !this.startsNameOnNewLine()) {
+      this.take(183, reading, 54);
+      this.take(200, reading, 56);
       node.factor = this.takenNumber();
       if (this.decideUnit1() && !this.startsNameOnNewLine()) {
         node.base = this.reference(node, "base", (at = this.open(reading, 59)), this.readUnitSign(at));
         if (this.kinds[this.at] === 83 && !this.startsNameOnNewLine()) {
           this.take(83, reading, 62);
-          this.take(199, reading, 64);
+          this.take(200, reading, 64);
           node.zero = this.takenNumber();
         }
       }
@@ -190,7 +190,7 @@ export class Reader extends TreeReader {
   private decideUnit1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 62: case 122: case 158: case 171: case 189: case 196:
+      case 62: case 123: case 159: case 172: case 190: case 197:
         return true;
       default:
         return false;
@@ -226,29 +226,29 @@ export class Reader extends TreeReader {
     };
     this.take(55, reading, 68);
     node.name = this.readWord(this.open(reading, 70));
-    this.take(169, reading, 71);
+    this.take(170, reading, 71);
     switch (this.kinds[this.at]) {
-      case 62: case 196:
+      case 62: case 197:
         node.dimension = this.reference(node, "dimension", (at = this.open(reading, 74)), this.readWord(at));
         break;
-      case 154:
-        this.take(154, reading, 77);
-        this.take(170, reading, 78);
+      case 155:
+        this.take(155, reading, 77);
+        this.take(171, reading, 78);
         this.adoptOneOf(this.readCategory(this.open(reading, 80)), node, "categories", node.categories);
-        while (this.kinds[this.at] === 187) {
-          this.take(187, reading, 82);
+        while (this.kinds[this.at] === 188) {
+          this.take(188, reading, 82);
           this.adoptOneOf(this.readCategory(this.open(reading, 84)), node, "categories", node.categories);
         }
         break;
       default:
         throw GIVEN_UP;
     }
-    if (this.kinds[this.at] === 185 && !this.startsNameOnNewLine()) {
-      this.take(185, reading, 86);
+    if (this.kinds[this.at] === 186 && !this.startsNameOnNewLine()) {
+      this.take(186, reading, 86);
       while (this.decideMetric1()) {
         this.adoptOneOf(this.readMetricStatement(this.open(reading, 88)), node, "statements", node.statements);
       }
-      this.take(186, reading, 89);
+      this.take(187, reading, 89);
     }
     this.close(reading);
     return node;
@@ -257,7 +257,7 @@ export class Reader extends TreeReader {
   private decideMetric1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 17: case 18: case 27: case 28: case 38: case 62: case 84: case 196:
+      case 17: case 18: case 27: case 28: case 38: case 62: case 84: case 197:
         return true;
       default:
         return false;
@@ -281,7 +281,7 @@ export class Reader extends TreeReader {
   private readMetricStatement(reading: Reading): Made {
     let node: Made;
     switch (this.kinds[this.at]) {
-      case 62: case 196:
+      case 62: case 197:
         node = this.readCategoryRule(this.open(reading, 98));
         break;
       case 17:
@@ -321,19 +321,19 @@ export class Reader extends TreeReader {
       step: undefined,
     };
     this.take(84, reading, 101);
-    this.take(171, reading, 102);
+    this.take(172, reading, 102);
     switch (this.kinds[this.at]) {
-      case 62: case 122: case 158: case 171: case 189: case 196:
+      case 62: case 123: case 159: case 172: case 190: case 197:
         node.unit = this.reference(node, "unit", (at = this.open(reading, 106)), this.readUnitSign(at));
         break;
-      case 154:
-        this.take(154, reading, 104);
+      case 155:
+        this.take(155, reading, 104);
         break;
       default:
         throw GIVEN_UP;
     }
-    this.take(172, reading, 108);
-    this.take(199, reading, 110);
+    this.take(173, reading, 108);
+    this.take(200, reading, 110);
     node.step = this.takenNumber();
     this.close(reading);
     return node;
@@ -350,10 +350,10 @@ export class Reader extends TreeReader {
     };
     this.take(27, reading, 112);
     this.adoptOneOf(this.readDirection(this.open(reading, 114)), node, "words", node.words);
-    if (this.kinds[this.at] === 187 && !this.startsNameOnNewLine()) {
-      this.take(187, reading, 116);
-      this.take(155, reading, 117);
-      this.take(188, reading, 118);
+    if (this.kinds[this.at] === 188 && !this.startsNameOnNewLine()) {
+      this.take(188, reading, 116);
+      this.take(156, reading, 117);
+      this.take(189, reading, 118);
       this.take(4, reading, 119);
       this.adoptOneOf(this.readHandedDirection(this.open(reading, 121)), node, "words", node.words);
     }
@@ -372,10 +372,10 @@ export class Reader extends TreeReader {
     };
     this.take(28, reading, 123);
     this.adoptOneOf(this.readDirection(this.open(reading, 125)), node, "words", node.words);
-    if (this.kinds[this.at] === 187 && !this.startsNameOnNewLine()) {
-      this.take(187, reading, 127);
-      this.take(155, reading, 128);
-      this.take(188, reading, 129);
+    if (this.kinds[this.at] === 188 && !this.startsNameOnNewLine()) {
+      this.take(188, reading, 127);
+      this.take(156, reading, 128);
+      this.take(189, reading, 129);
       this.take(4, reading, 130);
       this.adoptOneOf(this.readHandedDirection(this.open(reading, 132)), node, "words", node.words);
     }
@@ -402,7 +402,7 @@ export class Reader extends TreeReader {
   private decideDirection1(): number {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 62: case 196:
+      case 62: case 197:
         switch (kinds[at + 1]) {
           default:
             return 0;
@@ -453,7 +453,7 @@ export class Reader extends TreeReader {
     this.take(17, reading, 141);
     this.take(37, reading, 142);
     node.low = this.adopt(this.readQuantity(this.open(reading, 144)), node, "low");
-    this.take(156, reading, 145);
+    this.take(157, reading, 145);
     node.high = this.adopt(this.readQuantity(this.open(reading, 147)), node, "high");
     this.close(reading);
     return node;
@@ -501,8 +501,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
     };
     this.take(18, reading, 162);
-    this.take(173, reading, 163);
-    this.take(157, reading, 164);
+    this.take(174, reading, 163);
+    this.take(158, reading, 164);
     this.take(56, reading, 165);
     this.take(86, reading, 166);
     this.close(reading);
@@ -519,15 +519,15 @@ export class Reader extends TreeReader {
       name: undefined,
       spellings: [],
     };
-    this.take(118, reading, 168);
+    this.take(119, reading, 168);
     node.name = this.readWord(this.open(reading, 170));
-    if (this.kinds[this.at] === 119 && !this.startsNameOnNewLine()) {
-      this.take(119, reading, 172);
-      this.take(200, reading, 174);
+    if (this.kinds[this.at] === 120 && !this.startsNameOnNewLine()) {
+      this.take(120, reading, 172);
+      this.take(201, reading, 174);
       node.spellings.push(this.takenText());
-      while (this.kinds[this.at] === 187) {
-        this.take(187, reading, 176);
-        this.take(200, reading, 178);
+      while (this.kinds[this.at] === 188) {
+        this.take(188, reading, 176);
+        this.take(201, reading, 178);
         node.spellings.push(this.takenText());
       }
     }
@@ -545,14 +545,14 @@ export class Reader extends TreeReader {
       name: undefined,
       statements: [],
     };
-    this.take(120, reading, 180);
-    this.take(200, reading, 182);
+    this.take(121, reading, 180);
+    this.take(201, reading, 182);
     node.name = this.takenText();
-    this.take(185, reading, 183);
+    this.take(186, reading, 183);
     while (this.decidePlan1()) {
       this.adoptOneOf(this.readPlanStatement(this.open(reading, 185)), node, "statements", node.statements);
     }
-    this.take(186, reading, 186);
+    this.take(187, reading, 186);
     this.close(reading);
     return node;
   }
@@ -560,7 +560,7 @@ export class Reader extends TreeReader {
   private decidePlan1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 39: case 57: case 58: case 87: case 88: case 90: case 121: case 123: case 130: case 155:
+      case 39: case 57: case 58: case 87: case 88: case 90: case 122: case 124: case 131: case 156:
         return true;
       default:
         return false;
@@ -588,16 +588,16 @@ export class Reader extends TreeReader {
       case 90:
         node = this.readBlock(this.open(reading, 196));
         break;
-      case 121:
+      case 122:
         node = this.readPlanTime(this.open(reading, 190));
         break;
-      case 123:
+      case 124:
         node = this.readLooksFor(this.open(reading, 195));
         break;
-      case 130:
+      case 131:
         node = this.readNext(this.open(reading, 197));
         break;
-      case 155:
+      case 156:
         node = this.readForClubs(this.open(reading, 189));
         break;
       default:
@@ -617,7 +617,7 @@ export class Reader extends TreeReader {
       text: undefined,
     };
     this.take(57, reading, 199);
-    this.take(200, reading, 201);
+    this.take(201, reading, 201);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -633,10 +633,10 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       clubs: [],
     };
-    this.take(155, reading, 203);
+    this.take(156, reading, 203);
     node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 205)), this.readWord(at)));
-    while (this.kinds[this.at] === 187) {
-      this.take(187, reading, 208);
+    while (this.kinds[this.at] === 188) {
+      this.take(188, reading, 208);
       node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 210)), this.readWord(at)));
     }
     this.close(reading);
@@ -652,7 +652,7 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       quantity: undefined,
     };
-    this.take(121, reading, 213);
+    this.take(122, reading, 213);
     node.quantity = this.adopt(this.readQuantity(this.open(reading, 215)), node, "quantity");
     this.close(reading);
     return node;
@@ -670,8 +670,8 @@ export class Reader extends TreeReader {
     };
     this.take(87, reading, 217);
     node.metrics.push(this.reference(node, "metrics", (at = this.open(reading, 219)), this.readWord(at)));
-    while (this.kinds[this.at] === 187) {
-      this.take(187, reading, 222);
+    while (this.kinds[this.at] === 188) {
+      this.take(188, reading, 222);
       node.metrics.push(this.reference(node, "metrics", (at = this.open(reading, 224)), this.readWord(at)));
     }
     this.close(reading);
@@ -688,7 +688,7 @@ export class Reader extends TreeReader {
       text: undefined,
     };
     this.take(39, reading, 227);
-    this.take(200, reading, 229);
+    this.take(201, reading, 229);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -704,10 +704,10 @@ export class Reader extends TreeReader {
       level: undefined,
     };
     this.take(58, reading, 231);
-    this.take(174, reading, 232);
-    this.take(199, reading, 234);
+    this.take(175, reading, 232);
+    this.take(200, reading, 234);
     node.level = this.takenNumber();
-    this.take(189, reading, 235);
+    this.take(190, reading, 235);
     this.close(reading);
     return node;
   }
@@ -724,7 +724,7 @@ export class Reader extends TreeReader {
       period: undefined,
     };
     this.take(88, reading, 237);
-    this.take(199, reading, 239);
+    this.take(200, reading, 239);
     node.count = this.takenNumber();
     if (this.kinds[this.at] === 7 && !this.startsNameOnNewLine()) {
       this.take(7, reading, 241);
@@ -740,14 +740,14 @@ export class Reader extends TreeReader {
       default:
         throw GIVEN_UP;
     }
-    if ((this.kinds[this.at] === 171 || this.kinds[this.at] === 188) && !this.startsNameOnNewLine()) {
+    if ((this.kinds[this.at] === 172 || this.kinds[this.at] === 189) && !this.startsNameOnNewLine()) {
       switch (this.kinds[this.at]) {
-        case 171:
-          this.take(171, reading, 249);
-          this.take(188, reading, 250);
+        case 172:
+          this.take(172, reading, 249);
+          this.take(189, reading, 250);
           break;
-        case 188:
-          this.take(188, reading, 247);
+        case 189:
+          this.take(189, reading, 247);
           break;
         default:
           throw GIVEN_UP;
@@ -757,12 +757,12 @@ export class Reader extends TreeReader {
           this.take(40, reading, 253);
           node.period = this.taken();
           break;
-        case 122:
-          this.take(122, reading, 255);
+        case 123:
+          this.take(123, reading, 255);
           node.period = this.taken();
           break;
-        case 158:
-          this.take(158, reading, 254);
+        case 159:
+          this.take(159, reading, 254);
           node.period = this.taken();
           break;
         default:
@@ -782,12 +782,12 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       findings: [],
     };
-    this.take(123, reading, 257);
-    this.take(155, reading, 258);
-    node.findings.push(this.reference(node, "findings", this.take(200, reading, 260), this.takenText()));
-    while (this.kinds[this.at] === 187) {
-      this.take(187, reading, 263);
-      node.findings.push(this.reference(node, "findings", this.take(200, reading, 265), this.takenText()));
+    this.take(124, reading, 257);
+    this.take(156, reading, 258);
+    node.findings.push(this.reference(node, "findings", this.take(201, reading, 260), this.takenText()));
+    while (this.kinds[this.at] === 188) {
+      this.take(188, reading, 263);
+      node.findings.push(this.reference(node, "findings", this.take(201, reading, 265), this.takenText()));
     }
     this.close(reading);
     return node;
@@ -806,21 +806,21 @@ export class Reader extends TreeReader {
       statements: [],
     };
     this.take(90, reading, 268);
-    this.take(200, reading, 270);
+    this.take(201, reading, 270);
     node.name = this.takenText();
-    if (this.kinds[this.at] === 124 && !this.startsNameOnNewLine()) {
-      this.take(124, reading, 272);
+    if (this.kinds[this.at] === 125 && !this.startsNameOnNewLine()) {
+      this.take(125, reading, 272);
       node.use = this.adopt(this.readDrillUse(this.open(reading, 274)), node, "use");
     }
     if (this.decideBlock1() && !this.startsNameOnNewLine()) {
       node.kind = this.readBlockKind(this.open(reading, 276));
     }
-    if (this.kinds[this.at] === 185 && !this.startsNameOnNewLine()) {
-      this.take(185, reading, 278);
+    if (this.kinds[this.at] === 186 && !this.startsNameOnNewLine()) {
+      this.take(186, reading, 278);
       while (this.decideBlock2()) {
         this.adoptOneOf(this.readBlockStatement(this.open(reading, 280)), node, "statements", node.statements);
       }
-      this.take(186, reading, 281);
+      this.take(187, reading, 281);
     }
     this.close(reading);
     return node;
@@ -829,7 +829,7 @@ export class Reader extends TreeReader {
   private decideBlock1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 19: case 20: case 29: case 30: case 41: case 42: case 60: case 61: case 126:
+      case 19: case 20: case 29: case 30: case 41: case 42: case 60: case 61: case 127:
         return true;
       default:
         return false;
@@ -839,7 +839,7 @@ export class Reader extends TreeReader {
   private decideBlock2(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 39: case 43: case 44: case 62: case 63: case 66: case 94: case 121: case 159: case 174: case 196: case 199:
+      case 39: case 43: case 44: case 62: case 63: case 66: case 94: case 122: case 160: case 175: case 197: case 200:
         return true;
       default:
         return false;
@@ -856,12 +856,12 @@ export class Reader extends TreeReader {
       drill: undefined,
       arguments: [],
     };
-    node.drill = this.reference(node, "drill", this.take(200, reading, 284), this.takenText());
-    if (this.kinds[this.at] === 125 && !this.startsNameOnNewLine()) {
-      this.take(125, reading, 287);
+    node.drill = this.reference(node, "drill", this.take(201, reading, 284), this.takenText());
+    if (this.kinds[this.at] === 126 && !this.startsNameOnNewLine()) {
+      this.take(126, reading, 287);
       this.adoptOneOf(this.readArgument(this.open(reading, 289)), node, "arguments", node.arguments);
-      while (this.kinds[this.at] === 187) {
-        this.take(187, reading, 291);
+      while (this.kinds[this.at] === 188) {
+        this.take(188, reading, 291);
         this.adoptOneOf(this.readArgument(this.open(reading, 293)), node, "arguments", node.arguments);
       }
     }
@@ -881,7 +881,7 @@ export class Reader extends TreeReader {
       value: undefined,
     };
     node.parameter = this.reference(node, "parameter", (at = this.open(reading, 296)), this.readWord(at));
-    this.take(182, reading, 298);
+    this.take(183, reading, 298);
     node.value = this.adopt(this.readArgumentValue(this.open(reading, 300)), node, "value");
     this.close(reading);
     return node;
@@ -908,9 +908,9 @@ export class Reader extends TreeReader {
     switch (kinds[at]) {
       case 62:
         switch (kinds[at + 1]) {
-          case 62: case 196:
+          case 62: case 197:
             return 1;
-          case 211:
+          case 212:
             return 0;
           default:
             switch (kinds[at + 2]) {
@@ -918,14 +918,14 @@ export class Reader extends TreeReader {
                 return 0;
             }
         }
-      case 196:
+      case 197:
         switch (kinds[at + 1]) {
-          case 62: case 196:
+          case 62: case 197:
             return 1;
           default:
             return 0;
         }
-      case 199:
+      case 200:
         return 1;
       default:
         return -1;
@@ -974,25 +974,25 @@ export class Reader extends TreeReader {
       statements: [],
     };
     this.take(91, reading, 310);
-    this.take(200, reading, 312);
+    this.take(201, reading, 312);
     node.name = this.takenText();
-    if (this.kinds[this.at] === 190 && !this.startsNameOnNewLine()) {
-      this.take(190, reading, 314);
+    if (this.kinds[this.at] === 191 && !this.startsNameOnNewLine()) {
+      this.take(191, reading, 314);
       this.adoptOneOf(this.readParameter(this.open(reading, 316)), node, "parameters", node.parameters);
-      while (this.kinds[this.at] === 187) {
-        this.take(187, reading, 318);
+      while (this.kinds[this.at] === 188) {
+        this.take(188, reading, 318);
         this.adoptOneOf(this.readParameter(this.open(reading, 320)), node, "parameters", node.parameters);
       }
-      this.take(191, reading, 321);
+      this.take(192, reading, 321);
     }
     if (this.decideDrill1() && !this.startsNameOnNewLine()) {
       node.kind = this.readBlockKind(this.open(reading, 323));
     }
-    this.take(185, reading, 324);
+    this.take(186, reading, 324);
     while (this.decideDrill2()) {
       this.adoptOneOf(this.readBlockStatement(this.open(reading, 326)), node, "statements", node.statements);
     }
-    this.take(186, reading, 327);
+    this.take(187, reading, 327);
     this.close(reading);
     return node;
   }
@@ -1000,7 +1000,7 @@ export class Reader extends TreeReader {
   private decideDrill1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 19: case 20: case 29: case 30: case 41: case 42: case 60: case 61: case 126:
+      case 19: case 20: case 29: case 30: case 41: case 42: case 60: case 61: case 127:
         return true;
       default:
         return false;
@@ -1010,7 +1010,7 @@ export class Reader extends TreeReader {
   private decideDrill2(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 39: case 43: case 44: case 62: case 63: case 66: case 94: case 121: case 159: case 174: case 196: case 199:
+      case 39: case 43: case 44: case 62: case 63: case 66: case 94: case 122: case 160: case 175: case 197: case 200:
         return true;
       default:
         return false;
@@ -1031,20 +1031,20 @@ export class Reader extends TreeReader {
       value: undefined,
     };
     node.name = this.readWord(this.open(reading, 330));
-    this.take(192, reading, 331);
+    this.take(193, reading, 331);
     switch (this.kinds[this.at]) {
-      case 62: case 196:
+      case 62: case 197:
         node.dimension = this.reference(node, "dimension", (at = this.open(reading, 336)), this.readWord(at));
         break;
-      case 118:
-        this.take(118, reading, 334);
+      case 119:
+        this.take(119, reading, 334);
         node.isClub = true;
         break;
       default:
         throw GIVEN_UP;
     }
-    if (this.kinds[this.at] === 182 && !this.startsNameOnNewLine()) {
-      this.take(182, reading, 339);
+    if (this.kinds[this.at] === 183 && !this.startsNameOnNewLine()) {
+      this.take(183, reading, 339);
       node.value = this.adopt(this.readArgumentValue(this.open(reading, 341)), node, "value");
     }
     this.close(reading);
@@ -1086,8 +1086,8 @@ export class Reader extends TreeReader {
         this.take(61, reading, 347);
         text += this.taken();
         break;
-      case 126:
-        this.take(126, reading, 348);
+      case 127:
+        this.take(127, reading, 348);
         text += this.taken();
         break;
       default:
@@ -1100,7 +1100,7 @@ export class Reader extends TreeReader {
   private readBlockStatement(reading: Reading): Made {
     let node: Made;
     switch (this.kinds[this.at]) {
-      case 62: case 174: case 196: case 199:
+      case 62: case 175: case 197: case 200:
         node = this.readShots(this.open(reading, 353));
         break;
       case 39:
@@ -1121,10 +1121,10 @@ export class Reader extends TreeReader {
       case 94:
         node = this.readLeaveOut(this.open(reading, 360));
         break;
-      case 121:
+      case 122:
         node = this.readPlanTime(this.open(reading, 354));
         break;
-      case 159:
+      case 160:
         node = this.readCue(this.open(reading, 357));
         break;
       default:
@@ -1147,8 +1147,8 @@ export class Reader extends TreeReader {
       club: undefined,
       effort: undefined,
     };
-    if (this.kinds[this.at] === 174 && !this.startsNameOnNewLine()) {
-      this.take(174, reading, 365);
+    if (this.kinds[this.at] === 175 && !this.startsNameOnNewLine()) {
+      this.take(175, reading, 365);
       node.open = true;
       this.take(92, reading, 366);
     }
@@ -1157,20 +1157,20 @@ export class Reader extends TreeReader {
       case 93:
         this.take(93, reading, 370);
         break;
-      case 127:
-        this.take(127, reading, 371);
+      case 128:
+        this.take(128, reading, 371);
         break;
       default:
         throw GIVEN_UP;
     }
-    if (this.kinds[this.at] === 125 && !this.startsNameOnNewLine()) {
-      this.take(125, reading, 373);
+    if (this.kinds[this.at] === 126 && !this.startsNameOnNewLine()) {
+      this.take(126, reading, 373);
       node.club = this.reference(node, "club", (at = this.open(reading, 375)), this.readWord(at));
     }
     if (this.decideShots1() && !this.startsNameOnNewLine()) {
-      this.take(174, reading, 378);
+      this.take(175, reading, 378);
       node.effort = this.adopt(this.readCount(this.open(reading, 380)), node, "effort");
-      this.take(189, reading, 381);
+      this.take(190, reading, 381);
       this.take(62, reading, 382);
     }
     this.close(reading);
@@ -1180,11 +1180,11 @@ export class Reader extends TreeReader {
   private decideShots1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 174:
+      case 175:
         switch (kinds[at + 1]) {
-          case 62: case 196: case 199:
+          case 62: case 197: case 200:
             switch (kinds[at + 2]) {
-              case 189:
+              case 190:
                 switch (kinds[at + 3]) {
                   case 62:
                     return true;
@@ -1226,18 +1226,18 @@ export class Reader extends TreeReader {
         this.take(65, reading, 389);
         node.kind = this.taken();
         break;
-      case 128:
-        this.take(128, reading, 388);
+      case 129:
+        this.take(129, reading, 388);
         node.kind = this.taken();
         break;
-      case 129:
-        this.take(129, reading, 391);
+      case 130:
+        this.take(130, reading, 391);
         node.kind = this.taken();
         break;
       default:
         throw GIVEN_UP;
     }
-    this.take(200, reading, 393);
+    this.take(201, reading, 393);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -1252,8 +1252,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       text: undefined,
     };
-    this.take(159, reading, 395);
-    this.take(200, reading, 397);
+    this.take(160, reading, 395);
+    this.take(201, reading, 397);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -1299,7 +1299,7 @@ export class Reader extends TreeReader {
       condition: undefined,
     };
     this.take(94, reading, 407);
-    this.take(160, reading, 408);
+    this.take(161, reading, 408);
     this.take(93, reading, 409);
     this.take(85, reading, 410);
     node.condition = this.adopt(this.readCondition(this.open(reading, 412)), node, "condition");
@@ -1318,15 +1318,15 @@ export class Reader extends TreeReader {
     };
     this.take(44, reading, 414);
     switch (this.kinds[this.at]) {
-      case 52: case 62: case 72: case 81: case 82: case 108: case 109: case 110: case 147: case 148: case 161: case 167: case 174: case 196: case 199:
+      case 52: case 62: case 72: case 81: case 82: case 109: case 110: case 111: case 148: case 149: case 162: case 168: case 175: case 197: case 200:
         this.adoptOneOf(this.readCriterion(this.open(reading, 422)), node, "criteria", node.criteria);
         break;
-      case 185:
-        this.take(185, reading, 417);
+      case 186:
+        this.take(186, reading, 417);
         while (this.decideSuccess1()) {
           this.adoptOneOf(this.readCriterion(this.open(reading, 419)), node, "criteria", node.criteria);
         }
-        this.take(186, reading, 420);
+        this.take(187, reading, 420);
         break;
       default:
         throw GIVEN_UP;
@@ -1338,7 +1338,7 @@ export class Reader extends TreeReader {
   private decideSuccess1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 52: case 62: case 72: case 81: case 82: case 108: case 109: case 110: case 147: case 148: case 161: case 167: case 174: case 196: case 199:
+      case 52: case 62: case 72: case 81: case 82: case 109: case 110: case 111: case 148: case 149: case 162: case 168: case 175: case 197: case 200:
         return true;
       default:
         return false;
@@ -1382,24 +1382,24 @@ export class Reader extends TreeReader {
   private decideCriterion1(): number {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 52: case 72: case 81: case 108: case 147:
+      case 52: case 72: case 81: case 109: case 148:
         switch (kinds[at + 1]) {
-          case 62: case 196:
+          case 62: case 197:
             switch (kinds[at + 2]) {
-              case 111: case 112: case 113: case 114: case 115: case 116:
+              case 112: case 113: case 114: case 115: case 116: case 117:
                 return 5;
-              case 37: case 77: case 83: case 106: case 174:
+              case 37: case 77: case 83: case 107: case 175:
                 return 3;
               default:
                 return -1;
             }
-          case 170:
+          case 171:
             switch (kinds[at + 2]) {
-              case 62: case 196:
+              case 62: case 197:
                 switch (kinds[at + 3]) {
-                  case 111: case 112: case 113: case 114: case 115: case 116:
+                  case 112: case 113: case 114: case 115: case 116: case 117:
                     return 5;
-                  case 37: case 77: case 83: case 106: case 174:
+                  case 37: case 77: case 83: case 107: case 175:
                     return 3;
                   default:
                     return -1;
@@ -1410,32 +1410,32 @@ export class Reader extends TreeReader {
           default:
             return -1;
         }
-      case 109: case 110: case 148:
+      case 110: case 111: case 149:
         return 4;
-      case 62: case 196:
+      case 62: case 197:
         switch (kinds[at + 1]) {
-          case 111: case 112: case 113: case 114: case 115: case 116:
+          case 112: case 113: case 114: case 115: case 116: case 117:
             return 5;
-          case 178: case 179: case 180: case 181:
+          case 179: case 180: case 181: case 182:
             switch (kinds[at + 2]) {
               case 15:
                 switch (kinds[at + 3]) {
-                  case 62: case 196:
+                  case 62: case 197:
                     switch (kinds[at + 4]) {
-                      case 111: case 112: case 113: case 114: case 115: case 116:
+                      case 112: case 113: case 114: case 115: case 116: case 117:
                         return 5;
-                      case 37: case 77: case 83: case 106: case 174:
+                      case 37: case 77: case 83: case 107: case 175:
                         return 3;
                       default:
                         return -1;
                     }
-                  case 170:
+                  case 171:
                     switch (kinds[at + 4]) {
-                      case 62: case 196:
+                      case 62: case 197:
                         switch (kinds[at + 5]) {
-                          case 111: case 112: case 113: case 114: case 115: case 116:
+                          case 112: case 113: case 114: case 115: case 116: case 117:
                             return 5;
-                          case 37: case 77: case 83: case 106: case 174:
+                          case 37: case 77: case 83: case 107: case 175:
                             return 3;
                           default:
                             return -1;
@@ -1449,30 +1449,30 @@ export class Reader extends TreeReader {
               default:
                 return -1;
             }
-          case 170:
-            return 7;
           case 171:
+            return 7;
+          case 172:
             return 2;
           default:
             return -1;
         }
-      case 161: case 167:
+      case 162: case 168:
         return 7;
       case 82:
         switch (kinds[at + 1]) {
-          case 62: case 196: case 199:
+          case 62: case 197: case 200:
             switch (kinds[at + 2]) {
-              case 189:
+              case 190:
                 switch (kinds[at + 3]) {
-                  case 62: case 196:
+                  case 62: case 197:
                     return 5;
-                  case 170:
+                  case 171:
                     switch (kinds[at + 4]) {
-                      case 62: case 196:
+                      case 62: case 197:
                         switch (kinds[at + 5]) {
-                          case 111: case 112: case 113: case 114: case 115: case 116:
+                          case 112: case 113: case 114: case 115: case 116: case 117:
                             return 5;
-                          case 107:
+                          case 108:
                             return 3;
                           default:
                             return -1;
@@ -1489,17 +1489,17 @@ export class Reader extends TreeReader {
           default:
             return -1;
         }
-      case 174:
+      case 175:
         switch (kinds[at + 1]) {
-          case 92: case 146:
+          case 92: case 147:
             switch (kinds[at + 2]) {
-              case 62: case 196: case 199:
+              case 62: case 197: case 200:
                 switch (kinds[at + 3]) {
                   case 7: case 59: case 89:
                     return 6;
-                  case 93: case 127: case 170:
+                  case 93: case 128: case 171:
                     return 0;
-                  case 189:
+                  case 190:
                     return 1;
                   default:
                     return -1;
@@ -1510,28 +1510,28 @@ export class Reader extends TreeReader {
           default:
             return -1;
         }
-      case 199:
+      case 200:
         switch (kinds[at + 1]) {
-          case 178: case 179: case 180: case 181:
+          case 179: case 180: case 181: case 182:
             switch (kinds[at + 2]) {
               case 15:
                 switch (kinds[at + 3]) {
-                  case 62: case 196:
+                  case 62: case 197:
                     switch (kinds[at + 4]) {
-                      case 111: case 112: case 113: case 114: case 115: case 116:
+                      case 112: case 113: case 114: case 115: case 116: case 117:
                         return 5;
-                      case 37: case 77: case 83: case 106: case 174:
+                      case 37: case 77: case 83: case 107: case 175:
                         return 3;
                       default:
                         return -1;
                     }
-                  case 170:
+                  case 171:
                     switch (kinds[at + 4]) {
-                      case 62: case 196:
+                      case 62: case 197:
                         switch (kinds[at + 5]) {
-                          case 111: case 112: case 113: case 114: case 115: case 116:
+                          case 112: case 113: case 114: case 115: case 116: case 117:
                             return 5;
-                          case 37: case 77: case 83: case 106: case 174:
+                          case 37: case 77: case 83: case 107: case 175:
                             return 3;
                           default:
                             return -1;
@@ -1545,9 +1545,9 @@ export class Reader extends TreeReader {
               default:
                 return -1;
             }
-          case 170:
-            return 7;
           case 171:
+            return 7;
+          case 172:
             return 2;
           default:
             return -1;
@@ -1566,12 +1566,12 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       steps: [],
     };
-    this.take(130, reading, 433);
-    this.take(185, reading, 434);
-    while ((this.kinds[this.at] === 45 || this.kinds[this.at] === 67 || this.kinds[this.at] === 131)) {
+    this.take(131, reading, 433);
+    this.take(186, reading, 434);
+    while ((this.kinds[this.at] === 45 || this.kinds[this.at] === 67 || this.kinds[this.at] === 132)) {
       this.adoptOneOf(this.readNextStep(this.open(reading, 436)), node, "steps", node.steps);
     }
-    this.take(186, reading, 437);
+    this.take(187, reading, 437);
     this.close(reading);
     return node;
   }
@@ -1585,7 +1585,7 @@ export class Reader extends TreeReader {
       case 67:
         node = this.readRepeat(this.open(reading, 440));
         break;
-      case 131:
+      case 132:
         node = this.readStepBack(this.open(reading, 441));
         break;
       default:
@@ -1606,9 +1606,9 @@ export class Reader extends TreeReader {
       when: undefined,
     };
     this.take(45, reading, 443);
-    this.take(172, reading, 444);
-    node.plan = this.reference(node, "plan", this.take(200, reading, 446), this.takenText());
-    if ((this.kinds[this.at] === 22 || this.kinds[this.at] === 133) && !this.startsNameOnNewLine()) {
+    this.take(173, reading, 444);
+    node.plan = this.reference(node, "plan", this.take(201, reading, 446), this.takenText());
+    if ((this.kinds[this.at] === 22 || this.kinds[this.at] === 134) && !this.startsNameOnNewLine()) {
       node.when = this.adopt(this.readNextCondition(this.open(reading, 449)), node, "when");
     }
     this.close(reading);
@@ -1625,7 +1625,7 @@ export class Reader extends TreeReader {
       when: undefined,
     };
     this.take(67, reading, 453);
-    if ((this.kinds[this.at] === 22 || this.kinds[this.at] === 133) && !this.startsNameOnNewLine()) {
+    if ((this.kinds[this.at] === 22 || this.kinds[this.at] === 134) && !this.startsNameOnNewLine()) {
       node.when = this.adopt(this.readNextCondition(this.open(reading, 455)), node, "when");
     }
     this.close(reading);
@@ -1642,11 +1642,11 @@ export class Reader extends TreeReader {
       plan: undefined,
       when: undefined,
     };
-    this.take(131, reading, 457);
-    this.take(132, reading, 458);
-    this.take(172, reading, 459);
-    node.plan = this.reference(node, "plan", this.take(200, reading, 461), this.takenText());
-    if ((this.kinds[this.at] === 22 || this.kinds[this.at] === 133) && !this.startsNameOnNewLine()) {
+    this.take(132, reading, 457);
+    this.take(133, reading, 458);
+    this.take(173, reading, 459);
+    node.plan = this.reference(node, "plan", this.take(201, reading, 461), this.takenText());
+    if ((this.kinds[this.at] === 22 || this.kinds[this.at] === 134) && !this.startsNameOnNewLine()) {
       node.when = this.adopt(this.readNextCondition(this.open(reading, 464)), node, "when");
     }
     this.close(reading);
@@ -1668,11 +1668,11 @@ export class Reader extends TreeReader {
         this.take(22, reading, 475);
         node.otherwise = true;
         break;
-      case 133:
-        this.take(133, reading, 467);
+      case 134:
+        this.take(134, reading, 467);
         this.adoptOneOf(this.readNextTest(this.open(reading, 469)), node, "tests", node.tests);
-        while (this.kinds[this.at] === 156) {
-          this.take(156, reading, 471);
+        while (this.kinds[this.at] === 157) {
+          this.take(157, reading, 471);
           this.adoptOneOf(this.readNextTest(this.open(reading, 473)), node, "tests", node.tests);
         }
         break;
@@ -1699,23 +1699,23 @@ export class Reader extends TreeReader {
       case 95:
         this.take(95, reading, 480);
         node.every = true;
-        this.take(134, reading, 481);
+        this.take(135, reading, 481);
         break;
-      case 161:
-        this.take(161, reading, 484);
+      case 162:
+        this.take(162, reading, 484);
         node.any = true;
-        this.take(134, reading, 485);
+        this.take(135, reading, 485);
         break;
-      case 200:
-        node.block = this.reference(node, "block", this.take(200, reading, 487), this.takenText());
+      case 201:
+        node.block = this.reference(node, "block", this.take(201, reading, 487), this.takenText());
         break;
       default:
         throw GIVEN_UP;
     }
-    this.take(169, reading, 489);
+    this.take(170, reading, 489);
     node.verdicts.push(this.readVerdictWord(this.open(reading, 491)));
-    while (this.kinds[this.at] === 168) {
-      this.take(168, reading, 493);
+    while (this.kinds[this.at] === 169) {
+      this.take(169, reading, 493);
       node.verdicts.push(this.readVerdictWord(this.open(reading, 495)));
     }
     this.close(reading);
@@ -1737,8 +1737,8 @@ export class Reader extends TreeReader {
         this.take(68, reading, 498);
         text += this.taken();
         break;
-      case 162:
-        this.take(162, reading, 497);
+      case 163:
+        this.take(163, reading, 497);
         text += this.taken();
         break;
       default:
@@ -1759,18 +1759,18 @@ export class Reader extends TreeReader {
       variants: [],
     };
     this.take(69, reading, 502);
-    this.take(200, reading, 504);
+    this.take(201, reading, 504);
     node.name = this.takenText();
     switch (this.kinds[this.at]) {
-      case 169:
+      case 170:
         this.adoptOneOf(this.readOnlyVariant(this.open(reading, 507)), node, "variants", node.variants);
         break;
-      case 185:
-        this.take(185, reading, 509);
-        while ((this.kinds[this.at] === 155 || this.kinds[this.at] === 169 || this.kinds[this.at] === 174)) {
+      case 186:
+        this.take(186, reading, 509);
+        while ((this.kinds[this.at] === 156 || this.kinds[this.at] === 170 || this.kinds[this.at] === 175)) {
           this.adoptOneOf(this.readWindowVariant(this.open(reading, 511)), node, "variants", node.variants);
         }
-        this.take(186, reading, 512);
+        this.take(187, reading, 512);
         break;
       default:
         throw GIVEN_UP;
@@ -1790,7 +1790,7 @@ export class Reader extends TreeReader {
       clubs: [],
       level: undefined,
     };
-    this.take(169, reading, 514);
+    this.take(170, reading, 514);
     node.condition = this.adopt(this.readCondition(this.open(reading, 516)), node, "condition");
     this.close(reading);
     return node;
@@ -1808,21 +1808,21 @@ export class Reader extends TreeReader {
       clubs: [],
       level: undefined,
     };
-    if (this.kinds[this.at] === 155 && !this.startsNameOnNewLine()) {
-      this.take(155, reading, 519);
+    if (this.kinds[this.at] === 156 && !this.startsNameOnNewLine()) {
+      this.take(156, reading, 519);
       node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 521)), this.readWord(at)));
-      while (this.kinds[this.at] === 187) {
-        this.take(187, reading, 524);
+      while (this.kinds[this.at] === 188) {
+        this.take(188, reading, 524);
         node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 526)), this.readWord(at)));
       }
     }
-    if (this.kinds[this.at] === 174 && !this.startsNameOnNewLine()) {
-      this.take(174, reading, 529);
+    if (this.kinds[this.at] === 175 && !this.startsNameOnNewLine()) {
+      this.take(175, reading, 529);
       this.take(96, reading, 530);
-      this.take(200, reading, 532);
+      this.take(201, reading, 532);
       node.level = this.takenText();
     }
-    this.take(169, reading, 533);
+    this.take(170, reading, 533);
     node.condition = this.adopt(this.readCondition(this.open(reading, 535)), node, "condition");
     this.close(reading);
     return node;
@@ -1839,13 +1839,13 @@ export class Reader extends TreeReader {
       statements: [],
     };
     this.take(46, reading, 537);
-    this.take(200, reading, 539);
+    this.take(201, reading, 539);
     node.name = this.takenText();
-    this.take(185, reading, 540);
+    this.take(186, reading, 540);
     while (this.decideFinding1()) {
       this.adoptOneOf(this.readFindingStatement(this.open(reading, 542)), node, "statements", node.statements);
     }
-    this.take(186, reading, 543);
+    this.take(187, reading, 543);
     this.close(reading);
     return node;
   }
@@ -1853,7 +1853,7 @@ export class Reader extends TreeReader {
   private decideFinding1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 47: case 97: case 133: case 137: case 155: case 163:
+      case 47: case 97: case 134: case 138: case 156: case 164:
         return true;
       default:
         return false;
@@ -1869,16 +1869,16 @@ export class Reader extends TreeReader {
       case 97:
         node = this.readCheckFor(this.open(reading, 548));
         break;
-      case 133:
+      case 134:
         node = this.readWhen(this.open(reading, 546));
         break;
-      case 137:
+      case 138:
         node = this.readNote(this.open(reading, 550));
         break;
-      case 155:
+      case 156:
         node = this.readFindingClubs(this.open(reading, 545));
         break;
-      case 163:
+      case 164:
         node = this.readTryDrill(this.open(reading, 549));
         break;
       default:
@@ -1898,10 +1898,10 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       clubs: [],
     };
-    this.take(155, reading, 552);
+    this.take(156, reading, 552);
     node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 554)), this.readWord(at)));
-    while (this.kinds[this.at] === 187) {
-      this.take(187, reading, 557);
+    while (this.kinds[this.at] === 188) {
+      this.take(188, reading, 557);
       node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 559)), this.readWord(at)));
     }
     this.close(reading);
@@ -1917,7 +1917,7 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       criterion: undefined,
     };
-    this.take(133, reading, 562);
+    this.take(134, reading, 562);
     node.criterion = this.adopt(this.readCriterion(this.open(reading, 564)), node, "criterion");
     this.close(reading);
     return node;
@@ -1933,7 +1933,7 @@ export class Reader extends TreeReader {
       text: undefined,
     };
     this.take(47, reading, 566);
-    this.take(200, reading, 568);
+    this.take(201, reading, 568);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -1949,7 +1949,7 @@ export class Reader extends TreeReader {
       text: undefined,
     };
     this.take(97, reading, 570);
-    this.take(200, reading, 572);
+    this.take(201, reading, 572);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -1964,7 +1964,7 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       use: undefined,
     };
-    this.take(163, reading, 574);
+    this.take(164, reading, 574);
     node.use = this.adopt(this.readDrillUse(this.open(reading, 576)), node, "use");
     this.close(reading);
     return node;
@@ -1981,13 +1981,13 @@ export class Reader extends TreeReader {
       statements: [],
     };
     this.take(10, reading, 578);
-    this.take(200, reading, 580);
+    this.take(201, reading, 580);
     node.name = this.takenText();
-    this.take(185, reading, 581);
-    while ((this.kinds[this.at] === 57 || this.kinds[this.at] === 131 || this.kinds[this.at] === 137)) {
+    this.take(186, reading, 581);
+    while ((this.kinds[this.at] === 57 || this.kinds[this.at] === 132 || this.kinds[this.at] === 138)) {
       this.adoptOneOf(this.readCurriculumStatement(this.open(reading, 583)), node, "statements", node.statements);
     }
-    this.take(186, reading, 584);
+    this.take(187, reading, 584);
     this.close(reading);
     return node;
   }
@@ -1998,10 +1998,10 @@ export class Reader extends TreeReader {
       case 57:
         node = this.readCurriculumIntent(this.open(reading, 586));
         break;
-      case 131:
+      case 132:
         node = this.readCurriculumStep(this.open(reading, 587));
         break;
-      case 137:
+      case 138:
         node = this.readNote(this.open(reading, 588));
         break;
       default:
@@ -2021,7 +2021,7 @@ export class Reader extends TreeReader {
       text: undefined,
     };
     this.take(57, reading, 590);
-    this.take(200, reading, 592);
+    this.take(201, reading, 592);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -2038,22 +2038,22 @@ export class Reader extends TreeReader {
       after: [],
       statements: [],
     };
-    this.take(131, reading, 594);
-    node.plan = this.reference(node, "plan", this.take(200, reading, 596), this.takenText());
+    this.take(132, reading, 594);
+    node.plan = this.reference(node, "plan", this.take(201, reading, 596), this.takenText());
     if (this.kinds[this.at] === 98 && !this.startsNameOnNewLine()) {
       this.take(98, reading, 599);
-      node.after.push(this.reference(node, "after", this.take(200, reading, 601), this.takenText()));
-      while (this.kinds[this.at] === 187) {
-        this.take(187, reading, 604);
-        node.after.push(this.reference(node, "after", this.take(200, reading, 606), this.takenText()));
+      node.after.push(this.reference(node, "after", this.take(201, reading, 601), this.takenText()));
+      while (this.kinds[this.at] === 188) {
+        this.take(188, reading, 604);
+        node.after.push(this.reference(node, "after", this.take(201, reading, 606), this.takenText()));
       }
     }
-    if (this.kinds[this.at] === 185 && !this.startsNameOnNewLine()) {
-      this.take(185, reading, 609);
-      while ((this.kinds[this.at] === 70 || this.kinds[this.at] === 135 || this.kinds[this.at] === 137)) {
+    if (this.kinds[this.at] === 186 && !this.startsNameOnNewLine()) {
+      this.take(186, reading, 609);
+      while ((this.kinds[this.at] === 70 || this.kinds[this.at] === 136 || this.kinds[this.at] === 138)) {
         this.adoptOneOf(this.readCurriculumStepStatement(this.open(reading, 611)), node, "statements", node.statements);
       }
-      this.take(186, reading, 612);
+      this.take(187, reading, 612);
     }
     this.close(reading);
     return node;
@@ -2065,10 +2065,10 @@ export class Reader extends TreeReader {
       case 70:
         node = this.readReview(this.open(reading, 615));
         break;
-      case 135:
+      case 136:
         node = this.readGate(this.open(reading, 614));
         break;
-      case 137:
+      case 138:
         node = this.readNote(this.open(reading, 616));
         break;
       default:
@@ -2089,17 +2089,17 @@ export class Reader extends TreeReader {
       plan: undefined,
       times: undefined,
     };
-    this.take(135, reading, 618);
+    this.take(136, reading, 618);
     if (this.kinds[this.at] === 90 && !this.startsNameOnNewLine()) {
       this.take(90, reading, 620);
-      node.block = this.reference(node, "block", this.take(200, reading, 622), this.takenText());
-      this.take(170, reading, 624);
+      node.block = this.reference(node, "block", this.take(201, reading, 622), this.takenText());
+      this.take(171, reading, 624);
     }
-    node.plan = this.reference(node, "plan", this.take(200, reading, 626), this.takenText());
-    this.take(162, reading, 628);
-    if (this.kinds[this.at] === 171 && !this.startsNameOnNewLine()) {
-      this.take(171, reading, 630);
-      this.take(199, reading, 632);
+    node.plan = this.reference(node, "plan", this.take(201, reading, 626), this.takenText());
+    this.take(163, reading, 628);
+    if (this.kinds[this.at] === 172 && !this.startsNameOnNewLine()) {
+      this.take(172, reading, 630);
+      this.take(200, reading, 632);
       node.times = this.takenNumber();
       switch (this.kinds[this.at]) {
         case 31:
@@ -2128,8 +2128,8 @@ export class Reader extends TreeReader {
     this.take(70, reading, 637);
     this.take(98, reading, 638);
     this.adoptOneOf(this.readQuantity(this.open(reading, 640)), node, "intervals", node.intervals);
-    while (this.kinds[this.at] === 187) {
-      this.take(187, reading, 642);
+    while (this.kinds[this.at] === 188) {
+      this.take(188, reading, 642);
       this.adoptOneOf(this.readQuantity(this.open(reading, 644)), node, "intervals", node.intervals);
     }
     this.close(reading);
@@ -2147,13 +2147,13 @@ export class Reader extends TreeReader {
       statements: [],
     };
     this.take(71, reading, 646);
-    this.take(200, reading, 648);
+    this.take(201, reading, 648);
     node.name = this.takenText();
-    this.take(185, reading, 649);
+    this.take(186, reading, 649);
     while (this.decidePlayer1()) {
       this.adoptOneOf(this.readPlayerStatement(this.open(reading, 651)), node, "statements", node.statements);
     }
-    this.take(186, reading, 652);
+    this.take(187, reading, 652);
     this.close(reading);
     return node;
   }
@@ -2161,7 +2161,7 @@ export class Reader extends TreeReader {
   private decidePlayer1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 6: case 8: case 88: case 96: case 99: case 137:
+      case 6: case 8: case 88: case 96: case 99: case 138:
         return true;
       default:
         return false;
@@ -2183,7 +2183,7 @@ export class Reader extends TreeReader {
       case 99:
         node = this.readUsual(this.open(reading, 656));
         break;
-      case 137:
+      case 138:
         node = this.readNote(this.open(reading, 658));
         break;
       default:
@@ -2203,7 +2203,7 @@ export class Reader extends TreeReader {
       level: undefined,
     };
     this.take(96, reading, 660);
-    this.take(200, reading, 662);
+    this.take(201, reading, 662);
     node.level = this.takenText();
     this.close(reading);
     return node;
@@ -2230,13 +2230,13 @@ export class Reader extends TreeReader {
       this.take(72, reading, 671);
       node.spread = this.adopt(this.readQuantity(this.open(reading, 673)), node, "spread");
     }
-    if (this.kinds[this.at] === 125 && !this.startsNameOnNewLine()) {
-      this.take(125, reading, 675);
+    if (this.kinds[this.at] === 126 && !this.startsNameOnNewLine()) {
+      this.take(126, reading, 675);
       node.club = this.reference(node, "club", (at = this.open(reading, 677)), this.readWord(at));
     }
-    if (this.kinds[this.at] === 136 && !this.startsNameOnNewLine()) {
-      this.take(136, reading, 680);
-      this.take(199, reading, 682);
+    if (this.kinds[this.at] === 137 && !this.startsNameOnNewLine()) {
+      this.take(137, reading, 680);
+      this.take(200, reading, 682);
       node.shots = this.takenNumber();
       this.take(93, reading, 683);
     }
@@ -2278,8 +2278,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       text: undefined,
     };
-    this.take(137, reading, 689);
-    this.take(200, reading, 691);
+    this.take(138, reading, 689);
+    this.take(201, reading, 691);
     node.text = this.takenText();
     this.close(reading);
     return node;
@@ -2296,13 +2296,13 @@ export class Reader extends TreeReader {
       statements: [],
     };
     this.take(73, reading, 693);
-    this.take(200, reading, 695);
+    this.take(201, reading, 695);
     node.name = this.takenText();
-    this.take(185, reading, 696);
+    this.take(186, reading, 696);
     while (this.decideSource1()) {
       this.adoptOneOf(this.readSourceStatement(this.open(reading, 698)), node, "statements", node.statements);
     }
-    this.take(186, reading, 699);
+    this.take(187, reading, 699);
     this.close(reading);
     return node;
   }
@@ -2310,7 +2310,7 @@ export class Reader extends TreeReader {
   private decideSource1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 24: case 26: case 48: case 75: case 76: case 93: case 137: case 175:
+      case 24: case 26: case 48: case 75: case 76: case 93: case 138: case 176:
         return true;
       default:
         return false;
@@ -2338,10 +2338,10 @@ export class Reader extends TreeReader {
       case 93:
         node = this.readShotOrder(this.open(reading, 707));
         break;
-      case 137:
+      case 138:
         node = this.readNote(this.open(reading, 708));
         break;
-      case 175:
+      case 176:
         node = this.readBlanks(this.open(reading, 704));
         break;
       default:
@@ -2374,12 +2374,12 @@ export class Reader extends TreeReader {
         this.take(100, reading, 713);
         node.mark = this.taken();
         break;
-      case 138:
-        this.take(138, reading, 716);
+      case 139:
+        this.take(139, reading, 716);
         node.mark = this.taken();
         break;
-      case 164:
-        this.take(164, reading, 715);
+      case 165:
+        this.take(165, reading, 715);
         node.mark = this.taken();
         break;
       default:
@@ -2458,14 +2458,14 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       texts: [],
     };
-    this.take(175, reading, 733);
+    this.take(176, reading, 733);
     this.take(49, reading, 734);
-    this.take(169, reading, 735);
-    this.take(200, reading, 737);
+    this.take(170, reading, 735);
+    this.take(201, reading, 737);
     node.texts.push(this.takenText());
-    while (this.kinds[this.at] === 187) {
-      this.take(187, reading, 739);
-      this.take(200, reading, 741);
+    while (this.kinds[this.at] === 188) {
+      this.take(188, reading, 739);
+      this.take(201, reading, 741);
       node.texts.push(this.takenText());
     }
     this.close(reading);
@@ -2482,8 +2482,8 @@ export class Reader extends TreeReader {
       row: undefined,
     };
     this.take(75, reading, 743);
-    this.take(165, reading, 744);
-    this.take(199, reading, 746);
+    this.take(166, reading, 744);
+    this.take(200, reading, 746);
     node.row = this.takenNumber();
     this.close(reading);
     return node;
@@ -2500,7 +2500,7 @@ export class Reader extends TreeReader {
       content: undefined,
     };
     this.take(76, reading, 748);
-    this.take(200, reading, 750);
+    this.take(201, reading, 750);
     node.header = this.takenText();
     node.content = this.adopt(this.readColumnContent(this.open(reading, 752)), node, "content");
     this.close(reading);
@@ -2546,9 +2546,9 @@ export class Reader extends TreeReader {
     switch (kinds[at]) {
       case 32:
         return 7;
-      case 169:
+      case 170:
         switch (kinds[at + 1]) {
-          case 62: case 196:
+          case 62: case 197:
             return 0;
           case 40:
             return 5;
@@ -2556,11 +2556,11 @@ export class Reader extends TreeReader {
             return 3;
           case 90:
             return 2;
-          case 118:
+          case 119:
             return 1;
-          case 121:
+          case 122:
             return 6;
-          case 139:
+          case 140:
             return 4;
           default:
             return -1;
@@ -2581,24 +2581,31 @@ export class Reader extends TreeReader {
       metric: undefined,
       unit: undefined,
       positive: undefined,
+      sidesIn: undefined,
       spellings: [],
     };
-    this.take(169, reading, 763);
+    this.take(170, reading, 763);
     node.metric = this.reference(node, "metric", (at = this.open(reading, 765)), this.readWord(at));
-    if (this.kinds[this.at] === 171 && !this.startsNameOnNewLine()) {
-      this.take(171, reading, 768);
+    if (this.kinds[this.at] === 172 && !this.startsNameOnNewLine()) {
+      this.take(172, reading, 768);
       node.unit = this.reference(node, "unit", (at = this.open(reading, 770)), this.readUnitSign(at));
     }
     if (this.kinds[this.at] === 27 && !this.startsNameOnNewLine()) {
       this.take(27, reading, 773);
       node.positive = this.reference(node, "positive", (at = this.open(reading, 775)), this.readWord(at));
     }
+    if (this.kinds[this.at] === 103 && !this.startsNameOnNewLine()) {
+      this.take(103, reading, 778);
+      this.take(172, reading, 779);
+      this.take(201, reading, 781);
+      node.sidesIn = this.takenText();
+    }
     if (this.kinds[this.at] === 85 && !this.startsNameOnNewLine()) {
-      this.take(85, reading, 778);
-      this.adoptOneOf(this.readSpelling(this.open(reading, 780)), node, "spellings", node.spellings);
-      while (this.kinds[this.at] === 187) {
-        this.take(187, reading, 782);
-        this.adoptOneOf(this.readSpelling(this.open(reading, 784)), node, "spellings", node.spellings);
+      this.take(85, reading, 783);
+      this.adoptOneOf(this.readSpelling(this.open(reading, 785)), node, "spellings", node.spellings);
+      while (this.kinds[this.at] === 188) {
+        this.take(188, reading, 787);
+        this.adoptOneOf(this.readSpelling(this.open(reading, 789)), node, "spellings", node.spellings);
       }
     }
     this.close(reading);
@@ -2616,10 +2623,10 @@ export class Reader extends TreeReader {
       text: undefined,
       meaning: undefined,
     };
-    this.take(200, reading, 787);
+    this.take(201, reading, 792);
     node.text = this.takenText();
-    this.take(169, reading, 788);
-    node.meaning = this.reference(node, "meaning", (at = this.open(reading, 790)), this.readWord(at));
+    this.take(170, reading, 793);
+    node.meaning = this.reference(node, "meaning", (at = this.open(reading, 795)), this.readWord(at));
     this.close(reading);
     return node;
   }
@@ -2633,14 +2640,14 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       spellings: [],
     };
-    this.take(169, reading, 795);
-    this.take(118, reading, 796);
+    this.take(170, reading, 800);
+    this.take(119, reading, 801);
     if (this.kinds[this.at] === 85 && !this.startsNameOnNewLine()) {
-      this.take(85, reading, 798);
-      this.adoptOneOf(this.readClubSpelling(this.open(reading, 800)), node, "spellings", node.spellings);
-      while (this.kinds[this.at] === 187) {
-        this.take(187, reading, 802);
-        this.adoptOneOf(this.readClubSpelling(this.open(reading, 804)), node, "spellings", node.spellings);
+      this.take(85, reading, 803);
+      this.adoptOneOf(this.readClubSpelling(this.open(reading, 805)), node, "spellings", node.spellings);
+      while (this.kinds[this.at] === 188) {
+        this.take(188, reading, 807);
+        this.adoptOneOf(this.readClubSpelling(this.open(reading, 809)), node, "spellings", node.spellings);
       }
     }
     this.close(reading);
@@ -2658,10 +2665,10 @@ export class Reader extends TreeReader {
       text: undefined,
       club: undefined,
     };
-    this.take(200, reading, 807);
+    this.take(201, reading, 812);
     node.text = this.takenText();
-    this.take(169, reading, 808);
-    node.club = this.reference(node, "club", (at = this.open(reading, 810)), this.readWord(at));
+    this.take(170, reading, 813);
+    node.club = this.reference(node, "club", (at = this.open(reading, 815)), this.readWord(at));
     this.close(reading);
     return node;
   }
@@ -2674,8 +2681,8 @@ export class Reader extends TreeReader {
       $containerIndex: undefined,
       $cstNode: undefined,
     };
-    this.take(169, reading, 815);
-    this.take(90, reading, 816);
+    this.take(170, reading, 820);
+    this.take(90, reading, 821);
     this.close(reading);
     return node;
   }
@@ -2689,14 +2696,14 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       spellings: [],
     };
-    this.take(169, reading, 820);
-    this.take(71, reading, 821);
+    this.take(170, reading, 825);
+    this.take(71, reading, 826);
     if (this.kinds[this.at] === 85 && !this.startsNameOnNewLine()) {
-      this.take(85, reading, 823);
-      this.adoptOneOf(this.readPlayerSpelling(this.open(reading, 825)), node, "spellings", node.spellings);
-      while (this.kinds[this.at] === 187) {
-        this.take(187, reading, 827);
-        this.adoptOneOf(this.readPlayerSpelling(this.open(reading, 829)), node, "spellings", node.spellings);
+      this.take(85, reading, 828);
+      this.adoptOneOf(this.readPlayerSpelling(this.open(reading, 830)), node, "spellings", node.spellings);
+      while (this.kinds[this.at] === 188) {
+        this.take(188, reading, 832);
+        this.adoptOneOf(this.readPlayerSpelling(this.open(reading, 834)), node, "spellings", node.spellings);
       }
     }
     this.close(reading);
@@ -2713,10 +2720,10 @@ export class Reader extends TreeReader {
       text: undefined,
       player: undefined,
     };
-    this.take(200, reading, 832);
+    this.take(201, reading, 837);
     node.text = this.takenText();
-    this.take(169, reading, 833);
-    node.player = this.reference(node, "player", this.take(200, reading, 835), this.takenText());
+    this.take(170, reading, 838);
+    node.player = this.reference(node, "player", this.take(201, reading, 840), this.takenText());
     this.close(reading);
     return node;
   }
@@ -2730,11 +2737,11 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       order: undefined,
     };
-    this.take(169, reading, 840);
-    this.take(139, reading, 841);
-    if (this.kinds[this.at] === 176 && !this.startsNameOnNewLine()) {
-      this.take(176, reading, 843);
-      node.order = this.readDateOrder(this.open(reading, 845));
+    this.take(170, reading, 845);
+    this.take(140, reading, 846);
+    if (this.kinds[this.at] === 177 && !this.startsNameOnNewLine()) {
+      this.take(177, reading, 848);
+      node.order = this.readDateOrder(this.open(reading, 850));
     }
     this.close(reading);
     return node;
@@ -2744,11 +2751,11 @@ export class Reader extends TreeReader {
     let text = "";
     switch (this.kinds[this.at]) {
       case 0:
-        this.take(0, reading, 847);
+        this.take(0, reading, 852);
         text += this.taken();
         break;
       case 1:
-        this.take(1, reading, 848);
+        this.take(1, reading, 853);
         text += this.taken();
         break;
       default:
@@ -2766,8 +2773,8 @@ export class Reader extends TreeReader {
       $containerIndex: undefined,
       $cstNode: undefined,
     };
-    this.take(169, reading, 852);
-    this.take(40, reading, 853);
+    this.take(170, reading, 857);
+    this.take(40, reading, 858);
     this.close(reading);
     return node;
   }
@@ -2780,8 +2787,8 @@ export class Reader extends TreeReader {
       $containerIndex: undefined,
       $cstNode: undefined,
     };
-    this.take(169, reading, 857);
-    this.take(121, reading, 858);
+    this.take(170, reading, 862);
+    this.take(122, reading, 863);
     this.close(reading);
     return node;
   }
@@ -2795,13 +2802,13 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       texts: [],
     };
-    this.take(32, reading, 860);
-    this.take(133, reading, 861);
-    this.take(200, reading, 863);
+    this.take(32, reading, 865);
+    this.take(134, reading, 866);
+    this.take(201, reading, 868);
     node.texts.push(this.takenText());
-    while (this.kinds[this.at] === 187) {
-      this.take(187, reading, 865);
-      this.take(200, reading, 867);
+    while (this.kinds[this.at] === 188) {
+      this.take(188, reading, 870);
+      this.take(201, reading, 872);
       node.texts.push(this.takenText());
     }
     this.close(reading);
@@ -2817,11 +2824,11 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       header: undefined,
     };
-    this.take(93, reading, 869);
-    this.take(171, reading, 870);
-    this.take(103, reading, 871);
-    this.take(170, reading, 872);
-    this.take(200, reading, 874);
+    this.take(93, reading, 874);
+    this.take(172, reading, 875);
+    this.take(104, reading, 876);
+    this.take(171, reading, 877);
+    this.take(201, reading, 879);
     node.header = this.takenText();
     this.close(reading);
     return node;
@@ -2837,14 +2844,14 @@ export class Reader extends TreeReader {
       name: undefined,
       statements: [],
     };
-    this.take(40, reading, 876);
-    this.take(200, reading, 878);
+    this.take(40, reading, 881);
+    this.take(201, reading, 883);
     node.name = this.takenText();
-    this.take(185, reading, 879);
+    this.take(186, reading, 884);
     while (this.decideSession1()) {
-      this.adoptOneOf(this.readSessionStatement(this.open(reading, 881)), node, "statements", node.statements);
+      this.adoptOneOf(this.readSessionStatement(this.open(reading, 886)), node, "statements", node.statements);
     }
-    this.take(186, reading, 882);
+    this.take(187, reading, 887);
     this.close(reading);
     return node;
   }
@@ -2852,7 +2859,7 @@ export class Reader extends TreeReader {
   private decideSession1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 9: case 12: case 33: case 34: case 35: case 71: case 90: case 120: case 137: case 139: case 140: case 141: case 145:
+      case 9: case 12: case 33: case 34: case 35: case 71: case 90: case 121: case 138: case 140: case 141: case 142: case 146:
         return true;
       default:
         return false;
@@ -2863,43 +2870,43 @@ export class Reader extends TreeReader {
     let node: Made;
     switch (this.kinds[this.at]) {
       case 9:
-        node = this.readAirTemperature(this.open(reading, 891));
+        node = this.readAirTemperature(this.open(reading, 896));
         break;
       case 12:
-        node = this.readSessionInstrument(this.open(reading, 888));
+        node = this.readSessionInstrument(this.open(reading, 893));
         break;
       case 33:
-        node = this.readAirPressure(this.open(reading, 892));
+        node = this.readAirPressure(this.open(reading, 897));
         break;
       case 34:
-        node = this.readAltitude(this.open(reading, 893));
+        node = this.readAltitude(this.open(reading, 898));
         break;
       case 35:
-        node = this.readHumidity(this.open(reading, 894));
+        node = this.readHumidity(this.open(reading, 899));
         break;
       case 71:
-        node = this.readSessionPlayer(this.open(reading, 885));
+        node = this.readSessionPlayer(this.open(reading, 890));
         break;
       case 90:
-        node = this.readBlockStart(this.open(reading, 889));
+        node = this.readBlockStart(this.open(reading, 894));
         break;
-      case 120:
-        node = this.readSessionPlan(this.open(reading, 884));
+      case 121:
+        node = this.readSessionPlan(this.open(reading, 889));
         break;
-      case 137:
-        node = this.readNote(this.open(reading, 896));
-        break;
-      case 139:
-        node = this.readSessionDate(this.open(reading, 886));
+      case 138:
+        node = this.readNote(this.open(reading, 901));
         break;
       case 140:
-        node = this.readSessionData(this.open(reading, 887));
+        node = this.readSessionDate(this.open(reading, 891));
         break;
       case 141:
-        node = this.readWind(this.open(reading, 890));
+        node = this.readSessionData(this.open(reading, 892));
         break;
-      case 145:
-        node = this.readBall(this.open(reading, 895));
+      case 142:
+        node = this.readWind(this.open(reading, 895));
+        break;
+      case 146:
+        node = this.readBall(this.open(reading, 900));
         break;
       default:
         throw GIVEN_UP;
@@ -2917,8 +2924,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       plan: undefined,
     };
-    this.take(120, reading, 898);
-    node.plan = this.reference(node, "plan", this.take(200, reading, 900), this.takenText());
+    this.take(121, reading, 903);
+    node.plan = this.reference(node, "plan", this.take(201, reading, 905), this.takenText());
     this.close(reading);
     return node;
   }
@@ -2932,8 +2939,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       player: undefined,
     };
-    this.take(71, reading, 903);
-    node.player = this.reference(node, "player", this.take(200, reading, 905), this.takenText());
+    this.take(71, reading, 908);
+    node.player = this.reference(node, "player", this.take(201, reading, 910), this.takenText());
     this.close(reading);
     return node;
   }
@@ -2947,8 +2954,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       date: undefined,
     };
-    this.take(139, reading, 908);
-    this.take(197, reading, 910);
+    this.take(140, reading, 913);
+    this.take(198, reading, 915);
     node.date = this.taken();
     this.close(reading);
     return node;
@@ -2964,11 +2971,11 @@ export class Reader extends TreeReader {
       path: undefined,
       source: undefined,
     };
-    this.take(140, reading, 912);
-    this.take(200, reading, 914);
+    this.take(141, reading, 917);
+    this.take(201, reading, 919);
     node.path = this.takenText();
-    this.take(124, reading, 915);
-    node.source = this.reference(node, "source", this.take(200, reading, 917), this.takenText());
+    this.take(125, reading, 920);
+    node.source = this.reference(node, "source", this.take(201, reading, 922), this.takenText());
     this.close(reading);
     return node;
   }
@@ -2982,8 +2989,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       instrument: undefined,
     };
-    this.take(12, reading, 920);
-    node.instrument = this.reference(node, "instrument", this.take(200, reading, 922), this.takenText());
+    this.take(12, reading, 925);
+    node.instrument = this.reference(node, "instrument", this.take(201, reading, 927), this.takenText());
     this.close(reading);
     return node;
   }
@@ -3000,25 +3007,25 @@ export class Reader extends TreeReader {
       time: undefined,
       file: undefined,
     };
-    this.take(90, reading, 925);
-    node.block = this.reference(node, "block", this.take(200, reading, 927), this.takenText());
-    this.take(124, reading, 929);
+    this.take(90, reading, 930);
+    node.block = this.reference(node, "block", this.take(201, reading, 932), this.takenText());
+    this.take(125, reading, 934);
     switch (this.kinds[this.at]) {
-      case 165:
-        this.take(165, reading, 932);
-        this.take(199, reading, 934);
+      case 166:
+        this.take(166, reading, 937);
+        this.take(200, reading, 939);
         node.row = this.takenNumber();
         break;
-      case 198:
-        this.take(198, reading, 936);
+      case 199:
+        this.take(199, reading, 941);
         node.time = this.taken();
         break;
       default:
         throw GIVEN_UP;
     }
-    if (this.kinds[this.at] === 170 && !this.startsNameOnNewLine()) {
-      this.take(170, reading, 938);
-      this.take(200, reading, 940);
+    if (this.kinds[this.at] === 171 && !this.startsNameOnNewLine()) {
+      this.take(171, reading, 943);
+      this.take(201, reading, 945);
       node.file = this.takenText();
     }
     this.close(reading);
@@ -3035,17 +3042,17 @@ export class Reader extends TreeReader {
       calm: false,
       parts: [],
     };
-    this.take(141, reading, 942);
+    this.take(142, reading, 947);
     switch (this.kinds[this.at]) {
-      case 62: case 196: case 199:
-        this.adoptOneOf(this.readWindPart(this.open(reading, 948)), node, "parts", node.parts);
-        if (this.kinds[this.at] === 156 && !this.startsNameOnNewLine()) {
-          this.take(156, reading, 950);
-          this.adoptOneOf(this.readWindPart(this.open(reading, 952)), node, "parts", node.parts);
+      case 62: case 197: case 200:
+        this.adoptOneOf(this.readWindPart(this.open(reading, 953)), node, "parts", node.parts);
+        if (this.kinds[this.at] === 157 && !this.startsNameOnNewLine()) {
+          this.take(157, reading, 955);
+          this.adoptOneOf(this.readWindPart(this.open(reading, 957)), node, "parts", node.parts);
         }
         break;
-      case 142:
-        this.take(142, reading, 945);
+      case 143:
+        this.take(143, reading, 950);
         node.calm = true;
         break;
       default:
@@ -3065,22 +3072,22 @@ export class Reader extends TreeReader {
       speed: undefined,
       side: undefined,
     };
-    node.speed = this.adopt(this.readQuantity(this.open(reading, 955)), node, "speed");
+    node.speed = this.adopt(this.readQuantity(this.open(reading, 960)), node, "speed");
     switch (this.kinds[this.at]) {
       case 2:
-        this.take(2, reading, 960);
+        this.take(2, reading, 965);
         node.side = this.taken();
         break;
       case 3:
-        this.take(3, reading, 961);
-        node.side = this.taken();
-        break;
-      case 143:
-        this.take(143, reading, 958);
+        this.take(3, reading, 966);
         node.side = this.taken();
         break;
       case 144:
-        this.take(144, reading, 959);
+        this.take(144, reading, 963);
+        node.side = this.taken();
+        break;
+      case 145:
+        this.take(145, reading, 964);
         node.side = this.taken();
         break;
       default:
@@ -3100,12 +3107,12 @@ export class Reader extends TreeReader {
       minus: false,
       quantity: undefined,
     };
-    this.take(9, reading, 963);
-    if (this.kinds[this.at] === 104 && !this.startsNameOnNewLine()) {
-      this.take(104, reading, 965);
+    this.take(9, reading, 968);
+    if (this.kinds[this.at] === 105 && !this.startsNameOnNewLine()) {
+      this.take(105, reading, 970);
       node.minus = true;
     }
-    node.quantity = this.adopt(this.readQuantity(this.open(reading, 967)), node, "quantity");
+    node.quantity = this.adopt(this.readQuantity(this.open(reading, 972)), node, "quantity");
     this.close(reading);
     return node;
   }
@@ -3119,8 +3126,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       quantity: undefined,
     };
-    this.take(33, reading, 969);
-    node.quantity = this.adopt(this.readQuantity(this.open(reading, 971)), node, "quantity");
+    this.take(33, reading, 974);
+    node.quantity = this.adopt(this.readQuantity(this.open(reading, 976)), node, "quantity");
     this.close(reading);
     return node;
   }
@@ -3134,8 +3141,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       quantity: undefined,
     };
-    this.take(34, reading, 973);
-    node.quantity = this.adopt(this.readQuantity(this.open(reading, 975)), node, "quantity");
+    this.take(34, reading, 978);
+    node.quantity = this.adopt(this.readQuantity(this.open(reading, 980)), node, "quantity");
     this.close(reading);
     return node;
   }
@@ -3149,10 +3156,10 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       share: undefined,
     };
-    this.take(35, reading, 977);
-    this.take(199, reading, 979);
+    this.take(35, reading, 982);
+    this.take(200, reading, 984);
     node.share = this.takenNumber();
-    this.take(189, reading, 980);
+    this.take(190, reading, 985);
     this.close(reading);
     return node;
   }
@@ -3167,14 +3174,14 @@ export class Reader extends TreeReader {
       name: undefined,
       share: undefined,
     };
-    this.take(145, reading, 982);
-    this.take(200, reading, 984);
+    this.take(146, reading, 987);
+    this.take(201, reading, 989);
     node.name = this.takenText();
     if (this.kinds[this.at] === 50 && !this.startsNameOnNewLine()) {
-      this.take(50, reading, 986);
-      this.take(199, reading, 988);
+      this.take(50, reading, 991);
+      this.take(200, reading, 993);
       node.share = this.takenNumber();
-      this.take(189, reading, 989);
+      this.take(190, reading, 994);
     }
     this.close(reading);
     return node;
@@ -3190,14 +3197,14 @@ export class Reader extends TreeReader {
       name: undefined,
       statements: [],
     };
-    this.take(12, reading, 991);
-    this.take(200, reading, 993);
+    this.take(12, reading, 996);
+    this.take(201, reading, 998);
     node.name = this.takenText();
-    this.take(185, reading, 994);
-    while ((this.kinds[this.at] === 36 || this.kinds[this.at] === 105 || this.kinds[this.at] === 137)) {
-      this.adoptOneOf(this.readInstrumentStatement(this.open(reading, 996)), node, "statements", node.statements);
+    this.take(186, reading, 999);
+    while ((this.kinds[this.at] === 36 || this.kinds[this.at] === 106 || this.kinds[this.at] === 138)) {
+      this.adoptOneOf(this.readInstrumentStatement(this.open(reading, 1001)), node, "statements", node.statements);
     }
-    this.take(186, reading, 997);
+    this.take(187, reading, 1002);
     this.close(reading);
     return node;
   }
@@ -3206,13 +3213,13 @@ export class Reader extends TreeReader {
     let node: Made;
     switch (this.kinds[this.at]) {
       case 36:
-        node = this.readCoverage(this.open(reading, 1000));
+        node = this.readCoverage(this.open(reading, 1005));
         break;
-      case 105:
-        node = this.readUncertainty(this.open(reading, 999));
+      case 106:
+        node = this.readUncertainty(this.open(reading, 1004));
         break;
-      case 137:
-        node = this.readNote(this.open(reading, 1001));
+      case 138:
+        node = this.readNote(this.open(reading, 1006));
         break;
       default:
         throw GIVEN_UP;
@@ -3233,20 +3240,20 @@ export class Reader extends TreeReader {
       parts: [],
       clubs: [],
     };
-    this.take(105, reading, 1003);
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 1005)), this.readWord(at));
-    this.take(77, reading, 1007);
-    this.adoptOneOf(this.readUncertaintyPart(this.open(reading, 1009)), node, "parts", node.parts);
-    if (this.kinds[this.at] === 156 && !this.startsNameOnNewLine()) {
-      this.take(156, reading, 1011);
-      this.adoptOneOf(this.readUncertaintyPart(this.open(reading, 1013)), node, "parts", node.parts);
+    this.take(106, reading, 1008);
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 1010)), this.readWord(at));
+    this.take(77, reading, 1012);
+    this.adoptOneOf(this.readUncertaintyPart(this.open(reading, 1014)), node, "parts", node.parts);
+    if (this.kinds[this.at] === 157 && !this.startsNameOnNewLine()) {
+      this.take(157, reading, 1016);
+      this.adoptOneOf(this.readUncertaintyPart(this.open(reading, 1018)), node, "parts", node.parts);
     }
-    if (this.kinds[this.at] === 155 && !this.startsNameOnNewLine()) {
-      this.take(155, reading, 1015);
-      node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 1017)), this.readWord(at)));
-      while (this.kinds[this.at] === 187) {
-        this.take(187, reading, 1020);
-        node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 1022)), this.readWord(at)));
+    if (this.kinds[this.at] === 156 && !this.startsNameOnNewLine()) {
+      this.take(156, reading, 1020);
+      node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 1022)), this.readWord(at)));
+      while (this.kinds[this.at] === 188) {
+        this.take(188, reading, 1025);
+        node.clubs.push(this.reference(node, "clubs", (at = this.open(reading, 1027)), this.readWord(at)));
       }
     }
     this.close(reading);
@@ -3263,14 +3270,14 @@ export class Reader extends TreeReader {
       quantity: undefined,
       kind: undefined,
     };
-    node.quantity = this.adopt(this.readQuantity(this.open(reading, 1026)), node, "quantity");
+    node.quantity = this.adopt(this.readQuantity(this.open(reading, 1031)), node, "quantity");
     switch (this.kinds[this.at]) {
       case 13:
-        this.take(13, reading, 1030);
+        this.take(13, reading, 1035);
         node.kind = this.taken();
         break;
       case 61:
-        this.take(61, reading, 1029);
+        this.take(61, reading, 1034);
         node.kind = this.taken();
         break;
       default:
@@ -3291,21 +3298,21 @@ export class Reader extends TreeReader {
       factor: undefined,
       limits: false,
     };
-    this.take(36, reading, 1032);
+    this.take(36, reading, 1037);
     switch (this.kinds[this.at]) {
       case 78:
-        this.take(78, reading, 1039);
-        this.take(199, reading, 1041);
+        this.take(78, reading, 1044);
+        this.take(200, reading, 1046);
         node.factor = this.takenNumber();
         break;
       case 79:
-        this.take(79, reading, 1043);
+        this.take(79, reading, 1048);
         node.limits = true;
         break;
-      case 199:
-        this.take(199, reading, 1036);
+      case 200:
+        this.take(200, reading, 1041);
         node.share = this.takenNumber();
-        this.take(189, reading, 1037);
+        this.take(190, reading, 1042);
         break;
       default:
         throw GIVEN_UP;
@@ -3318,11 +3325,11 @@ export class Reader extends TreeReader {
     let text = "";
     switch (this.kinds[this.at]) {
       case 62:
-        this.take(62, reading, 1046);
+        this.take(62, reading, 1051);
         text += this.taken();
         break;
-      case 196:
-        this.take(196, reading, 1045);
+      case 197:
+        this.take(197, reading, 1050);
         text += this.taken();
         break;
       default:
@@ -3335,23 +3342,23 @@ export class Reader extends TreeReader {
   private readUnitSign(reading: Reading): string {
     let text = "";
     switch (this.kinds[this.at]) {
-      case 62: case 196:
-        text += this.readWord(this.open(reading, 1048));
+      case 62: case 197:
+        text += this.readWord(this.open(reading, 1053));
         break;
-      case 122:
-        this.take(122, reading, 1052);
+      case 123:
+        this.take(123, reading, 1057);
         text += this.taken();
         break;
-      case 158:
-        this.take(158, reading, 1051);
+      case 159:
+        this.take(159, reading, 1056);
         text += this.taken();
         break;
-      case 171:
-        this.take(171, reading, 1049);
+      case 172:
+        this.take(172, reading, 1054);
         text += this.taken();
         break;
-      case 189:
-        this.take(189, reading, 1050);
+      case 190:
+        this.take(190, reading, 1055);
         text += this.taken();
         break;
       default:
@@ -3375,19 +3382,19 @@ export class Reader extends TreeReader {
       parameter: undefined,
     };
     switch (this.kinds[this.at]) {
-      case 62: case 196:
-        node.parameter = this.reference(node, "parameter", (at = this.open(reading, 1066)), this.readWord(at));
-        if ((this.kinds[this.at] === 62 || this.kinds[this.at] === 196) && !this.startsNameOnNewLine()) {
-          node.direction = this.reference(node, "direction", (at = this.open(reading, 1069)), this.readWord(at));
+      case 62: case 197:
+        node.parameter = this.reference(node, "parameter", (at = this.open(reading, 1071)), this.readWord(at));
+        if ((this.kinds[this.at] === 62 || this.kinds[this.at] === 197) && !this.startsNameOnNewLine()) {
+          node.direction = this.reference(node, "direction", (at = this.open(reading, 1074)), this.readWord(at));
         }
         break;
-      case 199:
-        this.take(199, reading, 1056);
+      case 200:
+        this.take(200, reading, 1061);
         node.value = this.takenNumber();
         if (this.decideQuantity1() && !this.startsNameOnNewLine()) {
-          node.unit = this.reference(node, "unit", (at = this.open(reading, 1059)), this.readUnitSign(at));
-          if ((this.kinds[this.at] === 62 || this.kinds[this.at] === 196) && !this.startsNameOnNewLine()) {
-            node.direction = this.reference(node, "direction", (at = this.open(reading, 1062)), this.readWord(at));
+          node.unit = this.reference(node, "unit", (at = this.open(reading, 1064)), this.readUnitSign(at));
+          if ((this.kinds[this.at] === 62 || this.kinds[this.at] === 197) && !this.startsNameOnNewLine()) {
+            node.direction = this.reference(node, "direction", (at = this.open(reading, 1067)), this.readWord(at));
           }
         }
         break;
@@ -3401,7 +3408,7 @@ export class Reader extends TreeReader {
   private decideQuantity1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 62: case 122: case 158: case 171: case 189: case 196:
+      case 62: case 123: case 159: case 172: case 190: case 197:
         return true;
       default:
         return false;
@@ -3420,11 +3427,11 @@ export class Reader extends TreeReader {
       parameter: undefined,
     };
     switch (this.kinds[this.at]) {
-      case 62: case 196:
-        node.parameter = this.reference(node, "parameter", (at = this.open(reading, 1075)), this.readWord(at));
+      case 62: case 197:
+        node.parameter = this.reference(node, "parameter", (at = this.open(reading, 1080)), this.readWord(at));
         break;
-      case 199:
-        this.take(199, reading, 1073);
+      case 200:
+        this.take(200, reading, 1078);
         node.value = this.takenNumber();
         break;
       default:
@@ -3443,10 +3450,10 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       alternatives: [],
     };
-    this.adoptOneOf(this.readConjunction(this.open(reading, 1079)), node, "alternatives", node.alternatives);
-    while (this.kinds[this.at] === 168) {
-      this.take(168, reading, 1081);
-      this.adoptOneOf(this.readConjunction(this.open(reading, 1083)), node, "alternatives", node.alternatives);
+    this.adoptOneOf(this.readConjunction(this.open(reading, 1084)), node, "alternatives", node.alternatives);
+    while (this.kinds[this.at] === 169) {
+      this.take(169, reading, 1086);
+      this.adoptOneOf(this.readConjunction(this.open(reading, 1088)), node, "alternatives", node.alternatives);
     }
     this.close(reading);
     return node;
@@ -3461,10 +3468,10 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       tests: [],
     };
-    this.adoptOneOf(this.readShotTest(this.open(reading, 1086)), node, "tests", node.tests);
-    while (this.kinds[this.at] === 156) {
-      this.take(156, reading, 1088);
-      this.adoptOneOf(this.readShotTest(this.open(reading, 1090)), node, "tests", node.tests);
+    this.adoptOneOf(this.readShotTest(this.open(reading, 1091)), node, "tests", node.tests);
+    while (this.kinds[this.at] === 157) {
+      this.take(157, reading, 1093);
+      this.adoptOneOf(this.readShotTest(this.open(reading, 1095)), node, "tests", node.tests);
     }
     this.close(reading);
     return node;
@@ -3474,13 +3481,13 @@ export class Reader extends TreeReader {
     let node: Made;
     switch (this.decideShotTest1()) {
       case 0:
-        node = this.readNumberTest(this.open(reading, 1092));
+        node = this.readNumberTest(this.open(reading, 1097));
         break;
       case 1:
-        node = this.readCategoryTest(this.open(reading, 1093));
+        node = this.readCategoryTest(this.open(reading, 1098));
         break;
       case 2:
-        node = this.readWindowTest(this.open(reading, 1094));
+        node = this.readWindowTest(this.open(reading, 1099));
         break;
       default:
         throw GIVEN_UP;
@@ -3494,11 +3501,11 @@ export class Reader extends TreeReader {
     switch (kinds[at]) {
       case 51: case 80:
         return 2;
-      case 62: case 196:
+      case 62: case 197:
         switch (kinds[at + 1]) {
-          case 37: case 77: case 83: case 106: case 174:
+          case 37: case 77: case 83: case 107: case 175:
             return 0;
-          case 169:
+          case 170:
             return 1;
           default:
             return -1;
@@ -3519,8 +3526,8 @@ export class Reader extends TreeReader {
       metric: undefined,
       range: undefined,
     };
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 1097)), this.readWord(at));
-    node.range = this.adopt(this.readRange(this.open(reading, 1100)), node, "range");
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 1102)), this.readWord(at));
+    node.range = this.adopt(this.readRange(this.open(reading, 1105)), node, "range");
     this.close(reading);
     return node;
   }
@@ -3536,12 +3543,12 @@ export class Reader extends TreeReader {
       metric: undefined,
       categories: [],
     };
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 1103)), this.readWord(at));
-    this.take(169, reading, 1105);
-    node.categories.push(this.reference(node, "categories", (at = this.open(reading, 1107)), this.readWord(at)));
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 1108)), this.readWord(at));
+    this.take(170, reading, 1110);
+    node.categories.push(this.reference(node, "categories", (at = this.open(reading, 1112)), this.readWord(at)));
     while (this.decideCategoryTest1()) {
-      this.take(168, reading, 1110);
-      node.categories.push(this.reference(node, "categories", (at = this.open(reading, 1112)), this.readWord(at)));
+      this.take(169, reading, 1115);
+      node.categories.push(this.reference(node, "categories", (at = this.open(reading, 1117)), this.readWord(at)));
     }
     this.close(reading);
     return node;
@@ -3550,9 +3557,9 @@ export class Reader extends TreeReader {
   private decideCategoryTest1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 168:
+      case 169:
         switch (kinds[at + 1]) {
-          case 62: case 196:
+          case 62: case 197:
             return true;
           default:
             return false;
@@ -3574,16 +3581,16 @@ export class Reader extends TreeReader {
     };
     switch (this.kinds[this.at]) {
       case 51:
-        this.take(51, reading, 1118);
+        this.take(51, reading, 1123);
         break;
       case 80:
-        this.take(80, reading, 1117);
+        this.take(80, reading, 1122);
         node.inside = true;
         break;
       default:
         throw GIVEN_UP;
     }
-    node.window = this.reference(node, "window", this.take(200, reading, 1120), this.takenText());
+    node.window = this.reference(node, "window", this.take(201, reading, 1125), this.takenText());
     this.close(reading);
     return node;
   }
@@ -3592,22 +3599,22 @@ export class Reader extends TreeReader {
     let node: Made;
     switch (this.decideRange1()) {
       case 0:
-        node = this.readWithin(this.open(reading, 1123));
+        node = this.readWithin(this.open(reading, 1128));
         break;
       case 1:
-        node = this.readBetween(this.open(reading, 1124));
+        node = this.readBetween(this.open(reading, 1129));
         break;
       case 2:
-        node = this.readAtLeast(this.open(reading, 1125));
+        node = this.readAtLeast(this.open(reading, 1130));
         break;
       case 3:
-        node = this.readAtMost(this.open(reading, 1126));
+        node = this.readAtMost(this.open(reading, 1131));
         break;
       case 4:
-        node = this.readBelow(this.open(reading, 1127));
+        node = this.readBelow(this.open(reading, 1132));
         break;
       case 5:
-        node = this.readAbove(this.open(reading, 1128));
+        node = this.readAbove(this.open(reading, 1133));
         break;
       default:
         throw GIVEN_UP;
@@ -3625,13 +3632,13 @@ export class Reader extends TreeReader {
         return 0;
       case 83:
         return 5;
-      case 106:
+      case 107:
         return 4;
-      case 174:
+      case 175:
         switch (kinds[at + 1]) {
           case 92:
             return 2;
-          case 146:
+          case 147:
             return 3;
           default:
             return -1;
@@ -3652,25 +3659,25 @@ export class Reader extends TreeReader {
       tolerance: undefined,
       centre: undefined,
     };
-    this.take(77, reading, 1130);
-    if ((this.kinds[this.at] === 166 || this.kinds[this.at] === 193) && !this.startsNameOnNewLine()) {
+    this.take(77, reading, 1135);
+    if ((this.kinds[this.at] === 167 || this.kinds[this.at] === 194) && !this.startsNameOnNewLine()) {
       switch (this.kinds[this.at]) {
-        case 166:
-          this.take(166, reading, 1135);
+        case 167:
+          this.take(167, reading, 1140);
           node.symmetric = true;
           break;
-        case 193:
-          this.take(193, reading, 1133);
+        case 194:
+          this.take(194, reading, 1138);
           node.symmetric = true;
           break;
         default:
           throw GIVEN_UP;
       }
     }
-    node.tolerance = this.adopt(this.readQuantity(this.open(reading, 1137)), node, "tolerance");
-    if (this.kinds[this.at] === 170 && !this.startsNameOnNewLine()) {
-      this.take(170, reading, 1139);
-      node.centre = this.adopt(this.readQuantity(this.open(reading, 1141)), node, "centre");
+    node.tolerance = this.adopt(this.readQuantity(this.open(reading, 1142)), node, "tolerance");
+    if (this.kinds[this.at] === 171 && !this.startsNameOnNewLine()) {
+      this.take(171, reading, 1144);
+      node.centre = this.adopt(this.readQuantity(this.open(reading, 1146)), node, "centre");
     }
     this.close(reading);
     return node;
@@ -3686,10 +3693,10 @@ export class Reader extends TreeReader {
       low: undefined,
       high: undefined,
     };
-    this.take(37, reading, 1143);
-    node.low = this.adopt(this.readQuantity(this.open(reading, 1145)), node, "low");
-    this.take(156, reading, 1146);
-    node.high = this.adopt(this.readQuantity(this.open(reading, 1148)), node, "high");
+    this.take(37, reading, 1148);
+    node.low = this.adopt(this.readQuantity(this.open(reading, 1150)), node, "low");
+    this.take(157, reading, 1151);
+    node.high = this.adopt(this.readQuantity(this.open(reading, 1153)), node, "high");
     this.close(reading);
     return node;
   }
@@ -3703,9 +3710,9 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       limit: undefined,
     };
-    this.take(174, reading, 1150);
-    this.take(92, reading, 1151);
-    node.limit = this.adopt(this.readQuantity(this.open(reading, 1153)), node, "limit");
+    this.take(175, reading, 1155);
+    this.take(92, reading, 1156);
+    node.limit = this.adopt(this.readQuantity(this.open(reading, 1158)), node, "limit");
     this.close(reading);
     return node;
   }
@@ -3719,9 +3726,9 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       limit: undefined,
     };
-    this.take(174, reading, 1155);
-    this.take(146, reading, 1156);
-    node.limit = this.adopt(this.readQuantity(this.open(reading, 1158)), node, "limit");
+    this.take(175, reading, 1160);
+    this.take(147, reading, 1161);
+    node.limit = this.adopt(this.readQuantity(this.open(reading, 1163)), node, "limit");
     this.close(reading);
     return node;
   }
@@ -3735,8 +3742,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       limit: undefined,
     };
-    this.take(106, reading, 1160);
-    node.limit = this.adopt(this.readQuantity(this.open(reading, 1162)), node, "limit");
+    this.take(107, reading, 1165);
+    node.limit = this.adopt(this.readQuantity(this.open(reading, 1167)), node, "limit");
     this.close(reading);
     return node;
   }
@@ -3750,8 +3757,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       limit: undefined,
     };
-    this.take(83, reading, 1164);
-    node.limit = this.adopt(this.readQuantity(this.open(reading, 1166)), node, "limit");
+    this.take(83, reading, 1169);
+    node.limit = this.adopt(this.readQuantity(this.open(reading, 1171)), node, "limit");
     this.close(reading);
     return node;
   }
@@ -3760,13 +3767,13 @@ export class Reader extends TreeReader {
     let node: Made;
     switch (this.kinds[this.at]) {
       case 51: case 80:
-        node = this.readInWindow(this.open(reading, 1170));
+        node = this.readInWindow(this.open(reading, 1175));
         break;
-      case 125:
-        node = this.readMeeting(this.open(reading, 1169));
+      case 126:
+        node = this.readMeeting(this.open(reading, 1174));
         break;
-      case 177:
-        node = this.readOnTarget(this.open(reading, 1168));
+      case 178:
+        node = this.readOnTarget(this.open(reading, 1173));
         break;
       default:
         throw GIVEN_UP;
@@ -3783,8 +3790,8 @@ export class Reader extends TreeReader {
       $containerIndex: undefined,
       $cstNode: undefined,
     };
-    this.take(177, reading, 1174);
-    this.take(66, reading, 1175);
+    this.take(178, reading, 1179);
+    this.take(66, reading, 1180);
     this.close(reading);
     return node;
   }
@@ -3798,8 +3805,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       condition: undefined,
     };
-    this.take(125, reading, 1177);
-    node.condition = this.adopt(this.readCondition(this.open(reading, 1179)), node, "condition");
+    this.take(126, reading, 1182);
+    node.condition = this.adopt(this.readCondition(this.open(reading, 1184)), node, "condition");
     this.close(reading);
     return node;
   }
@@ -3813,7 +3820,7 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       test: undefined,
     };
-    node.test = this.adopt(this.readWindowTest(this.open(reading, 1181)), node, "test");
+    node.test = this.adopt(this.readWindowTest(this.open(reading, 1186)), node, "test");
     this.close(reading);
     return node;
   }
@@ -3827,44 +3834,44 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       level: undefined,
     };
-    this.take(174, reading, 1183);
-    this.take(199, reading, 1185);
+    this.take(175, reading, 1188);
+    this.take(200, reading, 1190);
     node.level = this.takenNumber();
-    this.take(189, reading, 1186);
-    this.take(14, reading, 1187);
+    this.take(190, reading, 1191);
+    this.take(14, reading, 1192);
     this.close(reading);
     return node;
   }
 
   private readExpression(reading: Reading): Made {
     let node: Made;
-    node = this.readBinaryExpression(this.open(reading, 1188));
+    node = this.readBinaryExpression(this.open(reading, 1193));
     this.close(reading);
     return node;
   }
 
   private readBinaryExpression(reading: Reading): Made {
-    const operands = [this.linked(this.readOperand(this.open(reading, 1189)))];
+    const operands = [this.linked(this.readOperand(this.open(reading, 1194)))];
     const operators: string[] = [];
     while (this.decideBinaryExpression1()) {
       switch (this.kinds[this.at]) {
-        case 183:
-          this.take(183, reading, 1190);
-          break;
         case 184:
-          this.take(184, reading, 1190);
+          this.take(184, reading, 1195);
           break;
-        case 194:
-          this.take(194, reading, 1190);
+        case 185:
+          this.take(185, reading, 1195);
           break;
         case 195:
-          this.take(195, reading, 1190);
+          this.take(195, reading, 1195);
+          break;
+        case 196:
+          this.take(196, reading, 1195);
           break;
         default:
           throw GIVEN_UP;
       }
       operators.push(this.taken());
-      operands.push(this.linked(this.readOperand(this.open(reading, 1189))));
+      operands.push(this.linked(this.readOperand(this.open(reading, 1194))));
     }
     return this.chain("BinaryExpression", operands, operators, {"*":0,"/":0,"+":1,"-":1}, reading);
   }
@@ -3872,7 +3879,7 @@ export class Reader extends TreeReader {
   private decideBinaryExpression1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 183: case 184: case 194: case 195:
+      case 184: case 185: case 195: case 196:
         return true;
       default:
         return false;
@@ -3883,15 +3890,15 @@ export class Reader extends TreeReader {
     let node: Made;
     switch (this.decideOperand1()) {
       case 0:
-        node = this.readMetricOperand(this.open(reading, 1192));
+        node = this.readMetricOperand(this.open(reading, 1197));
         break;
       case 1:
-        node = this.readQuantityOperand(this.open(reading, 1193));
+        node = this.readQuantityOperand(this.open(reading, 1198));
         break;
       case 2:
-        this.take(190, reading, 1195);
-        node = this.readExpression(this.open(reading, 1196));
-        this.take(191, reading, 1197);
+        this.take(191, reading, 1200);
+        node = this.readExpression(this.open(reading, 1201));
+        this.take(192, reading, 1202);
         break;
       default:
         throw GIVEN_UP;
@@ -3905,9 +3912,9 @@ export class Reader extends TreeReader {
     switch (kinds[at]) {
       case 62:
         switch (kinds[at + 1]) {
-          case 62: case 196:
+          case 62: case 197:
             return 1;
-          case 211:
+          case 212:
             return 0;
           default:
             switch (kinds[at + 2]) {
@@ -3915,16 +3922,16 @@ export class Reader extends TreeReader {
                 return 0;
             }
         }
-      case 190:
+      case 191:
         return 2;
-      case 196:
+      case 197:
         switch (kinds[at + 1]) {
-          case 62: case 196:
+          case 62: case 197:
             return 1;
           default:
             return 0;
         }
-      case 199:
+      case 200:
         return 1;
       default:
         return -1;
@@ -3941,7 +3948,7 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       metric: undefined,
     };
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 1199)), this.readWord(at));
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 1204)), this.readWord(at));
     this.close(reading);
     return node;
   }
@@ -3955,7 +3962,7 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       quantity: undefined,
     };
-    node.quantity = this.adopt(this.readQuantity(this.open(reading, 1202)), node, "quantity");
+    node.quantity = this.adopt(this.readQuantity(this.open(reading, 1207)), node, "quantity");
     this.close(reading);
     return node;
   }
@@ -3973,37 +3980,37 @@ export class Reader extends TreeReader {
       subject: undefined,
       confidence: undefined,
     };
-    this.take(174, reading, 1204);
+    this.take(175, reading, 1209);
     switch (this.kinds[this.at]) {
       case 92:
-        this.take(92, reading, 1207);
+        this.take(92, reading, 1212);
         node.bound = this.taken();
         break;
-      case 146:
-        this.take(146, reading, 1208);
+      case 147:
+        this.take(147, reading, 1213);
         node.bound = this.taken();
         break;
       default:
         throw GIVEN_UP;
     }
-    node.count = this.adopt(this.readCount(this.open(reading, 1210)), node, "count");
-    if (this.kinds[this.at] === 170 && !this.startsNameOnNewLine()) {
-      this.take(170, reading, 1212);
-      node.outOf = this.adopt(this.readCount(this.open(reading, 1214)), node, "outOf");
+    node.count = this.adopt(this.readCount(this.open(reading, 1215)), node, "count");
+    if (this.kinds[this.at] === 171 && !this.startsNameOnNewLine()) {
+      this.take(171, reading, 1217);
+      node.outOf = this.adopt(this.readCount(this.open(reading, 1219)), node, "outOf");
     }
     switch (this.kinds[this.at]) {
       case 93:
-        this.take(93, reading, 1216);
+        this.take(93, reading, 1221);
         break;
-      case 127:
-        this.take(127, reading, 1217);
+      case 128:
+        this.take(128, reading, 1222);
         break;
       default:
         throw GIVEN_UP;
     }
-    node.subject = this.adopt(this.readSubject(this.open(reading, 1219)), node, "subject");
+    node.subject = this.adopt(this.readSubject(this.open(reading, 1224)), node, "subject");
     if (this.decideCountCriterion1() && !this.startsNameOnNewLine()) {
-      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1221)), node, "confidence");
+      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1226)), node, "confidence");
     }
     this.close(reading);
     return node;
@@ -4012,11 +4019,11 @@ export class Reader extends TreeReader {
   private decideCountCriterion1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 174:
+      case 175:
         switch (kinds[at + 1]) {
-          case 199:
+          case 200:
             switch (kinds[at + 2]) {
-              case 189:
+              case 190:
                 switch (kinds[at + 3]) {
                   case 14:
                     return true;
@@ -4046,26 +4053,26 @@ export class Reader extends TreeReader {
       subject: undefined,
       confidence: undefined,
     };
-    this.take(174, reading, 1223);
+    this.take(175, reading, 1228);
     switch (this.kinds[this.at]) {
       case 92:
-        this.take(92, reading, 1226);
+        this.take(92, reading, 1231);
         node.bound = this.taken();
         break;
-      case 146:
-        this.take(146, reading, 1227);
+      case 147:
+        this.take(147, reading, 1232);
         node.bound = this.taken();
         break;
       default:
         throw GIVEN_UP;
     }
-    node.share = this.adopt(this.readCount(this.open(reading, 1229)), node, "share");
-    this.take(189, reading, 1230);
-    this.take(170, reading, 1231);
-    this.take(93, reading, 1232);
-    node.subject = this.adopt(this.readSubject(this.open(reading, 1234)), node, "subject");
+    node.share = this.adopt(this.readCount(this.open(reading, 1234)), node, "share");
+    this.take(190, reading, 1235);
+    this.take(171, reading, 1236);
+    this.take(93, reading, 1237);
+    node.subject = this.adopt(this.readSubject(this.open(reading, 1239)), node, "subject");
     if (this.decideShareCriterion1() && !this.startsNameOnNewLine()) {
-      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1236)), node, "confidence");
+      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1241)), node, "confidence");
     }
     this.close(reading);
     return node;
@@ -4074,11 +4081,11 @@ export class Reader extends TreeReader {
   private decideShareCriterion1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 174:
+      case 175:
         switch (kinds[at + 1]) {
-          case 199:
+          case 200:
             switch (kinds[at + 2]) {
-              case 189:
+              case 190:
                 switch (kinds[at + 3]) {
                   case 14:
                     return true;
@@ -4107,13 +4114,13 @@ export class Reader extends TreeReader {
       subject: undefined,
       confidence: undefined,
     };
-    node.length = this.adopt(this.readCount(this.open(reading, 1239)), node, "length");
-    this.take(171, reading, 1240);
-    this.take(188, reading, 1241);
-    this.take(165, reading, 1242);
-    node.subject = this.adopt(this.readSubject(this.open(reading, 1244)), node, "subject");
+    node.length = this.adopt(this.readCount(this.open(reading, 1244)), node, "length");
+    this.take(172, reading, 1245);
+    this.take(189, reading, 1246);
+    this.take(166, reading, 1247);
+    node.subject = this.adopt(this.readSubject(this.open(reading, 1249)), node, "subject");
     if (this.decideRunCriterion1() && !this.startsNameOnNewLine()) {
-      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1246)), node, "confidence");
+      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1251)), node, "confidence");
     }
     this.close(reading);
     return node;
@@ -4122,11 +4129,11 @@ export class Reader extends TreeReader {
   private decideRunCriterion1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 174:
+      case 175:
         switch (kinds[at + 1]) {
-          case 199:
+          case 200:
             switch (kinds[at + 2]) {
-              case 189:
+              case 190:
                 switch (kinds[at + 3]) {
                   case 14:
                     return true;
@@ -4147,11 +4154,11 @@ export class Reader extends TreeReader {
   private readStatisticCriterion(reading: Reading): Made {
     let node: Made;
     switch (this.kinds[this.at]) {
-      case 52: case 62: case 72: case 81: case 108: case 147: case 196: case 199:
-        node = this.readSingleStatistic(this.open(reading, 1248));
+      case 52: case 62: case 72: case 81: case 109: case 148: case 197: case 200:
+        node = this.readSingleStatistic(this.open(reading, 1253));
         break;
       case 82:
-        node = this.readSpanStatistic(this.open(reading, 1249));
+        node = this.readSpanStatistic(this.open(reading, 1254));
         break;
       default:
         throw GIVEN_UP;
@@ -4173,14 +4180,14 @@ export class Reader extends TreeReader {
       range: undefined,
       confidence: undefined,
     };
-    node.statistic = this.adopt(this.readStatistic(this.open(reading, 1252)), node, "statistic");
-    if (this.kinds[this.at] === 170 && !this.startsNameOnNewLine()) {
-      this.take(170, reading, 1253);
+    node.statistic = this.adopt(this.readStatistic(this.open(reading, 1257)), node, "statistic");
+    if (this.kinds[this.at] === 171 && !this.startsNameOnNewLine()) {
+      this.take(171, reading, 1258);
     }
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 1255)), this.readWord(at));
-    node.range = this.adopt(this.readRange(this.open(reading, 1258)), node, "range");
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 1260)), this.readWord(at));
+    node.range = this.adopt(this.readRange(this.open(reading, 1263)), node, "range");
     if (this.decideSingleStatistic1() && !this.startsNameOnNewLine()) {
-      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1260)), node, "confidence");
+      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1265)), node, "confidence");
     }
     this.close(reading);
     return node;
@@ -4189,11 +4196,11 @@ export class Reader extends TreeReader {
   private decideSingleStatistic1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 174:
+      case 175:
         switch (kinds[at + 1]) {
-          case 199:
+          case 200:
             switch (kinds[at + 2]) {
-              case 189:
+              case 190:
                 switch (kinds[at + 3]) {
                   case 14:
                     return true;
@@ -4224,13 +4231,13 @@ export class Reader extends TreeReader {
       range: undefined,
       confidence: undefined,
     };
-    node.statistic = this.adopt(this.readSpan(this.open(reading, 1263)), node, "statistic");
-    this.take(170, reading, 1264);
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 1266)), this.readWord(at));
-    this.take(107, reading, 1268);
-    node.range = this.adopt(this.readRange(this.open(reading, 1270)), node, "range");
+    node.statistic = this.adopt(this.readSpan(this.open(reading, 1268)), node, "statistic");
+    this.take(171, reading, 1269);
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 1271)), this.readWord(at));
+    this.take(108, reading, 1273);
+    node.range = this.adopt(this.readRange(this.open(reading, 1275)), node, "range");
     if (this.decideSpanStatistic1() && !this.startsNameOnNewLine()) {
-      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1272)), node, "confidence");
+      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1277)), node, "confidence");
     }
     this.close(reading);
     return node;
@@ -4239,11 +4246,11 @@ export class Reader extends TreeReader {
   private decideSpanStatistic1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 174:
+      case 175:
         switch (kinds[at + 1]) {
-          case 199:
+          case 200:
             switch (kinds[at + 2]) {
-              case 189:
+              case 190:
                 switch (kinds[at + 3]) {
                   case 14:
                     return true;
@@ -4264,11 +4271,11 @@ export class Reader extends TreeReader {
   private readStatistic(reading: Reading): Made {
     let node: Made;
     switch (this.kinds[this.at]) {
-      case 52: case 72: case 81: case 108: case 147:
-        node = this.readSummary(this.open(reading, 1274));
+      case 52: case 72: case 81: case 109: case 148:
+        node = this.readSummary(this.open(reading, 1279));
         break;
-      case 62: case 196: case 199:
-        node = this.readPercentile(this.open(reading, 1275));
+      case 62: case 197: case 200:
+        node = this.readPercentile(this.open(reading, 1280));
         break;
       default:
         throw GIVEN_UP;
@@ -4288,23 +4295,23 @@ export class Reader extends TreeReader {
     };
     switch (this.kinds[this.at]) {
       case 52:
-        this.take(52, reading, 1278);
+        this.take(52, reading, 1283);
         node.name = this.taken();
         break;
       case 72:
-        this.take(72, reading, 1280);
+        this.take(72, reading, 1285);
         node.name = this.taken();
         break;
       case 81:
-        this.take(81, reading, 1279);
+        this.take(81, reading, 1284);
         node.name = this.taken();
         break;
-      case 108:
-        this.take(108, reading, 1282);
+      case 109:
+        this.take(109, reading, 1287);
         node.name = this.taken();
         break;
-      case 147:
-        this.take(147, reading, 1281);
+      case 148:
+        this.take(148, reading, 1286);
         node.name = this.taken();
         break;
       default:
@@ -4323,24 +4330,24 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       share: undefined,
     };
-    node.share = this.adopt(this.readCount(this.open(reading, 1285)), node, "share");
+    node.share = this.adopt(this.readCount(this.open(reading, 1290)), node, "share");
     switch (this.kinds[this.at]) {
-      case 178:
-        this.take(178, reading, 1287);
-        break;
       case 179:
-        this.take(179, reading, 1288);
+        this.take(179, reading, 1292);
         break;
       case 180:
-        this.take(180, reading, 1289);
+        this.take(180, reading, 1293);
         break;
       case 181:
-        this.take(181, reading, 1290);
+        this.take(181, reading, 1294);
+        break;
+      case 182:
+        this.take(182, reading, 1295);
         break;
       default:
         throw GIVEN_UP;
     }
-    this.take(15, reading, 1291);
+    this.take(15, reading, 1296);
     this.close(reading);
     return node;
   }
@@ -4354,9 +4361,9 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       share: undefined,
     };
-    this.take(82, reading, 1293);
-    node.share = this.adopt(this.readCount(this.open(reading, 1295)), node, "share");
-    this.take(189, reading, 1296);
+    this.take(82, reading, 1298);
+    node.share = this.adopt(this.readCount(this.open(reading, 1300)), node, "share");
+    this.take(190, reading, 1301);
     this.close(reading);
     return node;
   }
@@ -4377,40 +4384,40 @@ export class Reader extends TreeReader {
       confidence: undefined,
     };
     switch (this.kinds[this.at]) {
-      case 109: case 110:
+      case 110: case 111:
         switch (this.kinds[this.at]) {
-          case 109:
-            this.take(109, reading, 1304);
+          case 110:
+            this.take(110, reading, 1309);
             node.measure = this.taken();
             break;
-          case 110:
-            this.take(110, reading, 1305);
+          case 111:
+            this.take(111, reading, 1310);
             node.measure = this.taken();
             break;
           default:
             throw GIVEN_UP;
         }
-        this.take(149, reading, 1306);
+        this.take(150, reading, 1311);
         break;
-      case 148:
-        this.take(148, reading, 1300);
+      case 149:
+        this.take(149, reading, 1305);
         node.measure = this.taken();
         break;
       default:
         throw GIVEN_UP;
     }
-    this.take(170, reading, 1307);
-    this.take(157, reading, 1308);
-    node.share = this.adopt(this.readCount(this.open(reading, 1310)), node, "share");
-    this.take(189, reading, 1311);
-    this.take(53, reading, 1312);
-    this.take(170, reading, 1313);
-    node.first = this.reference(node, "first", (at = this.open(reading, 1315)), this.readWord(at));
-    this.take(156, reading, 1317);
-    node.second = this.reference(node, "second", (at = this.open(reading, 1319)), this.readWord(at));
-    node.range = this.adopt(this.readRange(this.open(reading, 1322)), node, "range");
+    this.take(171, reading, 1312);
+    this.take(158, reading, 1313);
+    node.share = this.adopt(this.readCount(this.open(reading, 1315)), node, "share");
+    this.take(190, reading, 1316);
+    this.take(53, reading, 1317);
+    this.take(171, reading, 1318);
+    node.first = this.reference(node, "first", (at = this.open(reading, 1320)), this.readWord(at));
+    this.take(157, reading, 1322);
+    node.second = this.reference(node, "second", (at = this.open(reading, 1324)), this.readWord(at));
+    node.range = this.adopt(this.readRange(this.open(reading, 1327)), node, "range");
     if (this.decideEllipseCriterion1() && !this.startsNameOnNewLine()) {
-      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1324)), node, "confidence");
+      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1329)), node, "confidence");
     }
     this.close(reading);
     return node;
@@ -4419,11 +4426,11 @@ export class Reader extends TreeReader {
   private decideEllipseCriterion1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 174:
+      case 175:
         switch (kinds[at + 1]) {
-          case 199:
+          case 200:
             switch (kinds[at + 2]) {
-              case 189:
+              case 190:
                 switch (kinds[at + 3]) {
                   case 14:
                     return true;
@@ -4456,17 +4463,17 @@ export class Reader extends TreeReader {
       confidence: undefined,
     };
     if (this.decideChangeCriterion1() && !this.startsNameOnNewLine()) {
-      node.statistic = this.adopt(this.readChangedStatistic(this.open(reading, 1328)), node, "statistic");
-      if (this.kinds[this.at] === 170 && !this.startsNameOnNewLine()) {
-        this.take(170, reading, 1329);
+      node.statistic = this.adopt(this.readChangedStatistic(this.open(reading, 1333)), node, "statistic");
+      if (this.kinds[this.at] === 171 && !this.startsNameOnNewLine()) {
+        this.take(171, reading, 1334);
       }
     }
-    node.metric = this.reference(node, "metric", (at = this.open(reading, 1331)), this.readWord(at));
-    node.movement = this.adopt(this.readMovement(this.open(reading, 1334)), node, "movement");
-    this.take(54, reading, 1335);
-    node.against = this.adopt(this.readAgainst(this.open(reading, 1337)), node, "against");
+    node.metric = this.reference(node, "metric", (at = this.open(reading, 1336)), this.readWord(at));
+    node.movement = this.adopt(this.readMovement(this.open(reading, 1339)), node, "movement");
+    this.take(54, reading, 1340);
+    node.against = this.adopt(this.readAgainst(this.open(reading, 1342)), node, "against");
     if (this.decideChangeCriterion2() && !this.startsNameOnNewLine()) {
-      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1339)), node, "confidence");
+      node.confidence = this.adopt(this.readConfidence(this.open(reading, 1344)), node, "confidence");
     }
     this.close(reading);
     return node;
@@ -4475,11 +4482,11 @@ export class Reader extends TreeReader {
   private decideChangeCriterion1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 52: case 72: case 81: case 82: case 108: case 147: case 199:
+      case 52: case 72: case 81: case 82: case 109: case 148: case 200:
         return true;
-      case 62: case 196:
+      case 62: case 197:
         switch (kinds[at + 1]) {
-          case 178: case 179: case 180: case 181:
+          case 179: case 180: case 181: case 182:
             return true;
           default:
             return false;
@@ -4492,11 +4499,11 @@ export class Reader extends TreeReader {
   private decideChangeCriterion2(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 174:
+      case 175:
         switch (kinds[at + 1]) {
-          case 199:
+          case 200:
             switch (kinds[at + 2]) {
-              case 189:
+              case 190:
                 switch (kinds[at + 3]) {
                   case 14:
                     return true;
@@ -4517,14 +4524,14 @@ export class Reader extends TreeReader {
   private readChangedStatistic(reading: Reading): Made {
     let node: Made;
     switch (this.kinds[this.at]) {
-      case 52: case 72: case 81: case 108: case 147:
-        node = this.readSummary(this.open(reading, 1341));
+      case 52: case 72: case 81: case 109: case 148:
+        node = this.readSummary(this.open(reading, 1346));
         break;
-      case 62: case 196: case 199:
-        node = this.readPercentile(this.open(reading, 1342));
+      case 62: case 197: case 200:
+        node = this.readPercentile(this.open(reading, 1347));
         break;
       case 82:
-        node = this.readSpan(this.open(reading, 1343));
+        node = this.readSpan(this.open(reading, 1348));
         break;
       default:
         throw GIVEN_UP;
@@ -4536,17 +4543,17 @@ export class Reader extends TreeReader {
   private readMovement(reading: Reading): Made {
     let node: Made;
     switch (this.kinds[this.at]) {
-      case 111: case 112:
-        node = this.readGain(this.open(reading, 1345));
+      case 112: case 113:
+        node = this.readGain(this.open(reading, 1350));
         break;
-      case 113: case 114:
-        node = this.readFall(this.open(reading, 1346));
-        break;
-      case 115:
-        node = this.readMove(this.open(reading, 1347));
+      case 114: case 115:
+        node = this.readFall(this.open(reading, 1351));
         break;
       case 116:
-        node = this.readStay(this.open(reading, 1348));
+        node = this.readMove(this.open(reading, 1352));
+        break;
+      case 117:
+        node = this.readStay(this.open(reading, 1353));
         break;
       default:
         throw GIVEN_UP;
@@ -4567,44 +4574,44 @@ export class Reader extends TreeReader {
       amount: undefined,
     };
     switch (this.kinds[this.at]) {
-      case 111:
-        this.take(111, reading, 1351);
-        break;
       case 112:
-        this.take(112, reading, 1353);
-        this.take(173, reading, 1354);
+        this.take(112, reading, 1356);
+        break;
+      case 113:
+        this.take(113, reading, 1358);
+        this.take(174, reading, 1359);
         break;
       default:
         throw GIVEN_UP;
     }
-    if ((this.kinds[this.at] === 174 || this.kinds[this.at] === 175) && !this.startsNameOnNewLine()) {
+    if ((this.kinds[this.at] === 175 || this.kinds[this.at] === 176) && !this.startsNameOnNewLine()) {
       switch (this.kinds[this.at]) {
-        case 174:
-          this.take(174, reading, 1357);
+        case 175:
+          this.take(175, reading, 1362);
           switch (this.kinds[this.at]) {
             case 92:
-              this.take(92, reading, 1360);
+              this.take(92, reading, 1365);
               node.bound = this.taken();
               break;
-            case 146:
-              this.take(146, reading, 1361);
+            case 147:
+              this.take(147, reading, 1366);
               node.bound = this.taken();
               break;
             default:
               throw GIVEN_UP;
           }
           break;
-        case 175:
-          this.take(175, reading, 1364);
+        case 176:
+          this.take(176, reading, 1369);
           node.noMore = true;
-          this.take(150, reading, 1365);
-          this.take(151, reading, 1366);
+          this.take(151, reading, 1370);
+          this.take(152, reading, 1371);
           break;
         default:
           throw GIVEN_UP;
       }
     }
-    node.amount = this.adopt(this.readQuantity(this.open(reading, 1368)), node, "amount");
+    node.amount = this.adopt(this.readQuantity(this.open(reading, 1373)), node, "amount");
     this.close(reading);
     return node;
   }
@@ -4621,44 +4628,44 @@ export class Reader extends TreeReader {
       amount: undefined,
     };
     switch (this.kinds[this.at]) {
-      case 113:
-        this.take(113, reading, 1371);
-        break;
       case 114:
-        this.take(114, reading, 1373);
-        this.take(173, reading, 1374);
+        this.take(114, reading, 1376);
+        break;
+      case 115:
+        this.take(115, reading, 1378);
+        this.take(174, reading, 1379);
         break;
       default:
         throw GIVEN_UP;
     }
-    if ((this.kinds[this.at] === 174 || this.kinds[this.at] === 175) && !this.startsNameOnNewLine()) {
+    if ((this.kinds[this.at] === 175 || this.kinds[this.at] === 176) && !this.startsNameOnNewLine()) {
       switch (this.kinds[this.at]) {
-        case 174:
-          this.take(174, reading, 1377);
+        case 175:
+          this.take(175, reading, 1382);
           switch (this.kinds[this.at]) {
             case 92:
-              this.take(92, reading, 1380);
+              this.take(92, reading, 1385);
               node.bound = this.taken();
               break;
-            case 146:
-              this.take(146, reading, 1381);
+            case 147:
+              this.take(147, reading, 1386);
               node.bound = this.taken();
               break;
             default:
               throw GIVEN_UP;
           }
           break;
-        case 175:
-          this.take(175, reading, 1384);
+        case 176:
+          this.take(176, reading, 1389);
           node.noMore = true;
-          this.take(150, reading, 1385);
-          this.take(151, reading, 1386);
+          this.take(151, reading, 1390);
+          this.take(152, reading, 1391);
           break;
         default:
           throw GIVEN_UP;
       }
     }
-    node.amount = this.adopt(this.readQuantity(this.open(reading, 1388)), node, "amount");
+    node.amount = this.adopt(this.readQuantity(this.open(reading, 1393)), node, "amount");
     this.close(reading);
     return node;
   }
@@ -4674,35 +4681,35 @@ export class Reader extends TreeReader {
       noMore: false,
       amount: undefined,
     };
-    this.take(115, reading, 1390);
-    if ((this.kinds[this.at] === 174 || this.kinds[this.at] === 175) && !this.startsNameOnNewLine()) {
+    this.take(116, reading, 1395);
+    if ((this.kinds[this.at] === 175 || this.kinds[this.at] === 176) && !this.startsNameOnNewLine()) {
       switch (this.kinds[this.at]) {
-        case 174:
-          this.take(174, reading, 1393);
+        case 175:
+          this.take(175, reading, 1398);
           switch (this.kinds[this.at]) {
             case 92:
-              this.take(92, reading, 1396);
+              this.take(92, reading, 1401);
               node.bound = this.taken();
               break;
-            case 146:
-              this.take(146, reading, 1397);
+            case 147:
+              this.take(147, reading, 1402);
               node.bound = this.taken();
               break;
             default:
               throw GIVEN_UP;
           }
           break;
-        case 175:
-          this.take(175, reading, 1400);
+        case 176:
+          this.take(176, reading, 1405);
           node.noMore = true;
-          this.take(150, reading, 1401);
-          this.take(151, reading, 1402);
+          this.take(151, reading, 1406);
+          this.take(152, reading, 1407);
           break;
         default:
           throw GIVEN_UP;
       }
     }
-    node.amount = this.adopt(this.readQuantity(this.open(reading, 1404)), node, "amount");
+    node.amount = this.adopt(this.readQuantity(this.open(reading, 1409)), node, "amount");
     this.close(reading);
     return node;
   }
@@ -4717,13 +4724,13 @@ export class Reader extends TreeReader {
       symmetric: false,
       amount: undefined,
     };
-    this.take(116, reading, 1406);
-    this.take(77, reading, 1407);
-    if (this.kinds[this.at] === 193 && !this.startsNameOnNewLine()) {
-      this.take(193, reading, 1409);
+    this.take(117, reading, 1411);
+    this.take(77, reading, 1412);
+    if (this.kinds[this.at] === 194 && !this.startsNameOnNewLine()) {
+      this.take(194, reading, 1414);
       node.symmetric = true;
     }
-    node.amount = this.adopt(this.readQuantity(this.open(reading, 1411)), node, "amount");
+    node.amount = this.adopt(this.readQuantity(this.open(reading, 1416)), node, "amount");
     this.close(reading);
     return node;
   }
@@ -4732,19 +4739,19 @@ export class Reader extends TreeReader {
     let node: Made;
     switch (this.decideAgainst1()) {
       case 0:
-        node = this.readAgainstUsual(this.open(reading, 1413));
+        node = this.readAgainstUsual(this.open(reading, 1418));
         break;
       case 1:
-        node = this.readAgainstBaseline(this.open(reading, 1414));
+        node = this.readAgainstBaseline(this.open(reading, 1419));
         break;
       case 2:
-        node = this.readAgainstLastSession(this.open(reading, 1415));
+        node = this.readAgainstLastSession(this.open(reading, 1420));
         break;
       case 3:
-        node = this.readAgainstSession(this.open(reading, 1416));
+        node = this.readAgainstSession(this.open(reading, 1421));
         break;
       case 4:
-        node = this.readAgainstBlock(this.open(reading, 1417));
+        node = this.readAgainstBlock(this.open(reading, 1422));
         break;
       default:
         throw GIVEN_UP;
@@ -4760,16 +4767,16 @@ export class Reader extends TreeReader {
         return 3;
       case 99:
         return 0;
-      case 157:
+      case 158:
         switch (kinds[at + 1]) {
           case 29:
             return 1;
-          case 152:
+          case 153:
             return 2;
           default:
             return -1;
         }
-      case 200:
+      case 201:
         return 4;
       default:
         return -1;
@@ -4784,7 +4791,7 @@ export class Reader extends TreeReader {
       $containerIndex: undefined,
       $cstNode: undefined,
     };
-    this.take(99, reading, 1421);
+    this.take(99, reading, 1426);
     this.close(reading);
     return node;
   }
@@ -4797,8 +4804,8 @@ export class Reader extends TreeReader {
       $containerIndex: undefined,
       $cstNode: undefined,
     };
-    this.take(157, reading, 1425);
-    this.take(29, reading, 1426);
+    this.take(158, reading, 1430);
+    this.take(29, reading, 1431);
     this.close(reading);
     return node;
   }
@@ -4811,9 +4818,9 @@ export class Reader extends TreeReader {
       $containerIndex: undefined,
       $cstNode: undefined,
     };
-    this.take(157, reading, 1430);
-    this.take(152, reading, 1431);
-    this.take(40, reading, 1432);
+    this.take(158, reading, 1435);
+    this.take(153, reading, 1436);
+    this.take(40, reading, 1437);
     this.close(reading);
     return node;
   }
@@ -4827,8 +4834,8 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       session: undefined,
     };
-    this.take(40, reading, 1434);
-    node.session = this.reference(node, "session", this.take(200, reading, 1436), this.takenText());
+    this.take(40, reading, 1439);
+    node.session = this.reference(node, "session", this.take(201, reading, 1441), this.takenText());
     this.close(reading);
     return node;
   }
@@ -4842,7 +4849,7 @@ export class Reader extends TreeReader {
       $cstNode: undefined,
       block: undefined,
     };
-    node.block = this.reference(node, "block", this.take(200, reading, 1439), this.takenText());
+    node.block = this.reference(node, "block", this.take(201, reading, 1444), this.takenText());
     this.close(reading);
     return node;
   }
@@ -4859,39 +4866,39 @@ export class Reader extends TreeReader {
       fullEffort: false,
       session: false,
     };
-    this.take(174, reading, 1442);
+    this.take(175, reading, 1447);
     switch (this.kinds[this.at]) {
       case 92:
-        this.take(92, reading, 1445);
+        this.take(92, reading, 1450);
         node.bound = this.taken();
         break;
-      case 146:
-        this.take(146, reading, 1446);
+      case 147:
+        this.take(147, reading, 1451);
         node.bound = this.taken();
         break;
       default:
         throw GIVEN_UP;
     }
-    node.count = this.adopt(this.readCount(this.open(reading, 1448)), node, "count");
+    node.count = this.adopt(this.readCount(this.open(reading, 1453)), node, "count");
     if (this.kinds[this.at] === 7 && !this.startsNameOnNewLine()) {
-      this.take(7, reading, 1450);
+      this.take(7, reading, 1455);
       node.fullEffort = true;
     }
     switch (this.kinds[this.at]) {
       case 59:
-        this.take(59, reading, 1452);
+        this.take(59, reading, 1457);
         break;
       case 89:
-        this.take(89, reading, 1453);
+        this.take(89, reading, 1458);
         break;
       default:
         throw GIVEN_UP;
     }
-    if (this.kinds[this.at] === 171 && !this.startsNameOnNewLine()) {
-      this.take(171, reading, 1456);
+    if (this.kinds[this.at] === 172 && !this.startsNameOnNewLine()) {
+      this.take(172, reading, 1461);
       node.session = true;
-      this.take(157, reading, 1457);
-      this.take(40, reading, 1458);
+      this.take(158, reading, 1462);
+      this.take(40, reading, 1463);
     }
     this.close(reading);
     return node;
@@ -4910,26 +4917,26 @@ export class Reader extends TreeReader {
       criteria: [],
     };
     switch (this.kinds[this.at]) {
-      case 62: case 196: case 199:
-        node.needed = this.adopt(this.readCount(this.open(reading, 1466)), node, "needed");
+      case 62: case 197: case 200:
+        node.needed = this.adopt(this.readCount(this.open(reading, 1471)), node, "needed");
         break;
-      case 161:
-        this.take(161, reading, 1464);
+      case 162:
+        this.take(162, reading, 1469);
         node.any = true;
         break;
-      case 167:
-        this.take(167, reading, 1462);
+      case 168:
+        this.take(168, reading, 1467);
         node.all = true;
         break;
       default:
         throw GIVEN_UP;
     }
-    this.take(170, reading, 1467);
-    this.take(185, reading, 1468);
+    this.take(171, reading, 1472);
+    this.take(186, reading, 1473);
     while (this.decideGroupCriterion1()) {
-      this.adoptOneOf(this.readCriterion(this.open(reading, 1470)), node, "criteria", node.criteria);
+      this.adoptOneOf(this.readCriterion(this.open(reading, 1475)), node, "criteria", node.criteria);
     }
-    this.take(186, reading, 1471);
+    this.take(187, reading, 1476);
     this.close(reading);
     return node;
   }
@@ -4937,7 +4944,7 @@ export class Reader extends TreeReader {
   private decideGroupCriterion1(): boolean {
     const { kinds, at } = this;
     switch (kinds[at]) {
-      case 52: case 62: case 72: case 81: case 82: case 108: case 109: case 110: case 147: case 148: case 161: case 167: case 174: case 196: case 199:
+      case 52: case 62: case 72: case 81: case 82: case 109: case 110: case 111: case 148: case 149: case 162: case 168: case 175: case 197: case 200:
         return true;
       default:
         return false;

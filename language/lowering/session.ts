@@ -136,6 +136,7 @@ function lowerMetricColumn({
   metric: reference,
   unit,
   positive,
+  sidesIn,
   spellings,
 }: MetricColumn): ColumnContentModel {
   const metric = resolved(reference);
@@ -155,6 +156,7 @@ function lowerMetricColumn({
     sides: meanings.flatMap(({ text, meaning }) =>
       isCategory(meaning) ? [] : [{ text, direction: directionModel(meaning) }],
     ),
+    sidesIn: sidesIn ?? null,
   };
 }
 

@@ -3,6 +3,7 @@
 import { nearest } from "../../shared/nearest.ts";
 import type { Column, ScoringInput, Source } from "../../shared/plan-model.ts";
 import { list, quote, type Report } from "./finding.ts";
+import { wantedHeaders } from "./table/find-header.ts";
 import type { Header } from "./table/header.ts";
 
 type Content<Kind> = Extract<Column["content"], { kind: Kind }>;
@@ -14,8 +15,13 @@ export interface Bound<Kind extends Column["content"]["kind"]> {
   readonly content: Content<Kind>;
 }
 
+/** `side` is the place of the column that names the side of each reading; null where there is none. */
+export interface BoundMetric extends Bound<"metric"> {
+  readonly side: number | null;
+}
+
 export interface Columns {
-  readonly metrics: readonly Bound<"metric">[];
+  readonly metrics: readonly BoundMetric[];
   readonly categories: readonly Bound<"category">[];
   readonly clubs: readonly Bound<"club">[];
   readonly blocks: readonly Bound<"block">[];
@@ -41,8 +47,8 @@ export function bindColumns(
   player: Owner,
   report: Report,
 ): Columns | undefined {
-  const names = [...source.columns.map((column) => column.header), source.orderedBy ?? []].flat();
-  const places = new Map([...new Set(names)].map((name) => [name, placeOf(name, header, source, report)]));
+  const names = wantedHeaders(source);
+  const places = new Map(names.map((name) => [name, placeOf(name, header, source, report)]));
   const handed = source.columns.filter(
     ({ content }) => content.kind === "metric" && content.positive?.handed === true,
   );
@@ -62,7 +68,10 @@ export function bindColumns(
   const order = source.orderedBy === null ? null : places.get(source.orderedBy);
   if ([...places.values()].includes(undefined) || order === undefined) return undefined;
   return {
-    metrics: bound.filter(isBound("metric")),
+    metrics: bound.filter(isBound("metric")).map((column) => {
+      const { sidesIn } = column.content;
+      return { ...column, side: sidesIn === null ? null : (places.get(sidesIn)?.index ?? null) };
+    }),
     categories: bound.filter(isBound("category")),
     clubs: bound.filter(isBound("club")),
     blocks: bound.filter(isBound("block")),

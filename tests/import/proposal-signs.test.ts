@@ -284,8 +284,21 @@ describe("amounts whose side stands in another column", () => {
     propose([{ path: "shots.csv", content: `Carry (m);Offline (m);Dir\n${rows}` }], { vocabulary }).text;
   const WARNING = '// settle: No number has a sign here, and column "Dir" names sides.';
 
-  test("are not to be read as if they were all on one side", () => {
-    expect(text("150;3.2;L\n151;4;R\n152;0;\n149;1;left\n")).toContain(WARNING);
+  test("may be read by it: that stands first to choose from", () => {
+    const found = text("150;3.2;L\n151;4;R\n152;0;\n149;1;left\n");
+    expect(found).toContain(WARNING);
+    expect(found.split("\n").filter((line) => line.includes('// column "Offline (m)"'))).toEqual([
+      '  // column "Offline (m)" is offline in m sides in "Dir"',
+      '  // column "Offline (m)" is offline in m positive right',
+      '  // column "Offline (m)" is offline in m positive left',
+    ]);
+    expect(found).not.toContain("Not read");
+  });
+
+  test("may be read by one in German", () => {
+    expect(text("150;3.2;links\n151;4;rechts\n152;0;-\n149;1;Links\n")).toContain(
+      'sides in "Dir" where "links" is left, "rechts" is right, "Links" is left\n',
+    );
   });
 
   test.each([

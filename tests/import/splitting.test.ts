@@ -165,6 +165,7 @@ test("texts for a side mean what the source says", () => {
           { text: "D", direction: { word: "right", sign: 1, handed: false } },
           { text: "g", direction: { word: "left", sign: -1, handed: false } },
         ],
+        sidesIn: null,
       }),
     ],
   });

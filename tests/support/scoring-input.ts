@@ -121,6 +121,7 @@ export function metricColumn(
     unit: UNITS[unit],
     positive: positive === undefined ? null : DIRECTIONS[positive],
     sides: [],
+    sidesIn: null,
   };
 }
 

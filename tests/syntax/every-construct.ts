@@ -126,6 +126,7 @@ source "Bay" {
   header row 2
   no reading is "n/a", "--"
   column "Carry" is carry in m
+  column "Miss" is offline in m sides in "Dir" where "li" is left
   column "Shape" is shape where "D" is draw, "F" is fade
   column "Club" is club where "7i" is 7-iron
   column "Day" is date as day-month-year

@@ -173,6 +173,7 @@ export type DrillwrightKeywordNames =
     | "shot"
     | "shots"
     | "shown"
+    | "sides"
     | "source"
     | "space"
     | "spaces"
@@ -1600,6 +1601,7 @@ export interface MetricColumn extends langium.AstNode {
     readonly $type: 'MetricColumn';
     metric: langium.Reference<Metric>;
     positive?: langium.Reference<Direction>;
+    sidesIn?: string;
     spellings: Array<Spelling>;
     unit?: langium.Reference<UnitName>;
 }
@@ -1608,6 +1610,7 @@ export const MetricColumn = {
     $type: 'MetricColumn',
     metric: 'metric',
     positive: 'positive',
+    sidesIn: 'sidesIn',
     spellings: 'spellings',
     unit: 'unit'
 } as const;
@@ -2370,7 +2373,7 @@ export function isSpan(item: unknown): item is Span {
     return reflection.isInstance(item, Span.$type);
 }
 
-/** What a text in a cell stands for: a side, or one of the names that a metric can be. Brackets around a number are `"()"`, a minus behind it is `"-"`. */
+/** What a text in a cell, or in the column of its sides, stands for: a side, or one of the names that a metric can be. Brackets around a number are `"()"`, a minus behind it is `"-"`. */
 export interface Spelling extends langium.AstNode {
     readonly $container: MetricColumn;
     readonly $type: 'Spelling';
@@ -4032,6 +4035,10 @@ export class DrillwrightAstReflection extends langium.AbstractAstReflection {
                 positive: {
                     name: MetricColumn.positive,
                     referenceType: Direction.$type,
+                    optional: true
+                },
+                sidesIn: {
+                    name: MetricColumn.sidesIn,
                     optional: true
                 },
                 spellings: {

@@ -3,7 +3,7 @@ import { oppositeOf } from "../../../shared/interval.ts";
 import type { Hand, Metric, ScoringInput, Source, Unit } from "../../../shared/plan-model.ts";
 import { formatReading } from "../../../shared/quantity.ts";
 import type { DataFinding } from "../../../shared/session-data.ts";
-import { type Bound, stateHand } from "../columns.ts";
+import { type BoundMetric, stateHand } from "../columns.ts";
 import { quote, type Report } from "../finding.ts";
 import type { TableRow } from "../table/table.ts";
 import { blankTest } from "./blank.ts";
@@ -17,8 +17,8 @@ const TENTHS = [1, 1e-1, 1e-2, 1e-3, 1e-4, 1e-5, 1e-6, 1e-7, 1e-8, 1e-9];
  * A function that reads one column's cell in a row and adds the reading to `values`, unless the metric has one there
  * already, and half of its last digit to `roundings`, both in SI. What cannot be read, or is not plausible, is reported; the latter is added all the same.
  */
-export function metricReader(column: Bound<"metric">, source: Source, input: ScoringInput, report: Report) {
-  const { metric: name, unit, positive, sides } = column.content;
+export function metricReader(column: BoundMetric, source: Source, input: ScoringInput, report: Report) {
+  const { metric: name, unit, positive, sides, sidesIn } = column.content;
   const metric = input.metrics.get(name);
   const { hand } = input.player;
   const directions = metric?.directions ?? [];
@@ -42,6 +42,19 @@ export function metricReader(column: Bound<"metric">, source: Source, input: Sco
   ): void => {
     let text = (cells[column.index] ?? "").trim();
     if (isBlank(text)) return;
+    if (column.side !== null && parseNumber(text, decimal, thousands) !== 0) {
+      const side = (cells[column.side] ?? "").trim();
+      if (!isBlank(side)) text = `${text} ${side}`;
+      else if (positive === null) {
+        complain(
+          "cell-unreadable",
+          line,
+          text,
+          `has no side in column ${quote(sidesIn ?? "")}; the reading is left unknown.`,
+        );
+        return;
+      }
+    }
     let reading = readCell(text, notation);
     if (reading === "unreadable") {
       text = plainText(text);

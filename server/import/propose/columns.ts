@@ -10,7 +10,7 @@ import { parseHeader } from "./header.ts";
 import { type Meaning, Meanings, type OtherKind } from "./meanings.ts";
 import { type Minus, type Profile, profileOf } from "./profile.ts";
 import { evidenceOf, linkedSigns, type Reading, settleSigns } from "./relations.ts";
-import { areAmounts, sideColumns } from "./side-columns.ts";
+import { areAmounts, type SideColumn, sideColumns } from "./side-columns.ts";
 import { linkText, sidesOf, signFor, statedDirection, unknownSides } from "./signs.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
@@ -27,6 +27,8 @@ export type ProposedMeaning =
     }
   | { readonly kind: "category"; readonly metric: string }
   | { readonly kind: Exclude<OtherKind, "exclusion"> }
+  /** It names the sides of amounts in another column. */
+  | { readonly kind: "sides" }
   | { readonly kind: "exclusion"; readonly texts: readonly string[] };
 
 export interface ProposedColumn {
@@ -44,6 +46,8 @@ export interface ProposedColumn {
   readonly says?: string | null;
   /** Two texts beside the numbers that stand for the two sides in `signs`, in a way that is not known. */
   readonly sideTexts: readonly string[];
+  /** A column that may name the sides of these amounts. */
+  readonly sidesIn: SideColumn | null;
   /** What marks numbers below zero where that is no minus in front, and for each side that may be positive the one it stands for. */
   readonly minus: { readonly text: Minus; readonly side: ReadonlyMap<string, string> } | null;
 }
@@ -73,7 +77,7 @@ export function proposeColumns(form: Form, vocabulary: Vocabulary, hand: Hand | 
   settleSigns(readings);
   const follows = followers(readings, drafts);
   const [sides] = sideColumns(form);
-  return drafts.map((draft) => {
+  const columns = drafts.map((draft): ProposedColumn => {
     const column = proposed(draft, { readings, follows, evidence, vocabulary, sides });
     return repeated.has(draft.header) && column.meaning !== null
       ? {
@@ -86,6 +90,12 @@ export function proposeColumns(form: Form, vocabulary: Vocabulary, hand: Hand | 
         }
       : column;
   });
+  const named = new Set(columns.flatMap(({ sidesIn }) => sidesIn?.header ?? []));
+  return columns.map((column) =>
+    column.meaning === null && named.has(column.header)
+      ? { ...column, meaning: { kind: "sides" }, reasons: ["its cells name sides"] }
+      : column,
+  );
 }
 
 /** The metrics by name, with what is known of their signs from headers and cells. */
@@ -137,8 +147,8 @@ interface TableFacts {
   readonly follows: ReadonlyMap<string, string>;
   readonly evidence: ReturnType<typeof evidenceOf>;
   readonly vocabulary: Vocabulary;
-  /** The header of a column that holds nothing but sides. */
-  readonly sides: string | undefined;
+  /** A column that holds nothing but sides. */
+  readonly sides: SideColumn | undefined;
 }
 
 function proposed(draft: Draft, table: TableFacts): ProposedColumn {
@@ -151,6 +161,7 @@ function proposed(draft: Draft, table: TableFacts): ProposedColumn {
     signs: [] as string[],
     units: [] as string[],
     sideTexts: [] as string[],
+    sidesIn: null as SideColumn | null,
     minus: null as ProposedColumn["minus"],
   };
   if (chosen === undefined || chosen.meaning.kind === "unread") {
@@ -252,22 +263,22 @@ function metricColumn(
   const minus = minusColumn(profile, metric, [positive ?? [], signs].flat());
   if (minus?.text === "()") settle.push("Do brackets around a number mean minus, as was taken?");
   const sideTexts = signs.length === 2 ? unknownSides(profile) : [];
-  if (
-    signs.length > 0 &&
+  const sidesIn =
     sides !== undefined &&
+    signs.length > 0 &&
     profile.sided === 0 &&
     areAmounts(profile.numbers) &&
     metric.directions.some(({ word }) => word === "left")
-  )
-    settle.push(
-      `No number has a sign here, and column ${quote(sides)} names sides. If they are those of these numbers, neither line below is right: write both into one cell, as in 3.2 L, in a copy of the table.`,
-    );
+      ? sides
+      : null;
   if (signs.length > 0) {
     confidence = "doubtful";
     settle.push(
-      sideTexts.length > 0
-        ? `Which sides are ${sideTexts.map(quote).join(" and ")}? Keep one of these lines.`
-        : `Which way is positive? ${follows.get(metric.name) ?? "The table does not tell."} Keep one of these lines${metric.directions.some(({ handed }) => handed) ? `; where the sign turns for left-handers, say ${handedWords(metric)}` : ""}.`,
+      sidesIn !== null
+        ? `No number has a sign here, and column ${quote(sidesIn.header)} names sides. Are they those of these numbers? Keep one of these lines, the first if they are.`
+        : sideTexts.length > 0
+          ? `Which sides are ${sideTexts.map(quote).join(" and ")}? Keep one of these lines.`
+          : `Which way is positive? ${follows.get(metric.name) ?? "The table does not tell."} Keep one of these lines${metric.directions.some(({ handed }) => handed) ? `; where the sign turns for left-handers, say ${handedWords(metric)}` : ""}.`,
     );
   }
   return {
@@ -279,6 +290,7 @@ function metricColumn(
     signs,
     units,
     sideTexts,
+    sidesIn,
     minus,
   };
 }

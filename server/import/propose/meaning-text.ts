@@ -2,7 +2,7 @@
 import { quote } from "../finding.ts";
 import type { ProposedColumn } from "./columns.ts";
 
-export function meaningText({ meaning, signs, units, says }: ProposedColumn): string {
+export function meaningText({ meaning, signs, units, sidesIn, says }: ProposedColumn): string {
   if (says) return says;
   if (meaning === null) return "";
   switch (meaning.kind) {
@@ -11,7 +11,7 @@ export function meaningText({ meaning, signs, units, says }: ProposedColumn): st
       const unit = units.length > 0 ? ` in ${units.join(" or ")}?` : stated;
       const side =
         signs.length > 0
-          ? `, positive ${signs.join(" or ")}?`
+          ? `,${sidesIn === null ? "" : ` sides in ${quote(sidesIn.header)}, or`} positive ${signs.join(" or ")}?`
           : meaning.positive === null
             ? ""
             : `, positive ${meaning.positive}`;

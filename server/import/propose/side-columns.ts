@@ -4,24 +4,32 @@ import type { Form } from "./form.ts";
 const SIDES: Readonly<Record<string, "left" | "right">> = {
   l: "left",
   left: "left",
+  li: "left",
   links: "left",
   r: "right",
   right: "right",
+  re: "right",
   rechts: "right",
 };
 const NEITHER = new Set(["", "-", "0", "c", "center", "centre", "middle", "straight"]);
 
-/** The headers of the columns in which every cell names a side or none, and both sides are named. */
-export function sideColumns({ names, rows }: Pick<Form, "names" | "rows">): string[] {
-  return names.filter((_, place) => {
-    const seen = new Set<string>();
+/** A column in which every cell names a side or none, and both sides are named. */
+export interface SideColumn {
+  readonly header: string;
+  /** What the texts in it mean. */
+  readonly sides: ReadonlyMap<string, "left" | "right">;
+}
+
+export function sideColumns({ names, rows }: Pick<Form, "names" | "rows">): SideColumn[] {
+  return names.flatMap((header, place) => {
+    const sides = new Map<string, "left" | "right">();
     for (const { cells } of rows) {
-      const text = (cells[place] ?? "").trim().toLowerCase();
-      const side = SIDES[text];
-      if (side !== undefined) seen.add(side);
-      else if (!NEITHER.has(text)) return false;
+      const text = (cells[place] ?? "").trim();
+      const side = SIDES[text.toLowerCase()];
+      if (side !== undefined) sides.set(text, side);
+      else if (!NEITHER.has(text.toLowerCase())) return [];
     }
-    return seen.size === 2;
+    return new Set(sides.values()).size === 2 ? [{ header, sides }] : [];
   });
 }
 

@@ -5,6 +5,7 @@ import type { ProposedColumn } from "./columns.ts";
 import type { Form } from "./form.ts";
 import { MOST_GROUPS } from "./groups.ts";
 import type { DeclaredSource } from "./project.ts";
+import type { SideColumn } from "./side-columns.ts";
 
 export interface ProposedSource {
   readonly name: string;
@@ -84,20 +85,21 @@ function writeSource({ name, form, columns, orderedBy, ...dates }: ProposedSourc
 }
 
 function writeColumn(
-  { header, meaning, settle, signs, units, sideTexts, minus, confidence }: ProposedColumn,
+  { header, meaning, settle, signs, units, sideTexts, sidesIn, minus, confidence }: ProposedColumn,
   { dateOrder, dateDoubt }: Pick<ProposedSource, "dateOrder" | "dateDoubt">,
 ): string[] {
-  if (meaning === null || meaning.kind === "order") return [];
+  if (meaning === null || meaning.kind === "order" || meaning.kind === "sides") return [];
   const start = `column ${textLiteral(header)} is`;
   const remarks = settle.map(settling);
   switch (meaning.kind) {
     case "metric": {
-      const tails =
+      const alone =
         sideTexts.length > 0
           ? whereSides(sideTexts, signs)
           : (signs.length > 0 ? signs : [meaning.positive]).map(
               (side) => `${positive(side)}${whereMinus(side, minus)}`,
             );
+      const tails = sidesIn === null ? alone : [bySides(sidesIn), ...alone];
       const symbols = units.length > 0 ? units : [meaning.unit.symbol];
       const lines = symbols.flatMap((unit) =>
         tails.map((tail) => `${start} ${meaning.metric}${inUnit(unit)}${tail}`),
@@ -141,6 +143,15 @@ function whereSides(
     [first, second],
     [second, first],
   ].map(([a = "", b = ""]) => ` where ${textLiteral(one)} is ${a}, ${textLiteral(other)} is ${b}`);
+}
+
+/** The sides stand in another column; what the language does not know of their texts is said. */
+function bySides({ header, sides }: SideColumn): string {
+  const spelled = [...sides]
+    .filter(([text, side]) => !side.startsWith(text.toLowerCase()))
+    .map(([text, side]) => `${textLiteral(text)} is ${side}`);
+  const where = spelled.length === 0 ? "" : ` where ${spelled.join(", ")}`;
+  return ` sides in ${textLiteral(header)}${where}`;
 }
 
 function positive(side: string | null): string {

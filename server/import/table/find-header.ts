@@ -16,7 +16,9 @@ export interface HeaderReading extends Parting {
 
 /** Every header the source speaks of, once. */
 export function wantedHeaders(source: Source): string[] {
-  const names = source.columns.map((column) => column.header);
+  const names = source.columns.flatMap(({ header, content }) =>
+    content.kind === "metric" && content.sidesIn !== null ? [header, content.sidesIn] : [header],
+  );
   return [...new Set(source.orderedBy === null ? names : [...names, source.orderedBy])];
 }
 
