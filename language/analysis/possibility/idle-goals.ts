@@ -97,7 +97,8 @@ function remarkOn(miss: Miss, demands: readonly Demand[], subject: BlockInPlan):
       ),
   );
   const conflict = isIdle ? findConflict(all, proposing, among, vocabulary) : undefined;
-  if (conflict === undefined) return undefined;
+  // Without the goal it is about a window that no shot can be inside, which is said there.
+  if (conflict === undefined || !conflict.demands.includes(miss)) return undefined;
   const others = conflict.demands.filter((asked) => "role" in asked);
   // That every plausible shot is on target is no reason against a target: it may be there for readings gone wrong.
   if ("subject" in goal && goal.subject.kind === "on-target" && others.length === 0) return undefined;

@@ -575,6 +575,40 @@ plan "Gate" {
   }
 }`,
   },
+  "that no shot is inside a window says nothing of other lines than the window": {
+    wrong: `
+window "Never" {
+  is «carry at least 150 yd and carry at most 140 yd»
+}
+
+plan "Gate" {
+  block "Start" {
+    12 shots
+    require inside "Never"
+    target start-direction within ±2°
+    success {
+      average club-path within ±2°
+    }
+  }
+}`,
+    code: "window-must-leave-shots",
+    says: ["No shot can be inside this window"],
+    right: `
+window "Rarely" {
+  is carry at least 150 yd and carry at most 150 yd
+}
+
+plan "Gate" {
+  block "Start" {
+    12 shots
+    require inside "Rarely"
+    target start-direction within ±2°
+    success {
+      average club-path within ±2°
+    }
+  }
+}`,
+  },
   "what a window at one level asks for is said in numbers": {
     wrong: `
 window "Junior" {
