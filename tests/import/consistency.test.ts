@@ -107,12 +107,15 @@ describe("a result lies between the least and the most that its parts allow", ()
     expect([found(4), found(4.001), found(3.999)]).toEqual([0, 1, 1]);
   });
 
-  test.each(["0 ± 0", "1 ± 1", "-1 ± 1", "1 ± 2"])("but a quotient by %s may be anything", (by) => {
-    const [b = "", off = ""] = by.split(" ± ");
-    const expression = { kind: "operation", operator: "/", left: named("a"), right: named("b") } as const;
-    const margins = { b: Number(off) };
-    expect(disagreements({ a: 6, b: Number(b), c: 1e9 }, margins, [{ name: "c", expression }])).toEqual([]);
-  });
+  test.each(["0 ± 0", "1 ± 1", "-1 ± 1", "1 ± 2", "0.1 ± 0.3", "-0.1 ± 0.3"])(
+    "but a quotient by %s may be anything",
+    (by) => {
+      const [b = "", off = ""] = by.split(" ± ");
+      const expression = { kind: "operation", operator: "/", left: named("a"), right: named("b") } as const;
+      const margins = { b: Number(off) };
+      expect(disagreements({ a: 6, b: Number(b), c: 1e9 }, margins, [{ name: "c", expression }])).toEqual([]);
+    },
+  );
 });
 
 function named(name: string): Expression {
