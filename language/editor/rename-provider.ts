@@ -24,7 +24,16 @@ import {
   TextEdit,
   type WorkspaceEdit,
 } from "vscode-languageserver";
-import { Block, type Document, isBlock, isDirection, isMetric, isPlan } from "../generated/tree/ast.ts";
+import {
+  Block,
+  type Document,
+  isBlock,
+  isCategory,
+  isDirection,
+  isMetric,
+  isParameter,
+  isPlan,
+} from "../generated/tree/ast.ts";
 import { isLibraryUri } from "../library/library.ts";
 import { NAMED_TYPES, type NamedType } from "../names/name-table.ts";
 import type { Names } from "../names/names.ts";
@@ -137,6 +146,14 @@ export class DrillwrightRenameProvider implements RenameProvider {
     if (isBlock(node)) {
       const plan = AstUtils.getContainerOfType(node, isPlan);
       return plan?.statements.filter(isBlock).filter((block) => block.name === name) ?? [];
+    }
+    if (isParameter(node)) {
+      const { $container: drill } = node;
+      return drill.parameters.filter((parameter) => parameter.name === name);
+    }
+    if (isCategory(node)) {
+      const { $container: metric } = node;
+      return metric.categories.filter((category) => category.name === name);
     }
     const type = NAMED_TYPES.find((named) => named === node.$type);
     if (type === undefined) return [];

@@ -181,6 +181,17 @@ describe("names that are taken", () => {
     await expect(word.rename("draw")).rejects.toThrow("already a direction word named `draw`");
   });
 
+  test("by another parameter of the drill, or another name that the metric can be", async () => {
+    const files = {
+      "a.drill":
+        'drill "Gate" (width: angle, hits: ratio) {\n  10 shots\n}\n\nmetric putt is one of holed, short\n',
+    };
+    const parameter = await behind("a.drill", "(wid", files);
+    await expect(parameter.rename("hits")).rejects.toThrow("already a parameter named `hits`");
+    const category = await behind("a.drill", "of hol", files);
+    await expect(category.rename("short")).rejects.toThrow("named `short`");
+  });
+
   test("elsewhere do not matter", async () => {
     const files = { "a.drill": 'player "A" {\n}\n', "b.drill": 'player "B" {\n}\n' };
     const editor = await behind("a.drill", 'player "A', files);

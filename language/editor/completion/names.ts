@@ -85,7 +85,7 @@ export class NameOffers {
       case UnitName.$type:
         return this.units(place);
       case Block.$type:
-        return this.offers(place, this.blocks(place), isText);
+        return this.offers(place, this.blocks(place, ruleOf(reference) === "AgainstBlock"), isText);
       case Category.$type:
         return this.offers(place, this.subjects.metric(place)?.categories ?? [], false);
       case "SideOrCategory": {
@@ -187,12 +187,19 @@ export class NameOffers {
     );
   }
 
-  /** The blocks that can be named: of the plan around the cursor, of the session's plan, of the plan of a gate. */
-  private blocks(place: Place): Block[] {
+  /**
+   * The blocks that can be named: of the plan around the cursor, of the session's plan, of the plan of a gate. A change is
+   * held against a block before the one around the cursor.
+   */
+  private blocks(place: Place, mustComeBefore: boolean): Block[] {
     const around = place.document.parseResult.value.declarations.findLast(
       ({ $cstNode }) => ($cstNode?.offset ?? 0) <= place.token.start,
     );
-    if (isPlan(around)) return around.statements.filter(isBlock);
+    if (isPlan(around)) {
+      const blocks = around.statements.filter(isBlock);
+      if (!mustComeBefore) return blocks;
+      return blocks.filter(({ $cstNode }) => ($cstNode?.end ?? 0) <= place.token.start);
+    }
     if (isSession(around)) return blocksOf(around.statements.find(isSessionPlan)?.plan);
     if (!isCurriculum(around)) return [];
     // The plan of a gate is named behind the block, so all blocks of the curriculum's plans are offered.
