@@ -6,6 +6,7 @@ import { type Circumstances, circumstancesOf } from "./circumstances.ts";
 import { areCompatible, becauseOf, fewestOf, worldOf } from "./conflict.ts";
 import { type Demand, demandsOf, proposeDemand } from "./demand.ts";
 import { named, relatedLines, since } from "./reasons.ts";
+import { namesImpossibleWindow } from "./window-conflicts.ts";
 
 /** A block that asks for more has other troubles than a line too many. */
 const MOST_DEMANDS = 50;
@@ -30,6 +31,8 @@ export function redundantLines(subject: BlockInPlan): Remark[] {
       );
     // That every plausible shot meets a line anyway is no reason against it: it may be there for readings gone wrong.
     if (!isImplied(others) || isImplied([])) continue;
+    // Anything follows from a window that no shot can be inside, which is said there.
+    if (others.some(({ condition }) => namesImpossibleWindow(condition, subject.vocabulary))) continue;
     left = left.filter((other) => other !== demand);
     remarks.push(remark(demand, fewestOf(others, isImplied), circumstances[0] as Circumstances, subject));
   }

@@ -586,6 +586,7 @@ plan "Gate" {
     12 shots
     require inside "Never"
     target start-direction within ±2°
+    target face-to-path within ±2°
     success {
       average club-path within ±2°
     }
@@ -603,6 +604,7 @@ plan "Gate" {
     12 shots
     require inside "Rarely"
     target start-direction within ±2°
+    target face-to-path within ±2°
     success {
       average club-path within ±2°
     }
