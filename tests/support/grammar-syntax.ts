@@ -21,8 +21,8 @@ const NAMED: Readonly<Record<string, string>> = {
   Condition: "condition",
   Range: "limit or range",
   Criterion: "goal",
-  Confidence: "[at number % confidence]",
-  Subject: "on target | with condition | inside window",
+  Confidence: "[at ⟨number⟩ % confidence]",
+  Subject: '(on target | with ⟨condition⟩ | (inside | outside) "window")',
   Expression: "formula",
   BlockKind: "[kind]",
 };
