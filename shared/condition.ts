@@ -1,6 +1,7 @@
-/** Conditions held against shots: shared by whoever names shots by them and whoever judges shots by them. */
+/** Conditions in words, and held against shots: shared by whoever names shots by them and whoever judges shots by them. */
 import { intervalOf, unitOf } from "./interval.ts";
 import type { Bounds, Condition, Hand, ShotTest } from "./plan-model.ts";
+import { writeBounds } from "./quantity.ts";
 import { type Interval, isInside, slackOf } from "./statistics/interval.ts";
 import { allOf, anyOf, not, type Truth } from "./truth.ts";
 
@@ -104,4 +105,20 @@ function windowQuestion(
 export function reading(values: Readings["values"], metric: string): number | undefined {
   const value = values[metric];
   return Number.isFinite(value) ? value : undefined;
+}
+
+/** A condition as a plan says it: `club-path within ±2° and carry at least 150 yd or …`. */
+export function writeCondition(condition: Condition): string {
+  return condition.anyOf.map(({ allOf }) => allOf.map(writeTest).join(" and ")).join(" or ");
+}
+
+function writeTest(test: ShotTest): string {
+  switch (test.kind) {
+    case "number":
+      return `${test.metric} ${writeBounds(test.bounds)}`;
+    case "category":
+      return `${test.metric} is ${test.categories.join(" or ")}`;
+    case "window":
+      return `${test.inside ? "inside" : "outside"} ${JSON.stringify(test.window)}`;
+  }
 }

@@ -27,6 +27,25 @@ test("what a drill says stands on the card, with its arguments", async () => {
   expect(stdout).toContain("<dd><bdi>Brush the grass a hand past the ball</bdi></dd>");
 });
 
+test("what the windows ask for stands on the card, for the clubs that are hit", async () => {
+  const windows = `window "Neutral" {
+  is club-path within 2° of 1° in-to-out
+  for driver is club-path within 3° of 2° in-to-out
+  for driver at level "first year" is club-path within 5° of 1° in-to-out
+}
+`;
+  const target = PLAN.replace("target start-direction within ±2°", 'target inside "Neutral"');
+  const asked = async (plan: string) =>
+    (await drillwright({}, ["card", "-"], { stdin: windows + plan })).stdout.match(
+      /<dt>&quot;Neutral&quot;<\/dt><dd><bdi>(.*?)<\/bdi>/,
+    )?.[1];
+  expect(await asked(target)).toBe("club-path within 2° of 1° in-to-out");
+  expect(await asked(target.replace("for 7-iron", "for driver"))).toBe(
+    "for driver at level &quot;first year&quot;: club-path within 5° of 1° in-to-out; for driver: club-path within 3° of 2° in-to-out",
+  );
+  expect(await asked(PLAN)).toBe(undefined);
+});
+
 test("a text that is piped in", async () => {
   const { code, stdout } = await drillwright({}, ["card", "-"], { stdin: PLAN });
   expect(code).toBe(0);

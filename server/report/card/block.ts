@@ -3,6 +3,7 @@ import type { Block, Criterion, Shots } from "../../../shared/plan-model.ts";
 import { html, type Markup, said } from "../html/markup.ts";
 import { groupHead } from "../sections/goal.ts";
 import { shotsInWords } from "../words.ts";
+import { windowsOf } from "./windows.ts";
 
 /** More boxes than this nobody ticks. */
 const MOST_BOXES = 60;
@@ -18,6 +19,7 @@ export function blockCard(block: Block, number: number): Markup {
     ["target", targets.map(({ text }) => withoutKeyword(text, "target"))],
     ["must hold", requirements.map(({ text }) => withoutKeyword(text, "require"))],
     ["leave out", leaveOut.map(({ text }) => text.replace(/^leave out shots where /, ""))],
+    ...windowsOf(block).map(([window, text]): [string, readonly string[]] => [window, [text]]),
     ["careful", cautions],
   ];
   return html`<section class="on-card">
