@@ -112,6 +112,15 @@ describe("a side is taken from", () => {
     expect(halfNamed).toEqual({ "Side (m)": "right or left?" });
   });
 
+  test("the cells in German, and the proposal says what they mean", () => {
+    const { text, open } = propose(
+      [{ path: "a.csv", content: "Carry (m);Seite (m)\n150;3 li\n151;4 re\n152;0\n153;1 li\n" }],
+      { vocabulary },
+    );
+    expect(text).toContain('  column "Seite (m)" is offline in m where "li" is left, "re" is right\n');
+    expect(open).toBe(2); // plan and player
+  });
+
   test("the coach, where the cells name the sides in words that are not known", () => {
     const content = table(
       [

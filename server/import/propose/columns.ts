@@ -11,7 +11,7 @@ import { type Meaning, Meanings, type OtherKind } from "./meanings.ts";
 import { type Minus, type Profile, profileOf } from "./profile.ts";
 import { evidenceOf, linkedSigns, type Reading, settleSigns } from "./relations.ts";
 import { areAmounts, type SideColumn, sideColumns } from "./side-columns.ts";
-import { linkText, sidesOf, signFor, statedDirection, unknownSides } from "./signs.ts";
+import { foreignSides, linkText, sidesOf, signFor, statedDirection, unknownSides } from "./signs.ts";
 import type { Vocabulary } from "./vocabulary.ts";
 
 export type Confidence = "sure" | "likely" | "doubtful";
@@ -46,6 +46,8 @@ export interface ProposedColumn {
   readonly says?: string | null;
   /** Two texts beside the numbers that stand for the two sides in `signs`, in a way that is not known. */
   readonly sideTexts: readonly string[];
+  /** Words for sides in the cells that the language does not have. */
+  readonly foreignSides: SideColumn["sides"];
   /** A column that may name the sides of these amounts. */
   readonly sidesIn: SideColumn | null;
   /** What marks numbers below zero where that is no minus in front, and for each side that may be positive the one it stands for. */
@@ -161,6 +163,7 @@ function proposed(draft: Draft, table: TableFacts): ProposedColumn {
     signs: [] as string[],
     units: [] as string[],
     sideTexts: [] as string[],
+    foreignSides: new Map() as SideColumn["sides"],
     sidesIn: null as SideColumn | null,
     minus: null as ProposedColumn["minus"],
   };
@@ -290,6 +293,7 @@ function metricColumn(
     signs,
     units,
     sideTexts,
+    foreignSides: sidesOf(profile, metric) === undefined ? base.foreignSides : foreignSides(profile, metric),
     sidesIn,
     minus,
   };

@@ -96,7 +96,8 @@ export class FileProposal {
     const text = this.#held.replace(/^\uFEFF/, "").replace(/\r\n?/g, "\n");
     const ends = this.#held.endsWith("\r") ? text.slice(0, -1) : text;
     this.#held = "";
-    const form = findForm(ends.slice(0, BEGINNING), isWhole, this.#isKnown);
+    const isTable = whyNoTable(text) === undefined;
+    const form = isTable ? findForm(ends.slice(0, BEGINNING), isWhole, this.#isKnown) : undefined;
     if (form !== undefined && isOnItsSide(form, this.#isKnown)) {
       this.problem = ON_ITS_SIDE;
       return;

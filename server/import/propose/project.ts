@@ -102,6 +102,7 @@ export function columnsBy(source: DeclaredSource, columns: readonly ProposedColu
       signs: [],
       units: [],
       sideTexts: [],
+      foreignSides: new Map(),
       sidesIn: null,
       minus: null,
     };

@@ -93,12 +93,14 @@ export class ProposalReader {
         ...source,
         name: source.known?.name ?? "",
         known: null,
-        columns: source.columns.map(({ header, meaning, signs, units, minus }) => [
+        columns: source.columns.map(({ header, meaning, signs, units, minus, foreignSides, sidesIn }) => [
           header,
           meaning,
           signs,
           units,
           minus?.text,
+          [...foreignSides],
+          sidesIn?.header,
         ]),
       });
       const known = sources.get(key);

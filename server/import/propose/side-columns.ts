@@ -1,7 +1,8 @@
 /** Columns that say nothing but a side, row by row, of amounts that stand in another column. */
 import type { Form } from "./form.ts";
 
-const SIDES: Readonly<Record<string, "left" | "right">> = {
+/** The words by which people name sides, whatever the language of plans has. */
+export const SIDES: Readonly<Record<string, "left" | "right">> = {
   l: "left",
   left: "left",
   li: "left",

@@ -5,6 +5,7 @@ import { quote } from "../finding.ts";
 import type { ParsedHeader } from "./header.ts";
 import type { Profile } from "./profile.ts";
 import type { Link, Reading } from "./relations.ts";
+import { SIDES } from "./side-columns.ts";
 import type { StatedSide } from "./stated-side.ts";
 
 /** The direction that a word in a header or a cell means, written out or cut short; undefined where that is not clear. */
@@ -34,7 +35,7 @@ export function sidesOf(
   { numbers, sides }: Profile,
   { directions }: Metric,
 ): (Direction | undefined)[] | undefined {
-  const found = sides.map((side) => directionOf(side, directions));
+  const found = sides.map((side) => directionOf(side, directions) ?? directionOf(SIDES[side], directions));
   let named = 0;
   for (const [row, number] of numbers.entries()) {
     if (number === undefined || number === 0) continue;
@@ -42,6 +43,12 @@ export function sidesOf(
     named++;
   }
   return named > 0 ? found : undefined;
+}
+
+/** The words beside the numbers that name a side, but not in the language of plans, and what they mean. */
+export function foreignSides({ sides }: Profile, { directions }: Metric): Map<string, "left" | "right"> {
+  const foreign = [...new Set(sides)].filter((side) => directionOf(side, directions) === undefined).sort();
+  return new Map(foreign.flatMap((text) => (SIDES[text] === undefined ? [] : [[text, SIDES[text]]])));
 }
 
 /** The two texts that stand beside the numbers; none where there are not just two, or numbers stand alone, too. */

@@ -85,7 +85,18 @@ function writeSource({ name, form, columns, orderedBy, ...dates }: ProposedSourc
 }
 
 function writeColumn(
-  { header, meaning, settle, signs, units, sideTexts, sidesIn, minus, confidence }: ProposedColumn,
+  {
+    header,
+    meaning,
+    settle,
+    signs,
+    units,
+    sideTexts,
+    foreignSides,
+    sidesIn,
+    minus,
+    confidence,
+  }: ProposedColumn,
   { dateOrder, dateDoubt }: Pick<ProposedSource, "dateOrder" | "dateDoubt">,
 ): string[] {
   if (meaning === null || meaning.kind === "order" || meaning.kind === "sides") return [];
@@ -97,7 +108,7 @@ function writeColumn(
         sideTexts.length > 0
           ? whereSides(sideTexts, signs)
           : (signs.length > 0 ? signs : [meaning.positive]).map(
-              (side) => `${positive(side)}${whereMinus(side, minus)}`,
+              (side) => `${positive(side)}${whereMinus(side, minus)}${spelled(foreignSides)}`,
             );
       const tails = sidesIn === null ? alone : [bySides(sidesIn), ...alone];
       const symbols = units.length > 0 ? units : [meaning.unit.symbol];
@@ -147,11 +158,13 @@ function whereSides(
 
 /** The sides stand in another column; what the language does not know of their texts is said. */
 function bySides({ header, sides }: SideColumn): string {
-  const spelled = [...sides]
-    .filter(([text, side]) => !side.startsWith(text.toLowerCase()))
-    .map(([text, side]) => `${textLiteral(text)} is ${side}`);
-  const where = spelled.length === 0 ? "" : ` where ${spelled.join(", ")}`;
-  return ` sides in ${textLiteral(header)}${where}`;
+  const foreign = [...sides].filter(([text, side]) => !side.startsWith(text.toLowerCase()));
+  return ` sides in ${textLiteral(header)}${spelled(foreign)}`;
+}
+
+function spelled(sides: Iterable<readonly [text: string, side: string]>): string {
+  const meanings = [...sides].map(([text, side]) => `${textLiteral(text)} is ${side}`);
+  return meanings.length === 0 ? "" : ` where ${meanings.join(", ")}`;
 }
 
 function positive(side: string | null): string {

@@ -7,6 +7,10 @@ const KINDS = {
   "a web page or XML, whatever its name says": ["<!doctype", "<html", "<table", "<body", "<?xml"],
 } as const;
 
+/** A list of mappings with a key on each line, alone or under a name. */
+const YAML =
+  /^(?:---[^\n]*\n)?(?:[\p{L}_][^:\n]*:[ \t]*\n)?[ \t]*- +[\p{L}_"'][^:\n]*:(?: [^\n]*)?\n[ \t]+[\p{L}_"'][^:\n]*:(?: |\n)/u;
+
 /** What a text is that is no table, and what to do instead, by its beginning; undefined where it may be one. */
 export function whyNoTable(text: string): string | undefined {
   const beginning = text.slice(0, 200).trimStart().toLowerCase();
@@ -14,6 +18,8 @@ export function whyNoTable(text: string): string | undefined {
     if (beginnings.some((start) => beginning.startsWith(start)))
       return `This is ${what}, not a table of text. Export the shots as CSV and name that file.`;
   }
+  if (YAML.test(text.slice(0, 2000).replace(/\r\n?/g, "\n")))
+    return "This is YAML, not a table of text. Export the shots as CSV or JSON and name that file.";
   return undefined;
 }
 
