@@ -39,10 +39,13 @@ test.each(["shots.csv", "shots.jsonl", "shots.ndjson.gz", "shots.TXT"])(
   },
 );
 
-test("the day of a time stamp is the session's, if it is only one", () => {
+test("the day of a time stamp is the session's; several days are several sessions", () => {
   const day = "Timestamp,Carry (m)\n2026-10-12 10:42,150\n2026-10-12 10:43,151\n";
   expect(sessionsIn(["a.csv", day])).toEqual(["a | - | 2026-10-12 | all | a.csv"]);
-  expect(sessionsIn(["a.csv", `${day}2026-10-13 10:43,151\n`])).toEqual(["a | - | - | all | a.csv"]);
+  expect(sessionsIn(["a.csv", `${day}2026-10-13 10:43,151\n`])).toEqual([
+    "a 2026-10-12 | - | 2026-10-12 | 2 | a.csv",
+    "a 2026-10-13 | - | 2026-10-13 | 1 | a.csv",
+  ]);
 });
 
 test("each player and day is one, and players are those of the project, however the table writes them", () => {

@@ -65,6 +65,16 @@ describe("by date", () => {
     expect(read.files[0]?.others).toBe(1);
   });
 
+  test("a time behind the date tells when the shot was hit, unless it is midnight, or another column is the time", () => {
+    const times = (...rows: string[]) => data("2026-10-12", null, ...rows).shots.map(({ time }) => time);
+    expect(times("12.10.2026 10:42", "12.10.2026", "2026-10-12 00:00")).toEqual([38520, null, null]);
+    const both = importTable("Day;At;Carry\n2026-10-12T09:00;10:42;150\n2026-10-12T09:01;;151\n", {
+      columns: [day(), column("At", { kind: "time" }), carry],
+      session: { date: "2026-10-12" },
+    });
+    expect(both.shots.map(({ time }) => time)).toEqual([38520, null]);
+  });
+
   test("day or month first is what the source says", () => {
     const days = ["10/12/2026", "12/10/2026", "12/11/2026"];
     expect(readings(data("2026-10-12", "day-month-year", ...days), "carry")).toEqual([151]);

@@ -221,7 +221,13 @@ export class HitReader {
         message: `${quote(text)} in column ${quote(header)} is no time of day such as 10:42 or 10:42:07; when the shot was hit is left unknown.`,
       });
     }
-    return null;
+    return this.#context.columns.times.length > 0 ? null : this.#timeOfDate(row);
+  }
+
+  /** Where no column is the time of day, it may stand behind the date. Midnight stands there where nothing was recorded. */
+  #timeOfDate({ cells }: TableRow): number | null {
+    const times = this.#context.columns.dates.map(({ index }) => clockOf(cells[index] ?? ""));
+    return times.find((time) => time !== undefined && time > 0) ?? null;
   }
 
   #exclusion(row: TableRow): string | null {

@@ -3,6 +3,8 @@
 import { oppositeOf, signOf } from "../../../shared/interval.ts";
 import type { Hand, Metric, Unit } from "../../../shared/plan-model.ts";
 import { clubLookup } from "../cells/clubs.ts";
+import { parseDate } from "../cells/date.ts";
+import { isBlank } from "../cells/number.ts";
 import { quote } from "../finding.ts";
 import { choose, type Draft, shareUnits } from "./choose.ts";
 import type { Form } from "./form.ts";
@@ -71,6 +73,7 @@ export function proposeColumns(form: Form, vocabulary: Vocabulary, hand: Hand | 
     return { place, header, parsed, profile, candidates, chosen: undefined, taken: undefined };
   });
   choose(drafts);
+  partByDay(drafts, form.rows);
   shareUnits(drafts);
   const seen = new Set<string>();
   const repeated = new Set(form.names.filter((name) => seen.has(name) || !seen.add(name)));
@@ -98,6 +101,21 @@ export function proposeColumns(form: Form, vocabulary: Vocabulary, hand: Hand | 
       ? { ...column, meaning: { kind: "sides" }, reasons: ["its cells name sides"] }
       : column,
   );
+}
+
+/**
+ * A column of dates with times is the date where it names several days, and neither a date nor a session stands in another
+ * column: the days are sessions.
+ */
+function partByDay(drafts: readonly Draft[], rows: Form["rows"]): void {
+  const kinds = drafts.map(({ chosen }) => chosen?.meaning.kind);
+  const time = drafts[kinds.indexOf("time")];
+  if (time?.chosen === undefined || kinds.includes("date") || kinds.includes("session")) return;
+  const texts = rows.map(({ cells }) => (cells[time.place] ?? "").trim()).filter((text) => !isBlank(text));
+  const days = texts.map((text) => parseDate(text)?.dayFirst ?? parseDate(text)?.monthFirst);
+  if (days.includes(undefined) || new Set(days).size < 2) return;
+  const reasons = [...time.chosen.reasons, "it names several days"];
+  time.chosen = { ...time.chosen, meaning: { kind: "date" }, reasons };
 }
 
 /** The metrics by name, with what is known of their signs from headers and cells. */

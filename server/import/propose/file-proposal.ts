@@ -284,6 +284,7 @@ function orderOf({ rows, decimal }: Form, columns: readonly ProposedColumn[]): s
   const readings = [
     { kind: "order", read: (text: string) => parseNumber(text, decimal) },
     { kind: "time", read: (text: string) => moment(text) ?? clockOf(text) },
+    { kind: "date", read: moment },
   ];
   for (const { kind, read } of readings) {
     const place = columns.findIndex(({ meaning }) => meaning?.kind === kind);
