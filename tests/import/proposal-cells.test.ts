@@ -89,6 +89,11 @@ test.each([
   ["HngTm", ["6.1", "5.2", "5.3"], "flight-time"],
   ["BckSpn", ["6100", "5200", "5300"], "nothing"],
   ["Strike L-R (mm)", ["6", "-5", "3"], "strike-side"],
+  ["Push/Pull (push +)", ["6", "-5", "3"], "start-direction"],
+  ["Launch L/R", ["6", "-5", "3"], "start-direction"],
+  ["Launch U/D", ["16", "15", "13"], "launch-angle"],
+  ["Draw+/Fade- (yd)", ["6", "-5", "3"], "curve"],
+  ["In to out (deg)", ["6", "-5", "3"], "club-path"],
   ["Strike H-L (mm)", ["6", "-5", "3"], "strike-height"],
 ])("%s is what people mean by it", (header, cells, name) => {
   expect(taken(header, cells).name).toBe(name);

@@ -81,6 +81,9 @@ describe("a side is taken from", () => {
     ["Attack (down = +)", "attack-angle", "down"],
     ["Face (open +)", "face-angle", "open"],
     ["Low point (cm, + ahead)", "low-point", "ahead"],
+    ["side_m_right_positive", "offline", "right"],
+    ["path_deg_positive_is_left", "club-path", "left"],
+    ["Start li(+)/re(-)", "start-direction", "left"],
   ])("the header %j", (header, metric, side) => {
     const { columns } = propose(
       [
@@ -133,6 +136,16 @@ describe("a side is taken from", () => {
     expect(text).toContain('// settle: Which sides are "d" and "g"? Keep one of these lines.');
     expect(text).toContain('// column "Side (m)" is offline in m where "d" is right, "g" is left\n');
     expect(text).toContain('// column "Side (m)" is offline in m where "d" is left, "g" is right\n');
+  });
+
+  test("the coach, where in or out alone may be where a path comes from, or where it goes", () => {
+    expect(sides(table([["Path (out +)", "club-path", plain(1)]], 3))).toEqual({
+      "Path (out +)": "right or left?",
+    });
+    const inOut = (value: number) => `${Math.abs(value).toFixed(1)} ${value < 0 ? "i" : "o"}`;
+    expect(
+      propose([{ path: "a.csv", content: table([["Path", "club-path", inOut]], 3) }], { vocabulary }).text,
+    ).toContain('// settle: Which sides are "i" and "o"? Keep one of these lines.');
   });
 
   test("no header that only looks so", () => {

@@ -24,7 +24,13 @@ const BRACKETS = /[([{]([^)\]}]*)[)\]}]/g;
 /** Reads headers such as `Club Speed (mph)`, `clubSpeed_mph`, `Path [deg, + = right]`, `Carry in m`, `Offline L-/R+`. */
 export function parseHeader(header: string): ParsedHeader {
   // The compatibility form of the ordinal sign, which people type for degrees, is the letter o.
-  const text = header.slice(0, LONGEST).replaceAll("º", "°").replace(FOOTNOTES, "").normalize("NFKC").trim();
+  const written = header
+    .slice(0, LONGEST)
+    .replaceAll("º", "°")
+    .replace(FOOTNOTES, "")
+    .normalize("NFKC")
+    .trim();
+  const text = withSides(written);
   const inBrackets = [...text.matchAll(BRACKETS)].map(([, content = ""]) => remarkOf(content));
   const outside = text.replace(BRACKETS, " ");
   const [name = "", ...rest] = outside.split(/[,;:]/);
@@ -36,16 +42,22 @@ export function parseHeader(header: string): ParsedHeader {
     statedSide(outside, false) ??
     statedSide(text.replace(/[()[\]{}]/g, " "), false) ?? { positive: undefined, negative: undefined };
   const stated = remarks.find((remark) => remark.unit !== undefined)?.unit ?? unit;
-  const written = [...words, ...behind.words].flatMap(writtenOut);
+  const said = [...words, ...behind.words].flatMap(writtenOut);
   const aside = inBrackets.flatMap((remark) => remark.words).flatMap(writtenOut);
-  const isSpeed = SPEEDS.has(stated) && ![...written, ...aside].includes("speed");
+  const isSpeed = SPEEDS.has(stated) && ![...said, ...aside].includes("speed");
   return {
-    words: written,
+    words: said,
     aside: isSpeed ? [...aside, "speed"] : aside,
     unit: stated,
     positive,
     negative,
   };
+}
+
+/** In names from programs, too, a side is a word of its own: `side_right_positive`. */
+function withSides(text: string): string {
+  const parted = text.replaceAll("_", " ");
+  return statedSide(text, false) === undefined && statedSide(parted, false) !== undefined ? parted : text;
 }
 
 /** The words of a phrase as a header's words are compared with it. */

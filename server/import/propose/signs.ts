@@ -8,6 +8,9 @@ import type { Link, Reading } from "./relations.ts";
 import { SIDES } from "./side-columns.ts";
 import type { StatedSide } from "./stated-side.ts";
 
+/** Of a path, these are where it comes from to some, and where it goes to others. */
+const EITHER_WAY = new Set(["i", "in", "o", "out"]);
+
 /** The direction that a word in a header or a cell means, written out or cut short; undefined where that is not clear. */
 export function directionOf(
   word: string | undefined,
@@ -16,6 +19,7 @@ export function directionOf(
   if (word === undefined || word === "") return undefined;
   const start = word.toLowerCase().replace(/\s+/g, "-");
   const meant = directions.filter((direction) => direction.word.startsWith(start));
+  if (EITHER_WAY.has(start) && meant.some(({ word }) => /-to-/.test(word))) return undefined;
   const exact = meant.find((direction) => direction.word === start);
   return exact ?? (meant.length === 1 ? meant[0] : undefined);
 }

@@ -7,7 +7,7 @@ export interface StatedSide {
   readonly negative: string | undefined;
 }
 
-const SIDE = String.raw`(?<side>(?<![\p{L}\p{N}]|\p{L}-)(?:in-to-out|out-to-in|in-out|out-in|left|right|up|down|in|out|open|closed|toe|heel|high|low|ahead|behind|before|after|draw|fade|push|pull|rechts|links|[lrudiocthab])(?![\p{L}\p{N}]|-\p{L}))`;
+const SIDE = String.raw`(?<side>(?<![\p{L}\p{N}]|\p{L}-)(?:in-to-out|out-to-in|in-out|out-in|left|right|up|down|in|out|open|closed|toe|heel|high|low|ahead|behind|before|after|draw|fade|push|pull|rechts|links|re|li|[lrudiocthab])(?![\p{L}\p{N}]|-\p{L}))`;
 const PLUS = String.raw`(?<plus>\+(?:ve\b)?(?!\s*\d)|\bpos(?:itive\b|\.|\b)|\bplus\b)`;
 const MINUS = String.raw`(?<minus>[-−–](?:ve\b|(?=\s*(?:=|is\b)))|(?<=(?:=|\bis)\s*)[-−–]|\bneg(?:ative\b|\.|\b)|\bminus\b)`;
 /** A dash may be a sign, or part the words of a name; one between two letters is a hyphen. */
@@ -20,6 +20,8 @@ const SAME_SIDES: Readonly<Record<string, string>> = {
   after: "ahead",
   rechts: "right",
   links: "left",
+  re: "right",
+  li: "left",
   "in-out": "in-to-out",
   "out-in": "out-to-in",
 };
