@@ -123,7 +123,7 @@ async function codedCopies(
         `${nameOfPath(path, cwd)} has no column that is known to hold players, so there is nothing to code. Rename its column to Player, or import it without --code-players.`,
       );
     }
-    for (const name of table.groups.players) codes.codeOf(name);
+    const named = [...table.groups.players].filter((name) => codes.codeOf(name) !== name.trim());
     const copy = copyPath(path);
     assertNewFile(copy, paths, options.force, cwd);
     const other = tables.find((each) => each.copy === copy);
@@ -132,14 +132,17 @@ async function codedCopies(
         `${nameOfPath(other.path, cwd)} and ${nameOfPath(path, cwd)} would both be copied to ${nameOfPath(copy, cwd)}. Import one after the other, and rename a copy between.`,
       );
     }
-    tables.push({ path, copy, table });
+    tables.push({ path, copy, table, hasNames: named.length > 0 });
   }
   writeKey(place, codes, cwd); // first: a copy without its key is worth nothing
-  for (const { path, copy, table } of tables) {
+  for (const { path, copy, table, hasNames } of tables) {
     const coded = new CodedCopy(table.form, table.columns, codes);
     await writeCopy(path, copy, coded, cwd, watcher);
+    const [name, copyName] = [nameOfPath(path, cwd), nameOfPath(copy, cwd)];
     notes.push(
-      `${nameOfPath(copy, cwd)} has codes for names. ${nameOfPath(path, cwd)} still has the names: keep it out of the repository.`,
+      hasNames
+        ? `${copyName} has codes for names. ${name} still has the names: keep it out of the repository.`
+        : `${name} has codes for its players already, and so has ${copyName}.`,
     );
     if (coded.thinned.length > 0) {
       notes.push(

@@ -227,6 +227,11 @@ test.each([
   [["import", "empty.csv"], 4, "The file is empty."],
   [["import", "book.xlsx"], 4, "workbook"],
   [["import", "a.csv", "--code-players"], 2, "no column that is known to hold players"],
+  [
+    ["import", "a.csv", "--key", "team.csv"],
+    2,
+    "--key is about codes for players: give --code-players, too.",
+  ],
 ])("%j is told what is wrong", async (words, code, message) => {
   const files = {
     "a.csv": TABLE,
@@ -302,6 +307,15 @@ P-01,,,P-01 Monday,Gate,12.512345678,150
 P-01,,,P-01 Monday,Gate,13,151
 P-02,,,with P-02,Gate,,152
 `);
+  });
+
+  test("that are there already stay, and no names are spoken of", async () => {
+    const table = "Player,Carry (m)\nP-07,150\nP-12,151\n";
+    const folder = folderWith({ "a.csv": table });
+    const { stderr } = await drillwright(folder, ["import", "a.csv", "--code-players"]);
+    expect(stderr).toContain("a.csv has codes for its players already, and so has a-coded.csv.");
+    expect(stderr).toContain("player-key.csv tells which code is whose. It has 0 players.");
+    expect(readFileSync(join(folder, "a-coded.csv"), "utf8")).toBe(table);
   });
 
   test("leave readings as they are where players are numbers", async () => {

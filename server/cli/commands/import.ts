@@ -1,6 +1,8 @@
 import { EXIT_CODES } from "../../../shared/exit-codes.ts";
 import { defineCommand, UsageError } from "../command.ts";
 
+const KEY_FILE = "player-key.csv";
+
 export const importTables = defineCommand({
   summary: "Propose a source and sessions for tables of shots.",
   operands: { usage: "FILE ...", least: 1, most: Infinity },
@@ -31,7 +33,7 @@ export const importTables = defineCommand({
     key: {
       kind: "text",
       placeholder: "FILE",
-      default: "player-key.csv",
+      default: KEY_FILE,
       meaning: "Where the key to the codes is kept.",
     },
   },
@@ -46,6 +48,9 @@ export const importTables = defineCommand({
   async run({ operands, options, errorPalette }, io) {
     if (options.force && options.output === undefined && !options["code-players"]) {
       throw new UsageError("--force is about files that are written: give --output, too.");
+    }
+    if (options.key !== KEY_FILE && !options["code-players"]) {
+      throw new UsageError("--key is about codes for players: give --code-players, too.");
     }
     const { importInto } = await import("../import-tables.ts");
     const { proposal, notes } = await importInto(
