@@ -30,6 +30,12 @@ describe("of the shots hit", () => {
     });
   });
 
+  test("numbers that are less than a step apart are told as finely as the difference", () => {
+    expect(judge(`carry loses no more than 4 yd against ${HERE}`, [149.4], [149.8]).observed).toBe(
+      `average 149.4 yd over 1 shot; average 149.8 yd over 1 shot in ${HERE}; 0.4 yd less`,
+    );
+  });
+
   const was = [150, 150, 150];
   test.each([
     [`carry gains 5 yd against ${HERE}`, [155], "met", "5 yd more"],

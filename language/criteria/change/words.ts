@@ -85,7 +85,7 @@ export function scaleOf(
     ? { ...declared, directions: [] }
     : inTheWordsOf(directionsOf(movement), declared);
   if (measure === "share") return { metric: shown, unit: declared.unit, hand, limits: [] };
-  const scale = { metric: shown, unit: movement.amount.unit, hand, limits: [movement.amount.value] };
+  const scale = { metric: shown, unit: movement.amount.unit, hand, limits: [movement.amount.value, 0] };
   const metricShown = effect === undefined ? shown : fineEnough([Math.abs(effect)], scale);
   return { ...scale, metric: metricShown, limits: [] };
 }
