@@ -1,14 +1,13 @@
 /** Which lines of what comes next can be the one that is taken, whatever the verdicts. */
 import { AstUtils } from "langium";
 import type { Verdict } from "../../shared/score-report.ts";
+import { VERDICTS } from "../../shared/verdict.ts";
 import { verdictOfAll } from "../criteria/verdict.ts";
 import { type Block, isBlock, isCriterion, isPlan, type Next, type NextStep } from "../generated/tree/ast.ts";
 import { mayHaveGoals } from "./gate-must-have-goals.ts";
 
 /** More cases than are looked at. */
 const MOST_CASES = 5000;
-
-const VERDICTS: readonly Verdict[] = ["met", "missed", "undecided", "not-measured"];
 
 export interface Standing {
   /** Whether some verdicts make it hold. */

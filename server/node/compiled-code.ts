@@ -48,9 +48,9 @@ export function requireCompiled(path: string, purpose: string): Exports {
   const late = new Map<string, Exports>();
   const load = (name: string): unknown => {
     if (!name.endsWith(".late.cjs")) return plain(name);
-    const script = late.get(name) ?? requireCompiled(plain.resolve(name), purpose);
-    late.set(name, script);
-    return script;
+    const loaded = late.get(name) ?? requireCompiled(plain.resolve(name), purpose);
+    late.set(name, loaded);
+    return loaded;
   };
   script.runInThisContext()(exported.exports, Object.assign(load, plain), exported, path, dirname(path));
   return exported.exports;

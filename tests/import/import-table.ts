@@ -1,5 +1,6 @@
 /** Imports one table in the words of a test: text in, shots and findings out. */
 
+import { expect } from "vitest";
 import type { Column, Source } from "../../shared/plan-model.ts";
 import type { DataFinding, SessionData } from "../../shared/session-data.ts";
 import { type Stated, scoringInput, source } from "../support/scoring-input.ts";
@@ -31,6 +32,14 @@ export function readings({ shots }: SessionData, metric: string, factor = 1): (n
     const value = values[metric];
     return value === undefined ? undefined : Number((value / factor).toPrecision(9));
   });
+}
+
+/** Two shots, of 1.5° to the left and 150 m and of 2° to the right and 151.25 m, at these lines, and nothing to be said of them. */
+export function expectBothShots(data: SessionData, lines: readonly number[]): void {
+  expect(readings(data, "club-path", Math.PI / 180)).toEqual([-1.5, 2]);
+  expect(readings(data, "carry")).toEqual([150, 151.25]);
+  expect(data.shots.map(({ row }) => row.line)).toEqual(lines);
+  expect(data.findings).toEqual([]);
 }
 
 /** Findings as `severity code line column`, for tests that expect a finding but not its words. */

@@ -1,13 +1,12 @@
 /** JSON in which a shot is a list, and the names stand once. */
 import { expect, test } from "vitest";
 import { column, metricColumn } from "../support/scoring-input.ts";
-import { importTable, readings } from "./import-table.ts";
+import { expectBothShots, importTable } from "./import-table.ts";
 
 const columns = [
   column("Path", metricColumn("club-path", "°", "right")),
   column("Carry", metricColumn("carry", "m")),
 ];
-const DEGREE = Math.PI / 180;
 
 test.each([
   ["the first list names the columns", '[["Path", "Carry"],\n[-1.5, 150],\n[2, 151.25]]', [2, 3]],
@@ -23,11 +22,7 @@ test.each([
     [1, 1],
   ],
 ])("%s", (_, text, lines) => {
-  const data = importTable(text, { columns });
-  expect(readings(data, "club-path", DEGREE)).toEqual([-1.5, 2]);
-  expect(readings(data, "carry")).toEqual([150, 151.25]);
-  expect(data.shots.map(({ row }) => row.line)).toEqual(lines);
-  expect(data.findings).toEqual([]);
+  expectBothShots(importTable(text, { columns }), lines);
 });
 
 test("a list that ends early leaves readings unknown, one that is too long is no shot", () => {

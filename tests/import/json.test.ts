@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { column, metricColumn } from "../support/scoring-input.ts";
-import { importTable, outline, readings } from "./import-table.ts";
+import { expectBothShots, importTable, outline, readings } from "./import-table.ts";
 
 const columns = [
   column("club.path", metricColumn("club-path", "°", "right")),
@@ -19,11 +19,7 @@ describe("JSON is a table whose columns are its keys", () => {
     ],
     ["a key with a point", '[{"club.path": -1.5, "carry": 150},\n{"carry": 151.25, "club.path": 2}]', [1, 2]],
   ])("%s", (_, text, lines) => {
-    const data = importTable(text, { columns });
-    expect(readings(data, "club-path", DEGREE)).toEqual([-1.5, 2]);
-    expect(readings(data, "carry")).toEqual([150, 151.25]);
-    expect(data.shots.map(({ row }) => row.line)).toEqual(lines);
-    expect(data.findings).toEqual([]);
+    expectBothShots(importTable(text, { columns }), lines);
   });
 
   test.each([
@@ -36,11 +32,7 @@ describe("JSON is a table whose columns are its keys", () => {
       [1, 1],
     ],
   ])("columns: %s", (_, text, lines) => {
-    const data = importTable(text, { columns });
-    expect(readings(data, "club-path", DEGREE)).toEqual([-1.5, 2]);
-    expect(readings(data, "carry")).toEqual([150, 151.25]);
-    expect(data.shots.map(({ row }) => row.line)).toEqual(lines);
-    expect(data.findings).toEqual([]);
+    expectBothShots(importTable(text, { columns }), lines);
   });
 
   test("columns that are not equally long, or not of the same rows, are one error", () => {

@@ -1,7 +1,7 @@
 /** How something moved, in everyday words: `against last session`, `carry is 5 yd more than "Base"`, `carry +5 yd`. */
 import type { Recogniser } from "../slip.ts";
 import { rangeOf, type Token } from "../tokens.ts";
-import { amountAt, isWord, nearby, rewrite, wordsOf } from "./nearby.ts";
+import { amountAt, isWord, lastOf, nearby, rewrite, wordsOf } from "./nearby.ts";
 
 /** What is said behind `against`, and what it is called here. */
 const AGAINST: readonly (readonly [said: RegExp, meant: string])[] = [
@@ -21,7 +21,7 @@ export const againstWhat: Recogniser = (misfit) => {
   for (const [phrase, text] of AGAINST) {
     const match = phrase.exec(wordsOf(said))?.[0];
     if (match === undefined || match === text) continue;
-    const last = said[match.split(" ").length - 1] as Token;
+    const last = lastOf(match, said);
     return rewrite(`\`${match}\` is \`${text}\` here.`, first, last, text);
   }
   return undefined;
@@ -74,7 +74,7 @@ export const noChange: Recogniser = (misfit) => {
   const falls = /^(?:fall|drop|decrease|shrink|lose)s?$/.test(match.groups?.verb ?? "");
   const rises = /^(?:rise|grow|increase|gain)s?$/.test(match.groups?.verb ?? "");
   if (!falls && !rises) return undefined;
-  const last = line[match[0].split(" ").length - 1] as Token;
+  const last = lastOf(match[0], line);
   const text = `${falls ? "loses" : "gains"} no more than`;
   return {
     message: `How little it may move is said with an amount: \`${metric.image} ${text} … against …\`.`,
@@ -92,7 +92,7 @@ export const sameAsBefore: Recogniser = (misfit) => {
   );
   const [first] = said;
   if (first === undefined || match === null) return undefined;
-  const last = said[match[0].split(" ").length - 1] as Token;
+  const last = lastOf(match[0], said);
   return {
     message: "How little it may move is said with an amount: `stays within … against …`.",
     range: rangeOf(first, last),

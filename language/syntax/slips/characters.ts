@@ -2,9 +2,8 @@
 
 import type { Misfit, Recogniser } from "../slip.ts";
 import { SLIP } from "../slip-tokens.ts";
-import { excerpt, lastOfLine, nameOf, rangeOf, shown, type Token, touch } from "../tokens.ts";
-
-const typeOf = (token: Token | undefined) => (token === undefined ? undefined : nameOf(token.tokenType));
+import { excerpt, lastOfLine, rangeOf, shown, type Token, touch } from "../tokens.ts";
+import { rewrite, typeOf } from "./nearby.ts";
 
 /** Marks of a table and what they are called. */
 const MARKS: Readonly<Record<string, string>> = {
@@ -23,12 +22,7 @@ const MARKS: Readonly<Record<string, string>> = {
 export const markByItself: Recogniser = ({ token, expected }) => {
   const name = token && MARKS[token.image.replace(/^"(.*)"$/s, "$1")];
   if (token === undefined || name === undefined || !expected.includes(name)) return undefined;
-  const range = rangeOf(token);
-  return {
-    message: `A mark is called by its name: \`${name}\`.`,
-    range,
-    fixes: [{ title: `Write ${name}`, edits: [{ range, newText: name }] }],
-  };
+  return rewrite(`A mark is called by its name: \`${name}\`.`, token, token, name);
 };
 
 export const unclosedText: Recogniser = ({ token }) => {
@@ -50,11 +44,8 @@ export const otherQuotationMarks: Recogniser = ({ token }) => {
     .replace(/^.|[”“‟„«»‘’'"]$/gu, "")
     .trim()
     .replaceAll('"', "'")}"`;
-  return {
-    message: `Texts stand in straight double quotation marks: write ${excerpt(text)}.`,
-    range: rangeOf(token),
-    fixes: [{ title: `Write ${excerpt(text)}`, edits: [{ range: rangeOf(token), newText: text }] }],
-  };
+  const message = `Texts stand in straight double quotation marks: write ${excerpt(text)}.`;
+  return rewrite(message, token, token, text);
 };
 
 export const unclosedComment: Recogniser = ({ token }) => {
@@ -87,33 +78,19 @@ export const comparison: Recogniser = ({ slip, token, index, expected }) => {
   if (token === undefined || words === undefined) return undefined;
   if (!expected.includes(words.split(" ", 1)[0] ?? "")) return undefined; // no limit can stand here
   const newText = inPlaceOf(token, words, slip.tokens[index - 1], slip.tokens[index + 1]);
-  return {
-    message: `\`${token.image}\` is said in words: write \`${words}\`.`,
-    range: rangeOf(token),
-    fixes: [{ title: `Write ${words}`, edits: [{ range: rangeOf(token), newText }] }],
-  };
+  return rewrite(`\`${token.image}\` is said in words: write \`${words}\`.`, token, token, newText);
 };
 
 /** `70 percent of shots`. */
 export const percentInWords: Recogniser = ({ token, expected }) => {
   if (token?.image !== "percent" || !expected.includes("%")) return undefined;
-  const range = rangeOf(token);
-  return {
-    message: "A share of shots is written with the sign: `70 % of shots`.",
-    range,
-    fixes: [{ title: "Write %", edits: [{ range, newText: "%" }] }],
-  };
+  return rewrite("A share of shots is written with the sign: `70 % of shots`.", token, token, "%");
 };
 
 /** `45º` and `45˚`: an ordinal and a ring for the sign of degrees. */
 export const degreeSign: Recogniser = ({ token }) => {
   if (token === undefined || !/^[\u00BA\u02DA]$/.test(token.image)) return undefined;
-  const range = rangeOf(token);
-  return {
-    message: "This character only looks like the sign of degrees: write °.",
-    range,
-    fixes: [{ title: "Write °", edits: [{ range, newText: "°" }] }],
-  };
+  return rewrite("This character only looks like the sign of degrees: write °.", token, token, "°");
 };
 
 /** `from 10.30` for a time. */
@@ -121,12 +98,7 @@ export const timeWithPoint: Recogniser = ({ token, expected }) => {
   if (token === undefined || !expected.includes("TIME") || !/^\d{1,2}\.\d{2}$/.test(token.image))
     return undefined;
   const text = token.image.replace(".", ":");
-  const range = rangeOf(token);
-  return {
-    message: `A time has a colon: ${text}.`,
-    range,
-    fixes: [{ title: `Write ${text}`, edits: [{ range, newText: text }] }],
-  };
+  return rewrite(`A time has a colon: ${text}.`, token, token, text);
 };
 
 const POWERS: Readonly<Record<string, string>> = { "2": "²", "3": "³" };
@@ -138,12 +110,7 @@ export const power: Recogniser = ({ slip: { tokens }, index, token }) => {
   if (token?.image !== "^" || typeOf(unit) !== "WORD" || !unit || !number || raised === undefined)
     return undefined;
   const text = unit.image + raised;
-  const range = rangeOf(unit, number);
-  return {
-    message: `A power is part of its unit: \`${text}\`.`,
-    range,
-    fixes: [{ title: `Write ${text}`, edits: [{ range, newText: text }] }],
-  };
+  return rewrite(`A power is part of its unit: \`${text}\`.`, unit, number, text);
 };
 
 /** `2,5°` for 2.5°, and `1,200 rpm` for 1200 rpm. */

@@ -83,6 +83,11 @@ export function wordsOf(line: readonly Token[]): string {
   return line.map(({ image }) => image).join(" ");
 }
 
+/** The last token of what was found at the beginning of their words. */
+export function lastOf(found: string, line: readonly Token[]): Token {
+  return line[found.split(" ").length - 1] as Token;
+}
+
 /** As they were written, those that touch without a space between. */
 export function asWritten(line: readonly Token[]): string {
   return line

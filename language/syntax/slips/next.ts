@@ -1,10 +1,9 @@
 /** What comes next, in everyday words: `repeat unless "Prove it" is met`, `when all goals are missed`, `"Prove it" missed`. */
+import { VERDICTS } from "../../../shared/verdict.ts";
+import { isVerdictWord } from "../../generated/tree/ast.ts";
 import type { Explanation, Recogniser } from "../slip.ts";
 import type { Token } from "../tokens.ts";
-import { insertBefore, isText, nearby, rewrite, typeOf, wordsOf } from "./nearby.ts";
-
-/** All that can be said of a goal. */
-const VERDICTS = ["met", "missed", "undecided", "not-measured"];
+import { insertBefore, isText, lastOf, nearby, rewrite, typeOf, wordsOf } from "./nearby.ts";
 
 /** `when all goals are met`, `when everything is met`. */
 const EVERY_GOAL =
@@ -17,12 +16,7 @@ export const everyGoal: Recogniser = (misfit) => {
   const said = EVERY_GOAL.exec(wordsOf(line))?.[0];
   if (said === undefined || !misfit.slip.rules.includes("Next")) return undefined;
   const text = "every goal is";
-  return rewrite(
-    `What is asked of all goals is written \`${text}\`.`,
-    first,
-    line[said.split(" ").length - 1] as Token,
-    text,
-  );
+  return rewrite(`What is asked of all goals is written \`${text}\`.`, first, lastOf(said, line), text);
 };
 
 /** `"Prove it" missed`, `every goal met`, `"Prove it" is not met`, `"Prove it" not met`. */
@@ -33,7 +27,7 @@ export const verdictOfGoal: Recogniser = (misfit) => {
   const isNamed = typeOf(before) === "STRING" || before?.image === "goal";
   if (first.image === "not" && second !== undefined && (isNamed || before?.image === "is"))
     return notSo(first, second, isNamed ? "is " : "");
-  if (!isNamed || !VERDICTS.includes(first.image) || !misfit.expected.includes("is")) return undefined;
+  if (!isNamed || !isVerdictWord(first.image) || !misfit.expected.includes("is")) return undefined;
   return insertBefore("A word stands between a goal and its verdict: `is`.", first, "is");
 };
 
@@ -58,7 +52,7 @@ function notSo(not: Token, verdict: Token, is: string): Explanation | undefined 
 }
 
 function othersThan(verdict: Token | undefined): string | undefined {
-  if (verdict === undefined || !VERDICTS.includes(verdict.image)) return undefined;
+  if (verdict === undefined || !isVerdictWord(verdict.image)) return undefined;
   return VERDICTS.filter((other) => other !== verdict.image).join(" or ");
 }
 

@@ -11,6 +11,7 @@ import {
   isText,
   isWord,
   LIMITS,
+  lastOf,
   nearby,
   rewrite,
   takeOut,
@@ -109,7 +110,7 @@ export const effortInOtherWords: Recogniser = (misfit) => {
   if (!earlier.some(({ image }) => /^shots?$/.test(image))) return undefined;
   const { word, behind, before: share } = match.groups ?? {};
   const text = `at ${behind ?? share ?? (word === "half" ? 50 : 100)} % effort`;
-  const last = said[match[0].split(" ").length - 1] as Token;
+  const last = lastOf(match[0], said);
   return rewrite(`How hard the swings are is a share of a full one: \`${text}\`.`, first, last, text);
 };
 
@@ -179,7 +180,7 @@ export const shotsLeftOut: Recogniser = ({ slip, index, token }) => {
   const { line } = nearby({ slip, index: first, token: tokens[first], expected: [] });
   const said = LEFT_OUT.exec(wordsOf(line))?.[0];
   if (said === undefined || said === "leave out shots where") return undefined;
-  const last = line[said.split(" ").length - 1] as Token;
+  const last = lastOf(said, line);
   const text = "leave out shots where";
   return rewrite(`What does not count is said with \`${text}\`.`, line[0] as Token, last, text);
 };

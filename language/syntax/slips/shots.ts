@@ -1,7 +1,7 @@
 /** Shots and how they are counted, in everyday words: `10–15 shots`, `3 on target in a row`, `no misses`. */
 import { loopAround, type Misfit, type Recogniser } from "../slip.ts";
 import { firstOfLine, rangeOf, type Token } from "../tokens.ts";
-import { goalAround, isNumber, isWord, LIMITS, nearby, rewrite, takeOut, wordsOf } from "./nearby.ts";
+import { goalAround, isNumber, isWord, LIMITS, lastOf, nearby, rewrite, takeOut, wordsOf } from "./nearby.ts";
 
 const ONE_NUMBER = "A block asks for one number of shots, so that it is known when it is over.";
 
@@ -93,7 +93,7 @@ export const shotsOnTarget: Recogniser = (misfit) => {
     return undefined;
   const said = ON_TARGET.exec(wordsOf(line))?.[0];
   if (said !== undefined) {
-    const last = line[said.split(" ").length - 1] as Token;
+    const last = lastOf(said, line);
     return rewrite("Shots that do what the targets ask are `on target`.", first, last, "on target");
   }
   if (!LIMITS.has(first.image)) return undefined;
